@@ -1,0 +1,113 @@
+#include "engine/head/sheet_view.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "engine/base/expect.h"
+
+namespace combdraft::head {
+namespace {
+constexpr std::array<std::string_view, 6> kWords{"front", "back", "left", "right", "top", "crown"};
+}
+
+std::string_view viewWord(ViewName view) { return kWords[static_cast<std::size_t>(view)]; }
+
+std::optional<ViewName> viewFromWord(std::string_view word) {
+  for (std::size_t i = 0; i < kWords.size(); ++i)
+    if (kWords[i] == word) return kAllViews[i];
+  return std::nullopt;
+}
+
+SheetView::SheetView(ViewName view) : name_(view) {
+  COMBDRAFT_EXPECT(view != ViewName::Crown, viewWord(view));
+  down_ = -Vec3::UnitZ();
+  switch (view) {
+    case ViewName::Front: right_ = -Vec3::UnitX(), toward_ = Vec3::UnitY(); break;
+    case ViewName::Back: right_ = Vec3::UnitX(), toward_ = -Vec3::UnitY(); break;
+    case ViewName::Left: right_ = -Vec3::UnitY(), toward_ = -Vec3::UnitX(); break;
+    case ViewName::Right: right_ = Vec3::UnitY(), toward_ = Vec3::UnitX(); break;
+    case ViewName::Top:
+    case ViewName::Crown:
+      right_ = Vec3::UnitX(), down_ = -Vec3::UnitY(), toward_ = Vec3::UnitZ();
+      break;
+  }
+}
+
+SheetView SheetView::crown(const HeadShape& shape, const Vec3& centre) {
+  SheetView view;
+  view.name_ = ViewName::Crown;
+  view.origin_ = centre;
+  view.toward_ = shape.normalAt(centre);
+  const Vec3 back = -Vec3::UnitY();
+  view.down_ = unitOr(back - back.dot(view.toward_) * view.toward_, -Vec3::UnitZ());
+  view.right_ = view.toward_.cross(view.down_);
+  return view;
+}
+
+ViewFrame SheetView::frame() const {
+  switch (name_) {
+    case ViewName::Top: return {-110, -130, 220, 260};
+    case ViewName::Crown: return {-70, -70, 140, 140};
+    default: return {-130, -120, 260, 350};
+  }
+}
+
+std::optional<Vec3> SheetView::castBack(const HeadShape& shape, double u_mm, double v_mm) const {
+  // March from the viewer, then bisect. The surface is star-shaped and smooth.
+  constexpr double kReach_mm = 260, kStep_mm = 4;
+  double outside = kReach_mm;
+  bool found = false;
+  double inside = 0;
+  double best = 1e9, bestDepth = 0;
+  for (double depth = kReach_mm; depth >= -kReach_mm; depth -= kStep_mm) {
+    const double value = shape.implicit(place({u_mm, v_mm, depth}));
+    if (value < best) best = value, bestDepth = depth;
+    if (value <= 0) {
+      inside = depth;
+      found = true;
+      break;
+    }
+    outside = depth;
+  }
+  if (!found) {  // near the silhouette the chord may be shorter than a step
+    double lo = bestDepth - kStep_mm, hi = bestDepth + kStep_mm;
+    const double golden = 0.6180339887498949;
+    for (int i = 0; i < 60; ++i) {
+      const double m1 = hi - golden * (hi - lo), m2 = lo + golden * (hi - lo);
+      if (shape.implicit(place({u_mm, v_mm, m1})) < shape.implicit(place({u_mm, v_mm, m2})))
+        hi = m2;
+      else
+        lo = m1;
+    }
+    inside = (lo + hi) / 2;
+    if (shape.implicit(place({u_mm, v_mm, inside})) > 0) return std::nullopt;
+    outside = bestDepth + kStep_mm;
+  }
+  for (int i = 0; i < 60; ++i) {
+    const double mid = (inside + outside) / 2;
+    (shape.implicit(place({u_mm, v_mm, mid})) <= 0 ? inside : outside) = mid;
+  }
+  return place({u_mm, v_mm, inside});
+}
+
+Vec3 SheetView::castBackClamped(const HeadShape& shape, double u_mm, double v_mm) const {
+  if (const auto hit = castBack(shape, u_mm, v_mm)) return *hit;
+  // Walk toward the drawing's centre until the head is met.
+  const ViewPoint middle = project(Vec3::Zero());
+  double off = 0, on = 1;
+  for (int i = 0; i < 40; ++i) {
+    const double mid = (off + on) / 2;
+    const auto hit = castBack(shape, u_mm + mid * (middle.u_mm - u_mm),
+                              v_mm + mid * (middle.v_mm - v_mm));
+    (hit ? on : off) = mid;
+  }
+  const auto hit = castBack(shape, u_mm + on * (middle.u_mm - u_mm),
+                            v_mm + on * (middle.v_mm - v_mm));
+  return hit ? *hit : shape.pointAlong(toward_);
+}
+
+bool SheetView::faces(const HeadShape& shape, const Vec3& surfacePoint) const {
+  return shape.normalAt(surfacePoint).dot(toward_) > 0;
+}
+
+}  // namespace combdraft::head

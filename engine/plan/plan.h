@@ -1,0 +1,294 @@
+#pragma once
+// The plan: an immutable map of items. Copying a plan shares its items, so
+// snapshots for the worker, autosave, undo and export cost nothing. All values
+// are as typed. Lengths along a hair are stretched lengths in mm.
+//
+// Ids are short texts ("piece-7"); two fixed ids hold the single items:
+// kPlanId, kHeadId, kHairId. Unknown fields of a file ride along in `extra`.
+#include <array>
+#include <cstdint>
+#include <map>
+#include <memory>
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "engine/head/hairline.h"
+#include "engine/head/measures.h"
+#include "engine/head/scalp_point.h"
+
+namespace combdraft::plan {
+
+using ItemId = std::string;
+using head::ScalpPoint;
+/// Unknown fields of a JSON object: key -> its JSON text.
+using Extra = std::map<std::string, std::string>;
+
+inline const ItemId kPlanId = "plan";
+inline const ItemId kHeadId = "head";
+inline const ItemId kHairId = "hair";
+
+// ---- plan -----------------------------------------------------------------
+
+/// Things about the plan as a whole. Holds no personal data: `number` is random.
+struct PlanInfo {
+  std::string title;
+  std::uint64_t number = 1;     ///< random; also seeds the roots of this head
+  ItemId activeChoice;
+  std::string notes;
+  std::map<std::string, double> assumptions;  ///< overrides by name (base/assumptions.h)
+  std::string agreedJson, visitsJson, logJson;  ///< kept as found; "" = none yet
+  Extra extra;
+  bool operator==(const PlanInfo&) const = default;
+};
+
+// ---- head -----------------------------------------------------------------
+
+enum class Turn { Clockwise, Counterclockwise };
+struct Whorl {
+  ScalpPoint at;
+  Turn turn = Turn::Clockwise;
+  bool operator==(const Whorl&) const = default;
+};
+
+enum class SkinTone { Paper, Light, Medium, Tan, Deep };
+
+struct Head {
+  head::HeadMeasures measures;
+  head::HairlineMoves hairline;
+  std::vector<ScalpPoint> part;  ///< usual part, front to back; empty = combed back, none
+  std::vector<Whorl> whorls;     ///< one or two
+  SkinTone skin = SkinTone::Paper;
+  Extra extra;
+  bool operator==(const Head&) const = default;
+};
+
+// ---- hair -----------------------------------------------------------------
+
+enum class HairZone { Front, Top, Crown, Sides, Back, Nape };
+inline constexpr std::size_t kHairZones = 6;
+
+enum class CurlClass { Straight, LooseWave, Wave, LooseCurl, Curl, TightCurl, Coil, TightCoil };
+enum class Condition { NotChecked, Good, Fair, Poor };
+
+struct RootMiddleEnd {
+  double root = 5, middle = 5, end = 5;
+  bool operator==(const RootMiddleEnd&) const = default;
+};
+/// An old colour band on all hair of a zone, from..to mm off the scalp.
+struct Band {
+  std::optional<HairZone> zone;  ///< nothing = whole head
+  double from_mm = 0, to_mm = 0, level = 5;
+  bool operator==(const Band&) const = default;
+};
+/// Hair that is already light, scattered through a zone.
+struct ScatteredLight {
+  std::optional<HairZone> zone;
+  double share_frac = 0, from_mm = 0, to_mm = 1000, level = 8;
+  bool operator==(const ScatteredLight&) const = default;
+};
+
+struct Hair {
+  double density_per_cm2 = 226;      ///< [Loussouarn2005]; 100 to 350
+  double fibre_um = 72.1;            ///< equivalent diameter; 40 to 120
+  CurlClass curl = CurlClass::Straight;
+  std::array<double, kHairZones> length_mm{310, 350, 380, 360, 380, 300};
+  double layering_frac = 0.15;       ///< 0 one length at the hem .. 1 all one length from the scalp
+  std::optional<double> cutLine_mm;  ///< planned hem: height below the head centre, mm; nothing = as grown
+  std::array<RootMiddleEnd, kHairZones> level{};
+  double toneWarmth = 0;             ///< natural tone: -1 ash .. +1 red-gold
+  double white_frac = 0;             ///< share of white hairs
+  std::vector<Band> bands;
+  std::vector<ScatteredLight> scattered;
+  std::array<Condition, kHairZones> condition{};
+  std::string conditionDate;         ///< ISO date of the check, "" = not checked
+  Extra extra;
+  bool operator==(const Hair&) const = default;
+};
+
+// ---- colour on hair -------------------------------------------------------
+
+enum class Tone { Natural, Ash, Pearl, Beige, Gold, Copper, Red };
+
+/// Bare level after lightening, before toner, with its span.
+struct LiftsTo {
+  double level = 9, low = 8, high = 10;
+  bool operator==(const LiftsTo&) const = default;
+};
+/// Level and tone after toner (or of the deepening colour).
+struct FinishesAt {
+  double level = 9;
+  Tone tone = Tone::Natural;
+  bool operator==(const FinishesAt&) const = default;
+};
+struct ZoneColour {
+  LiftsTo lifts;
+  std::optional<FinishesAt> finish;  ///< nothing = stays bare
+  ItemId formula;                    ///< "" = none named
+  bool operator==(const ZoneColour&) const = default;
+};
+
+/// A mixture, as typed from its leaflet. The program never fills these in.
+struct Formula {
+  std::string letter;  ///< A, B, C ... the hatch on the sheet
+  std::string kind;    ///< lightener, toner, glaze, deepening colour
+  std::string text;    ///< what is mixed, free text
+  std::string origin, date;
+  enum class ScalpContact { NotStated, Yes, No } scalpContact = ScalpContact::NotStated;
+  Extra extra;
+  bool operator==(const Formula&) const = default;
+};
+
+// ---- placement ------------------------------------------------------------
+
+enum class Action { Lighten, Deepen, LeaveOut };
+enum class Taking { Slice, Weave, Paint };
+enum class KeptIn { Foil, Film, OpenAir };
+enum class Side { Painted, Bare };
+
+struct Stretch {
+  double from_mm = 0, to_mm = 0;
+  bool operator==(const Stretch&) const = default;
+};
+struct Backcomb {
+  double depth_mm = 0;      ///< where pushed hairs end, from the scalp; 0 = none
+  double pushed_frac = 0;   ///< share of the taken hairs that is pushed
+  double blend_mm = 28;     ///< blend length at the pushed start
+  bool operator==(const Backcomb&) const = default;
+};
+
+struct Piece {
+  ItemId choice;                 ///< which of A, B, C
+  ItemId section;                ///< "" = drawn free
+  std::string label, note;
+  Action action = Action::Lighten;
+  Taking taking = Taking::Slice;
+  std::vector<ScalpPoint> line;  ///< centre line in placing order, 2 to 64 points
+  double thickness_mm = 5;       ///< full width square to the line, hair at rest
+  double taken_frac = 1;         ///< of the hair inside the teeth
+  double tooth_mm = 0, gap_mm = 0;  ///< along the line from the first point; 0 = no teeth
+  std::vector<Stretch> dropOuts;    ///< stretches of the line left dark
+  double start_mm = 20;          ///< half-light point of unpushed hair; 0 = from the scalp
+  double blend_mm = 12;
+  Backcomb backcomb;
+  double outer_frac = 0.5;       ///< Paint: share of the thickness the brush reaches from above
+  Side under = Side::Bare;       ///< Paint: the face turned to the head
+  std::optional<double> handover_mm;  ///< where the root formula hands over to the end formula
+  std::optional<double> stop_mm;      ///< where lightener stops; nothing = through the ends
+  ZoneColour root, end;          ///< `end` is used beyond the handover only
+  KeptIn keptIn = KeptIn::Foil;
+  std::string foil;              ///< pieces with the same name share a foil; "" = own
+  int order = 0;                 ///< 1, 2, 3 ...; earlier has the hair
+  ItemId twinOf;                 ///< mirror of that piece; "" = stands on its own
+  bool held = false;             ///< a search may not change it
+  Extra extra;
+  bool operator==(const Piece&) const = default;
+};
+
+enum class LayoutRun { Horizontal, Vertical, DiagonalForward, DiagonalBack, Pivoting };
+/// Rule of a laid-out section; the drawing table works on it.
+struct Layout {
+  LayoutRun run = LayoutRun::Horizontal;
+  double thicknessFrom_mm = 5, thicknessTo_mm = 5;
+  double leftOutFrom_mm = 10, leftOutTo_mm = 10;
+  double foil_mm = 120;
+  Extra extra;
+  bool operator==(const Layout&) const = default;
+};
+struct Section {
+  ItemId choice;
+  std::string label;
+  std::vector<ScalpPoint> outline;  ///< closed, 3 to 128 points
+  std::optional<Layout> layout;
+  ItemId twinOf;
+  int order = 0;
+  Extra extra;
+  bool operator==(const Section&) const = default;
+};
+
+/// Root shadow or glaze over light and left-out hair alike.
+struct Treatment {
+  ItemId choice;
+  enum class Kind { RootShadow, Glaze } kind = Kind::Glaze;
+  std::optional<HairZone> zone;  ///< nothing = whole head
+  double to_mm = 40;             ///< RootShadow: how far from the scalp
+  double blend_mm = 25;
+  FinishesAt colour{6, Tone::Natural};
+  double strength_frac = 0.6;    ///< 0 nothing .. 1 the typed colour
+  ItemId formula;
+  Extra extra;
+  bool operator==(const Treatment&) const = default;
+};
+
+struct Note {
+  ItemId choice;
+  ScalpPoint at;
+  std::string text;
+  Extra extra;
+  bool operator==(const Note&) const = default;
+};
+
+struct Choice {
+  std::string name = "A";
+  std::map<std::string, std::string> targetsJson;  ///< region -> JSON text, kept as found
+  Extra extra;
+  bool operator==(const Choice&) const = default;
+};
+
+// ---- the map --------------------------------------------------------------
+
+using Item =
+    std::variant<PlanInfo, Head, Hair, Formula, Section, Piece, Treatment, Note, Choice>;
+using ItemPtr = std::shared_ptr<const Item>;
+
+class Plan {
+ public:
+  /// A new plan: mean head, straight level-5 hair, one empty choice "A".
+  static Plan fresh(std::uint64_t number);
+
+  const PlanInfo& info() const { return get<PlanInfo>(kPlanId); }
+  const Head& head() const { return get<Head>(kHeadId); }
+  const Hair& hair() const { return get<Hair>(kHairId); }
+
+  /// The item, or null when there is none of that id or it is of another kind.
+  template <class T>
+  const T* find(const ItemId& id) const {
+    const auto it = items_.find(id);
+    return it == items_.end() ? nullptr : std::get_if<T>(it->second.get());
+  }
+  ItemPtr item(const ItemId& id) const {
+    const auto it = items_.find(id);
+    return it == items_.end() ? nullptr : it->second;
+  }
+  const std::map<ItemId, ItemPtr>& items() const { return items_; }
+
+  /// Pieces of a choice ("" = the active one), sorted by order, then id.
+  std::vector<std::pair<ItemId, const Piece*>> pieces(const ItemId& choice = {}) const;
+  std::vector<std::pair<ItemId, const Section*>> sections(const ItemId& choice = {}) const;
+  std::vector<std::pair<ItemId, const Treatment*>> treatments(const ItemId& choice = {}) const;
+  /// An id of the form `stem-N` that is not used yet.
+  ItemId freeId(const std::string& stem) const;
+
+  /// Replaces, adds (null before) or removes (null item) one item. Used by
+  /// ChangeSet and the reader only.
+  void put(const ItemId& id, ItemPtr item);
+  template <class T>
+  void put(const ItemId& id, T value) {
+    put(id, std::make_shared<const Item>(std::move(value)));
+  }
+
+  /// Equal content (not revision).
+  bool operator==(const Plan& other) const;
+
+ private:
+  template <class T>
+  const T& get(const ItemId& id) const {
+    const T* found = find<T>(id);
+    COMBDRAFT_EXPECT(found, id);
+    return *found;
+  }
+  std::map<ItemId, ItemPtr> items_;
+};
+
+}  // namespace combdraft::plan
