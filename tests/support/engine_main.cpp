@@ -1,0 +1,3 @@
+// Entry of the engine tests.
+#define CATCH_CONFIG_MAIN
+#include <catch2/catch.hpp>
