@@ -1,0 +1,98 @@
+#include "engine/base/assumptions.h"
+
+#include <algorithm>
+#include <array>
+
+#include "engine/base/expect.h"
+
+namespace combdraft {
+namespace {
+
+using P = Provenance;
+
+// Colour numbers stand beside the model they belong to (docs/colour.md); those
+// that a reading's range is taken over are listed here too.
+constexpr std::array kTable{
+    // ---- how hair falls (own unless a key says otherwise) -----------------
+    Assumption{"fall.partSide_mm", 0, -8, 8, "mm", P::OwnAssumption,
+               "How far the part lands from where it was planned.", true},
+    Assumption{"fall.partReach_mm", 50, 35, 70, "mm", P::OwnAssumption,
+               "How far from the part hair still turns away from it.", true},
+    Assumption{"fall.partWeight", 1.3, 1.0, 1.7, "", P::OwnAssumption,
+               "How strongly hair turns away from the part.", true},
+    Assumption{"fall.whorlReach_mm", 36, 28, 44, "mm", P::OwnAssumption,
+               "How wide the whorl turns the hair.", true},
+    Assumption{"fall.whorlWeight", 1.1, 0.6, 1.5, "", P::OwnAssumption,
+               "How strongly the whorl turns the hair.", true},
+    Assumption{"fall.combBack", 0.40, 0.2, 0.8, "", P::OwnAssumption,
+               "How far front and top hair is combed back.", true},
+    Assumption{"fall.faceAway", 3.0, 2.0, 4.0, "", P::OwnAssumption,
+               "How strongly hair is kept out of the face.", true},
+    Assumption{"fall.frizz_rad", 0.10, 0.05, 0.15, "rad", P::OwnAssumption,
+               "How far neighbouring locks wander from one direction.", true},
+    Assumption{"fall.lean", 0.13, 0.05, 0.20, "", P::OwnAssumption,
+               "How far hanging hair leans in toward the neck.", true},
+    Assumption{"fall.rise", 0.080, 0.05, 0.13, "mm/mm", P::OwnAssumption,
+               "How fast hair gains height over the scalp, per length along the fall.", true},
+    Assumption{"fall.bodyHeight_mm", 19, 14, 24, "mm", P::OwnAssumption,
+               "Height at which the body of the hair settles.", true},
+    Assumption{"fall.interleave_mm", 1.6, 0.5, 4.0, "mm", P::OwnAssumption,
+               "How far locks of neighbouring layers change places.", true},
+    Assumption{"fall.waveScale", 1.0, 0.6, 1.5, "", P::OwnAssumption,
+               "Size of waves and curls against the curl class's middle.", true},
+    Assumption{"fall.tail_mm", 15, 11, 20, "mm", P::OwnAssumption,
+               "Radius of the tail when tied back.", true},
+    // ---- where lightener starts ------------------------------------------
+    Assumption{"start.scatter_mm", 6, 3, 10, "mm", P::OwnAssumption,
+               "How far the start varies from lock to lock.", false},
+    Assumption{"start.pushedScatter_mm", 22, 12, 32, "mm", P::OwnAssumption,
+               "How far the start of backcombed hair varies from lock to lock.", false},
+    Assumption{"paint.outerShare", 0.5, 0.35, 0.7, "", P::OwnAssumption,
+               "How far a brush on the surface reaches into the piece.", false},
+    // ---- colour -----------------------------------------------------------
+    Assumption{"growth.mm_per_week", 2.58, 1.84, 3.0, "mm", P::Published,
+               "Growth: 11.2 mm a month [Loussouarn2005], range 8 to 13.", false},
+    Assumption{"colour.span", 0, -1, 1, "of the typed span", P::OwnAssumption,
+               "Where in its typed span each lift lands.", false},
+};
+
+const Assumption& find(std::string_view name) {
+  const auto it = std::find_if(kTable.begin(), kTable.end(),
+                               [&](const Assumption& a) { return a.name == name; });
+  COMBDRAFT_EXPECT(it != kTable.end(), std::string(name));
+  return *it;
+}
+
+}  // namespace
+
+std::string_view provenanceWord(Provenance p) {
+  switch (p) {
+    case P::Published: return "published";
+    case P::CommonPractice: return "common practice, no source";
+    case P::OwnAssumption: return "own assumption";
+    case P::Typed: return "typed";
+  }
+  return "";
+}
+
+std::span<const Assumption> assumptionTable() { return kTable; }
+
+Assumptions::Assumptions(const std::map<std::string, double>& overrides) {
+  for (const auto& [name, value] : overrides)
+    for (const Assumption& known : kTable)
+      if (known.name == name) overrides_[name] = value;
+}
+
+double Assumptions::operator[](std::string_view name) const {
+  const auto it = overrides_.find(name);
+  return it != overrides_.end() ? it->second : find(name).value;
+}
+
+Assumptions Assumptions::with(std::string_view name, double value) const {
+  find(name);
+  Assumptions changed = *this;
+  changed.overrides_[std::string(name)] = value;
+  return changed;
+}
+
+}  // namespace combdraft
