@@ -1,0 +1,115 @@
+#include "app/document/document_controller.h"
+
+#include "app/document/apply_change_set.h"
+
+namespace combdraft::document {
+
+Gesture Gesture::begin() {
+  static std::uint64_t last = 0;  // window's thread only
+  return Gesture(++last);
+}
+
+DocumentController::DocumentController(plan::Plan plan, QObject* parent)
+    : QObject(parent), document_(std::move(plan)) {
+  connect(&undo_, &QUndoStack::cleanChanged, this, [this] { Q_EMIT fileChanged(); });
+}
+
+DocumentController::~DocumentController() {
+  disconnect(&undo_, nullptr, this, nullptr);  // the stack's end is no news
+}
+
+void DocumentController::edit(const plan::Plan& next, const QString& name, Gesture gesture) {
+  edit(next, name, selection_.within(next), gesture);
+}
+
+void DocumentController::edit(const plan::Plan& next, const QString& name, const Selection& after,
+                              Gesture gesture) {
+  std::vector<ItemChange> changes = difference(document_, next);
+  if (changes.empty()) {
+    dropTentative();
+    select(after);
+    return;
+  }
+  undo_.push(
+      new ApplyChangeSet(*this, std::move(changes), selection_, after.within(next), gesture, name));
+}
+
+void DocumentController::setTentative(const plan::Plan& next) {
+  std::set<plan::ItemId> ids = changedIds(plan(), next);
+  tentative_ = next;
+  if (!ids.empty()) announce(DocumentChange::Kind::Tentative, std::move(ids));
+}
+
+void DocumentController::commitTentative(const QString& name) {
+  if (!tentative_) return;
+  const plan::Plan next = *tentative_;
+  edit(next, name);
+}
+
+void DocumentController::dropTentative() {
+  if (!tentative_) return;
+  std::set<plan::ItemId> ids = changedIds(*tentative_, document_);
+  tentative_.reset();
+  if (!ids.empty()) announce(DocumentChange::Kind::Tentative, std::move(ids));
+}
+
+void DocumentController::select(const Selection& selection) {
+  const Selection kept = selection.within(plan());
+  if (kept == selection_) return;
+  selection_ = kept;
+  Q_EMIT selectionChanged();
+}
+
+void DocumentController::replace(plan::Plan plan, FileIdentity file) {
+  tentative_.reset();
+  document_ = std::move(plan);
+  file_ = std::move(file);
+  forcedModified_ = false;
+  const bool hadSelection = !selection_.isEmpty();
+  selection_ = {};
+  undo_.clear();
+  announce(DocumentChange::Kind::Replaced, {});
+  if (hadSelection) Q_EMIT selectionChanged();
+  Q_EMIT fileChanged();
+}
+
+void DocumentController::replaceModified(plan::Plan plan, FileIdentity file) {
+  replace(std::move(plan), std::move(file));
+  forcedModified_ = true;
+  Q_EMIT fileChanged();
+}
+
+void DocumentController::markSaved(FileIdentity file) {
+  file_ = std::move(file);
+  forcedModified_ = false;
+  undo_.setClean();
+  Q_EMIT fileChanged();
+}
+
+void DocumentController::applyItems(
+    const std::vector<std::pair<plan::ItemId, plan::ItemPtr>>& items, const Selection& selection) {
+  std::set<plan::ItemId> ids;
+  if (tentative_) ids = changedIds(*tentative_, document_);
+  tentative_.reset();
+  for (const auto& [id, item] : items) {
+    document_.put(id, item);
+    ids.insert(id);
+  }
+  const bool selectionMoves = !(selection == selection_);
+  selection_ = selection;
+  announce(DocumentChange::Kind::Edited, std::move(ids));
+  if (selectionMoves) Q_EMIT selectionChanged();
+}
+
+void DocumentController::announce(DocumentChange::Kind kind, std::set<plan::ItemId> ids) {
+  ++revision_;
+  Q_EMIT changed({kind, revision_, std::move(ids)});
+}
+
+std::set<plan::ItemId> changedIds(const plan::Plan& before, const plan::Plan& after) {
+  std::set<plan::ItemId> ids;
+  for (const ItemChange& change : difference(before, after)) ids.insert(change.id);
+  return ids;
+}
+
+}  // namespace combdraft::document

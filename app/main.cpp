@@ -1,0 +1,2 @@
+// Decides command line or window, nothing else.
+int main() { return 0; }
