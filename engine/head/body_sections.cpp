@@ -104,7 +104,8 @@ std::optional<BodySection> BodySections::at(BodyPart part, double z_mm) const {
                         wide * monotoneCurve(kWidth, &Width::z, &Width::half, z));
   s.halfWidthBehind_mm =
       z >= kNeckTable_mm ? shape_.halfWidth_mm(z_mm)
-      : z >= -112 ? wide * monotoneCurve(kWidthBehind, &WidthBehind::z, &WidthBehind::half, z)
+      : z >= -112 ? std::min(s.halfWidth_mm, wide * monotoneCurve(kWidthBehind, &WidthBehind::z,
+                                                                  &WidthBehind::half, z))
                   : s.halfWidth_mm;
   s.front_mm = z >= 0 ? axes.b_mm * skull
                : z >= kSkullFront_mm

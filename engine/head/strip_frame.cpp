@@ -22,6 +22,16 @@ std::pair<Vec3, double> ballAround(const Vec3* begin, const Vec3* end) {
   return {centre, radius};
 }
 
+/// Mean curvature, 1/mm, over the first 20 mm from `at` to the side.
+double meanBend(const HeadShape& shape, const Vec3& at, const Vec3& side) {
+  constexpr double kProbe_mm = 20;
+  const Vec3 away = shape.project(at + kProbe_mm * side);
+  const double chord = (away - at).norm();
+  const double halfTurn =
+      std::asin(std::min(1.0, (shape.normalAt(away) - shape.normalAt(at)).norm() / 2));
+  return 2 * std::sin(halfTurn) / chord;
+}
+
 }  // namespace
 
 StripFrame::StripFrame(const HeadShape& shape, const std::vector<Vec3>& line)
@@ -31,15 +41,13 @@ StripFrame::StripFrame(const HeadShape& shape, const std::vector<Vec3>& line)
   along_.assign(n, 0);
   for (std::size_t i = 1; i < n; ++i)
     along_[i] = along_[i - 1] + lineLength_mm(shape, {line_[i - 1], line_[i]});
-  constexpr double kProbe_mm = 4;  // the bend is wanted over millimetres, not at a point
   for (std::size_t i = 0; i < n; ++i) {
     const Vec3 in = i > 0 ? unitOr(line_[i] - line_[i - 1], Vec3::Zero()) : Vec3::Zero();
     const Vec3 out = i + 1 < n ? unitOr(line_[i + 1] - line_[i], Vec3::Zero()) : Vec3::Zero();
     const Vec3 left = leftOf(shape, line_[i], in + out);
     left_.push_back(left);
-    const Vec3 turn = shape.normalAt(line_[i] + kProbe_mm * left) -
-                      shape.normalAt(line_[i] - kProbe_mm * left);
-    bend_.push_back(turn.dot(left) / (2 * kProbe_mm));
+    bendLeft_.push_back(meanBend(shape, line_[i], left));
+    bendRight_.push_back(meanBend(shape, line_[i], -left));
   }
   for (std::size_t first = 0; first + 1 < n; first += kStretchSegments) {
     const std::size_t last = std::min(first + kStretchSegments, n - 1);
@@ -82,12 +90,14 @@ std::optional<StripPlace> StripFrame::placeOf(const Vec3& q, double reach_mm) co
   place.along_mm = along_[segment] + along * span_mm;
   const Vec3 foot = line_[segment] + along * step;
   const Vec3 left = (1 - t) * left_[segment] + t * left_[segment + 1];
-  const double bend = (1 - t) * bend_[segment] + t * bend_[segment + 1];
+  const double aside = (q - foot).dot(left);
+  const std::vector<double>& bends = aside < 0 ? bendRight_ : bendLeft_;
+  const double bend = (1 - t) * bends[segment] + t * bends[segment + 1];
   const double chord = (q - foot).norm();
-  const double turn = std::min(std::abs(bend) * chord / 2, 0.95);
-  // Chord to arc on a circle of the local bend.
+  // Chord to arc on a circle of that curvature.
+  const double turn = std::min(bend * chord / 2, 0.95);
   const double arc = turn > 1e-6 ? chord * std::asin(turn) / turn : chord;
-  place.across_mm = std::copysign(arc, (q - foot).dot(left));
+  place.across_mm = std::copysign(arc, aside);
   return place;
 }
 

@@ -18,8 +18,8 @@ struct StripPlace {
 /// look-up visits only the stretches near the point.
 ///
 /// `across` is measured by the chord to the nearest point of the line, bent by
-/// the curvature there: within 0.5 % of the true distance up to 25 mm, 2 % up
-/// to 60 mm (tested). `along` is measured on the line.
+/// the mean curvature on that side: within 0.5 % of the true distance up to
+/// 25 mm (tested). `along` is measured on the line, within 0.1 mm.
 class StripFrame {
  public:
   /// `line`: at least two different points on the surface, in order; it is
@@ -56,7 +56,7 @@ class StripFrame {
   HeadShape shape_;
   std::vector<Vec3> line_, left_;   // per point
   std::vector<double> along_;       // per point, mm
-  std::vector<double> bend_;        // per point: normal curvature across, 1/mm
+  std::vector<double> bendLeft_, bendRight_;  // per point: mean curvature across, 1/mm
   std::vector<Stretch> stretches_;
   Vec3 centre_ = Vec3::Zero();
   double radius_mm_ = 0;

@@ -93,7 +93,7 @@ TEST_CASE("strip places agree with walks square to the line", "[head]") {
           // The true across is the shortest way to the line; a corner of a
           // bent line may be nearer than the foot walked from.
           double truth = 1e9;
-          for (double s = -14; s <= 14; s += 2)
+          for (double s = -18; s <= 18; s += 0.75)
             truth = std::min(truth,
                              surfaceDistance_mm(shape, frame.pointAt(along + s), q));
           CHECK(std::abs(place->across_mm) == Approx(truth).epsilon(0.005).margin(0.02));
