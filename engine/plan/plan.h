@@ -49,6 +49,7 @@ enum class Turn { Clockwise, Counterclockwise };
 struct Whorl {
   ScalpPoint at;
   Turn turn = Turn::Clockwise;
+  Extra extra{};
   bool operator==(const Whorl&) const = default;
 };
 
@@ -80,12 +81,14 @@ struct RootMiddleEnd {
 struct Band {
   std::optional<HairZone> zone;  ///< nothing = whole head
   double from_mm = 0, to_mm = 0, level = 5;
+  Extra extra{};
   bool operator==(const Band&) const = default;
 };
 /// Hair that is already light, scattered through a zone.
 struct ScatteredLight {
   std::optional<HairZone> zone;
   double share_frac = 0, from_mm = 0, to_mm = 1000, level = 8;
+  Extra extra{};
   bool operator==(const ScatteredLight&) const = default;
 };
 
@@ -114,18 +117,21 @@ enum class Tone { Natural, Ash, Pearl, Beige, Gold, Copper, Red };
 /// Bare level after lightening, before toner, with its span.
 struct LiftsTo {
   double level = 9, low = 8, high = 10;
+  Extra extra{};
   bool operator==(const LiftsTo&) const = default;
 };
 /// Level and tone after toner (or of the deepening colour).
 struct FinishesAt {
   double level = 9;
   Tone tone = Tone::Natural;
+  Extra extra{};
   bool operator==(const FinishesAt&) const = default;
 };
 struct ZoneColour {
   LiftsTo lifts;
   std::optional<FinishesAt> finish;  ///< nothing = stays bare
   ItemId formula;                    ///< "" = none named
+  Extra extra{};
   bool operator==(const ZoneColour&) const = default;
 };
 
@@ -155,6 +161,7 @@ struct Backcomb {
   double depth_mm = 0;      ///< where pushed hairs end, from the scalp; 0 = none
   double pushed_frac = 0;   ///< share of the taken hairs that is pushed
   double blend_mm = 28;     ///< blend length at the pushed start
+  Extra extra{};
   bool operator==(const Backcomb&) const = default;
 };
 
@@ -242,9 +249,15 @@ using Item =
     std::variant<PlanInfo, Head, Hair, Formula, Section, Piece, Treatment, Note, Choice>;
 using ItemPtr = std::shared_ptr<const Item>;
 
+/// Order of ids that a person expects: "piece-2" before "piece-10".
+bool idLess(const ItemId& a, const ItemId& b);
+/// The largest plan number, 2^53 - 1, so that every JSON reader keeps it exactly.
+inline constexpr std::uint64_t kLargestPlanNumber = (std::uint64_t{1} << 53) - 1;
+
 class Plan {
  public:
-  /// A new plan: mean head, straight level-5 hair, one empty choice "A".
+  /// A new plan: mean head, straight level-5 hair, one empty choice "A". Only
+  /// the low 53 bits of `number` are used; 0 becomes 1.
   static Plan fresh(std::uint64_t number);
 
   const PlanInfo& info() const { return get<PlanInfo>(kPlanId); }

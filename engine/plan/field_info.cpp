@@ -1,0 +1,92 @@
+#include "engine/plan/field_info.h"
+
+#include "engine/base/expect.h"
+#include "engine/base/number_text.h"
+
+namespace combdraft::plan {
+namespace {
+
+constexpr std::optional<double> kNotTyped = std::nullopt;
+
+// Ranges are our own: wide enough for any hair and any head that a person has,
+// narrow enough that a slip of the finger is caught. Defaults are those of the
+// structs in plan.h.
+constexpr FieldInfo kFields[] = {
+    {"head.circumference_mm", "mm", 450, 700, kNotTyped, "tape measure round the head"},
+    {"head.length_mm", "mm", 150, 240, kNotTyped, "forehead to the back of the head"},
+    {"head.breadth_mm", "mm", 115, 200, kNotTyped, "widest, above the ears"},
+    {"head.earToEar_mm", "mm", 280, 430, kNotTyped, "ear hole to ear hole over the top"},
+    {"head.hairlineFront_mm", "mm", -30, 30, 0, "front hairline moved up (+) or down (-)"},
+    {"head.hairlineTemples_mm", "mm", -30, 30, 0, "hairline at the temples moved up or down"},
+    {"head.hairlineSides_mm", "mm", -20, 20, 0, "hairline over the ears moved up or down"},
+    {"head.hairlineNape_mm", "mm", -30, 30, 0, "nape hairline moved up or down"},
+
+    {"hair.density_per_cm2", "per cm2", 60, 400, 226, "hairs on a square centimetre"},
+    {"hair.fibre_um", "um", 30, 130, 72.1, "thickness of one hair"},
+    {"hair.length_mm", "mm", 5, 1500, kNotTyped, "length of a zone's hair, stretched"},
+    {"hair.layering_frac", "", 0, 1, 0.15, "0 one length at the hem, 1 one length from the scalp"},
+    {"hair.cutLine_mm", "mm", -90, 900, kNotTyped, "planned hem below the head centre"},
+    {"hair.level", "levels", 1, 12, 5, "level at root, middle and end"},
+    {"hair.toneWarmth", "", -1, 1, 0, "natural tone, -1 ash to +1 red-gold"},
+    {"hair.white_frac", "", 0, 1, 0, "share of white hairs"},
+    {"band.from_mm", "mm", 0, 1500, 0, "where the band begins, off the scalp"},
+    {"band.to_mm", "mm", 0, 1500, 0, "where the band ends, off the scalp"},
+    {"band.level", "levels", 1, 12, 5, "level of the band"},
+    {"scattered.share_frac", "", 0, 1, 0, "share of the hairs that are already light"},
+    {"scattered.from_mm", "mm", 0, 1500, 0, "where they turn light, off the scalp"},
+    {"scattered.to_mm", "mm", 0, 1500, 1000, "where the light ends, off the scalp"},
+    {"scattered.level", "levels", 1, 12, 8, "level of the light part"},
+
+    {"lifts.level", "levels", 1, 12, 9, "level when bare, before toner"},
+    {"lifts.low", "levels", 1, 12, 8, "lowest level it may lift to"},
+    {"lifts.high", "levels", 1, 12, 10, "highest level it may lift to"},
+    {"finish.level", "levels", 1, 12, 9, "level after toner"},
+
+    {"piece.thickness_mm", "mm", 0.2, 40, 5, "full width square to the line"},
+    {"piece.taken_frac", "", 0, 1, 1, "share taken of the hair inside the teeth"},
+    {"piece.tooth_mm", "mm", 0, 100, 0, "width of a tooth, 0 for none"},
+    {"piece.gap_mm", "mm", 0, 100, 0, "gap between teeth"},
+    {"piece.dropOuts", "mm", 0, 600, kNotTyped, "stretch of the line left dark"},
+    {"piece.start_mm", "mm", 0, 600, 20, "where lightener starts, off the scalp"},
+    {"piece.blend_mm", "mm", 0, 300, 12, "blend length at the start"},
+    {"piece.outer_frac", "", 0, 1, 0.5, "share of the thickness the brush reaches"},
+    {"piece.handover_mm", "mm", 0, 1500, kNotTyped, "where the end formula takes over"},
+    {"piece.stop_mm", "mm", 0, 1500, kNotTyped, "where lightener stops"},
+    {"piece.order", "", 0, 100000, 0, "place in the working order"},
+    {"backcomb.depth_mm", "mm", 0, 600, 0, "where pushed hairs end, off the scalp"},
+    {"backcomb.pushed_frac", "", 0, 1, 0, "share of the taken hairs pushed back"},
+    {"backcomb.blend_mm", "mm", 0, 300, 28, "blend length at the pushed start"},
+
+    {"section.order", "", 0, 100000, 0, "place in the working order"},
+    {"layout.thicknessFrom_mm", "mm", 0.2, 40, 5, "thickness of the first piece"},
+    {"layout.thicknessTo_mm", "mm", 0.2, 40, 5, "thickness of the last piece"},
+    {"layout.leftOutFrom_mm", "mm", 0, 100, 10, "left out after the first piece"},
+    {"layout.leftOutTo_mm", "mm", 0, 100, 10, "left out before the last piece"},
+    {"layout.foil_mm", "mm", 20, 400, 120, "width of a foil"},
+
+    {"treatment.to_mm", "mm", 0, 1500, 40, "how far from the scalp a root shadow reaches"},
+    {"treatment.blend_mm", "mm", 0, 300, 25, "blend length at its end"},
+    {"treatment.strength_frac", "", 0, 1, 0.6, "0 nothing, 1 the typed colour"},
+
+    {"point.bearing_deg", "degrees", -360, 360, kNotTyped, "0 front, 90 wearer's right, 180 back"},
+    {"point.drop_deg", "degrees", 0, 180, kNotTyped, "0 straight up, 90 level"},
+};
+
+}  // namespace
+
+std::span<const FieldInfo> fieldTable() { return kFields; }
+
+const FieldInfo& fieldInfo(std::string_view name) {
+  for (const FieldInfo& field : kFields)
+    if (field.name == name) return field;
+  COMBDRAFT_EXPECT(false && "every number of a plan stands in the table", name);
+  return kFields[0];
+}
+
+std::string rangeText(const FieldInfo& field) {
+  std::string text = numberText(field.low) + " to " + numberText(field.high);
+  if (!field.unit.empty()) text += " " + std::string(field.unit);
+  return text;
+}
+
+}  // namespace combdraft::plan

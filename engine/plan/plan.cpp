@@ -1,0 +1,96 @@
+#include "engine/plan/plan.h"
+
+#include <algorithm>
+
+
+namespace combdraft::plan {
+namespace {
+
+template <class T>
+std::vector<std::pair<ItemId, const T*>> ofChoice(const Plan& plan, const ItemId& choice) {
+  const ItemId wanted = choice.empty() ? plan.info().activeChoice : choice;
+  std::vector<std::pair<ItemId, const T*>> found;
+  for (const auto& [id, item] : plan.items()) {
+    const T* value = std::get_if<T>(item.get());
+    if (value && value->choice == wanted) found.emplace_back(id, value);
+  }
+  return found;
+}
+
+template <class T>
+void sortByOrder(std::vector<std::pair<ItemId, const T*>>& items) {
+  std::sort(items.begin(), items.end(), [](const auto& a, const auto& b) {
+    return a.second->order != b.second->order ? a.second->order < b.second->order
+                                              : idLess(a.first, b.first);
+  });
+}
+
+}  // namespace
+
+bool idLess(const ItemId& a, const ItemId& b) {
+  const auto tail = [](const ItemId& id) {
+    const std::size_t end = id.find_last_not_of("0123456789");
+    return end == ItemId::npos ? 0 : end + 1;
+  };
+  const std::size_t ta = tail(a), tb = tail(b);
+  if (const int stems = a.compare(0, ta, b, 0, tb); stems != 0) return stems < 0;
+  const std::size_t na = a.size() - ta, nb = b.size() - tb;
+  return na != nb ? na < nb : a < b;
+}
+
+Plan Plan::fresh(std::uint64_t number) {
+  Plan plan;
+  PlanInfo info;
+  info.number = std::max<std::uint64_t>(1, number & kLargestPlanNumber);
+  info.activeChoice = "choice-1";
+  plan.put(kPlanId, info);
+  Head head;
+  head.part = {{0, 57}, {0, 42}, {0, 27}, {0, 12}, {180, 4}, {180, 20}};
+  head.whorls = {{{175, 39}, Turn::Clockwise}};
+  plan.put(kHeadId, head);
+  plan.put(kHairId, Hair{});
+  plan.put("choice-1", Choice{});
+  return plan;
+}
+
+std::vector<std::pair<ItemId, const Piece*>> Plan::pieces(const ItemId& choice) const {
+  auto found = ofChoice<Piece>(*this, choice);
+  sortByOrder(found);
+  return found;
+}
+
+std::vector<std::pair<ItemId, const Section*>> Plan::sections(const ItemId& choice) const {
+  auto found = ofChoice<Section>(*this, choice);
+  sortByOrder(found);
+  return found;
+}
+
+std::vector<std::pair<ItemId, const Treatment*>> Plan::treatments(const ItemId& choice) const {
+  auto found = ofChoice<Treatment>(*this, choice);
+  std::sort(found.begin(), found.end(),
+            [](const auto& a, const auto& b) { return idLess(a.first, b.first); });
+  return found;
+}
+
+ItemId Plan::freeId(const std::string& stem) const {
+  std::size_t number = 1;
+  while (items_.count(stem + "-" + std::to_string(number))) ++number;
+  return stem + "-" + std::to_string(number);
+}
+
+void Plan::put(const ItemId& id, ItemPtr item) {
+  if (item)
+    items_[id] = std::move(item);
+  else
+    items_.erase(id);
+}
+
+bool Plan::operator==(const Plan& other) const {
+  return std::equal(items_.begin(), items_.end(), other.items_.begin(), other.items_.end(),
+                    [](const auto& a, const auto& b) {
+                      return a.first == b.first &&
+                             (a.second == b.second || *a.second == *b.second);
+                    });
+}
+
+}  // namespace combdraft::plan
