@@ -22,7 +22,9 @@ namespace combdraft::plan {
 
 using ItemId = std::string;
 using head::ScalpPoint;
-/// Unknown fields of a JSON object: key -> its JSON text.
+/// Unknown fields of a JSON object: key -> its JSON text. Those of a nested
+/// object without an Extra of its own stand under their JSON pointer from here
+/// ("/backcomb/later").
 using Extra = std::map<std::string, std::string>;
 
 inline const ItemId kPlanId = "plan";
@@ -117,21 +119,18 @@ enum class Tone { Natural, Ash, Pearl, Beige, Gold, Copper, Red };
 /// Bare level after lightening, before toner, with its span.
 struct LiftsTo {
   double level = 9, low = 8, high = 10;
-  Extra extra{};
   bool operator==(const LiftsTo&) const = default;
 };
 /// Level and tone after toner (or of the deepening colour).
 struct FinishesAt {
   double level = 9;
   Tone tone = Tone::Natural;
-  Extra extra{};
   bool operator==(const FinishesAt&) const = default;
 };
 struct ZoneColour {
   LiftsTo lifts;
   std::optional<FinishesAt> finish;  ///< nothing = stays bare
   ItemId formula;                    ///< "" = none named
-  Extra extra{};
   bool operator==(const ZoneColour&) const = default;
 };
 
@@ -161,7 +160,6 @@ struct Backcomb {
   double depth_mm = 0;      ///< where pushed hairs end, from the scalp; 0 = none
   double pushed_frac = 0;   ///< share of the taken hairs that is pushed
   double blend_mm = 28;     ///< blend length at the pushed start
-  Extra extra{};
   bool operator==(const Backcomb&) const = default;
 };
 

@@ -9,7 +9,8 @@
 //   id      an item's id or ""    flag  true or false   word   an enum
 //   point   one scalp point       points several        stretches [from, to] pairs
 //   object  a nested object       list  several         perZone one value per hair zone
-//   kept    JSON of others, kept as found               extra  every other key, kept
+//   kept    JSON of others, kept as found               extra  every other key, kept,
+//                                                              also of nested objects
 #include "engine/plan/field_info.h"
 #include "engine/plan/plan.h"
 
@@ -91,14 +92,12 @@ void walk(V& v, LiftsTo& l) {
   v.number("level", l.level);
   v.number("low", l.low);
   v.number("high", l.high);
-  v.extra(l.extra);
 }
 
 template <class V>
 void walk(V& v, FinishesAt& f) {
   v.number("level", f.level);
   v.word("tone", f.tone);
-  v.extra(f.extra);
 }
 
 template <class V>
@@ -106,7 +105,6 @@ void walk(V& v, ZoneColour& z) {
   v.object("lifts", "lifts", z.lifts);
   v.object("finish", "finish", z.finish);
   v.id("formula", z.formula);
-  v.extra(z.extra);
 }
 
 template <class V>
@@ -154,7 +152,6 @@ void walk(V& v, Backcomb& b) {
   v.number("depth_mm", b.depth_mm);
   v.number("pushed_frac", b.pushed_frac);
   v.number("blend_mm", b.blend_mm);
-  v.extra(b.extra);
 }
 
 template <class V>
