@@ -9,13 +9,13 @@ namespace {
 constexpr std::optional<double> kNotTyped = std::nullopt;
 
 // Ranges are our own: wide enough for any hair and any head that a person has,
-// narrow enough that a slip of the finger is caught. Defaults are those of the
-// structs in plan.h.
+// narrow enough that a slip of the finger is caught. Head measures: those of
+// fitHead (engine/head/measures.cpp). Defaults are those of the structs in plan.h.
 constexpr FieldInfo kFields[] = {
-    {"head.circumference_mm", "mm", 450, 700, kNotTyped, "tape measure round the head"},
-    {"head.length_mm", "mm", 150, 240, kNotTyped, "forehead to the back of the head"},
-    {"head.breadth_mm", "mm", 115, 200, kNotTyped, "widest, above the ears"},
-    {"head.earToEar_mm", "mm", 280, 430, kNotTyped, "ear hole to ear hole over the top"},
+    {"head.circumference_mm", "mm", 400, 700, kNotTyped, "tape measure round the head"},
+    {"head.length_mm", "mm", 130, 250, kNotTyped, "forehead to the back of the head"},
+    {"head.breadth_mm", "mm", 100, 200, kNotTyped, "widest, above the ears"},
+    {"head.earToEar_mm", "mm", 220, 460, kNotTyped, "ear hole to ear hole over the top"},
     {"head.hairlineFront_mm", "mm", -30, 30, 0, "front hairline moved up (+) or down (-)"},
     {"head.hairlineTemples_mm", "mm", -30, 30, 0, "hairline at the temples moved up or down"},
     {"head.hairlineSides_mm", "mm", -20, 20, 0, "hairline over the ears moved up or down"},

@@ -1,6 +1,10 @@
 #include "engine/plan/plan.h"
 
 #include <algorithm>
+#include <cmath>
+
+#include "engine/head/landmarks.h"
+#include "engine/head/part_line.h"
 
 
 namespace combdraft::plan {
@@ -25,6 +29,12 @@ void sortByOrder(std::vector<std::pair<ItemId, const T*>>& items) {
   });
 }
 
+// A place as a person would type it; 0.1 degree is at most 0.2 mm.
+ScalpPoint toTenths(const ScalpPoint& point) {
+  const auto rounded = [](double deg) { return std::round(deg * 10) / 10; };
+  return {rounded(point.bearing_deg), rounded(point.drop_deg)};
+}
+
 }  // namespace
 
 bool idLess(const ItemId& a, const ItemId& b) {
@@ -45,8 +55,10 @@ Plan Plan::fresh(std::uint64_t number) {
   info.activeChoice = "choice-1";
   plan.put(kPlanId, info);
   Head head;
-  head.part = {{0, 57}, {0, 42}, {0, 27}, {0, 12}, {180, 4}, {180, 20}};
-  head.whorls = {{{175, 39}, Turn::Clockwise}};
+  const head::HeadShape mean;
+  for (const ScalpPoint& point : head::defaultPart(mean, head::Hairline(mean)))
+    head.part.push_back(toTenths(point));
+  head.whorls = {{toTenths(mean.scalpPointAt(head::defaultWhorl(mean))), Turn::Clockwise, {}}};
   plan.put(kHeadId, head);
   plan.put(kHairId, Hair{});
   plan.put("choice-1", Choice{});

@@ -59,9 +59,9 @@ TEST_CASE("keys of a later version are kept, at every depth", "[plan]") {
   insertAfter("\"finish\": {", "\"zz6\": {},");
   insertAfter("\"root\": {", "\"zz7\": [],");
   insertAfter("\"layout\": {", "\"zz8\": -0.5e-3,");
-  insertAfter("{\"zone\": \"back\", "\"zz9\": 1,");
-  insertAfter("{\"zone\": \"top\", "\"zz10\": 1,");
-  insertAfter("{\"at\": [170, 38], "\"zz11\": 1,");
+  insertAfter("{\"zone\": \"back\", ", "\"zz9\": 1,");
+  insertAfter("{\"zone\": \"top\", ", "\"zz10\": 1,");
+  insertAfter("{\"at\": [170, 38], ", "\"zz11\": 1,");
   insertAfter("{\"id\": \"piece-2\", ", "\"zz12\": 1,");
   const auto plan = readPlan(edited);
   if (!plan) FAIL(describe(plan.error()) << edited);
