@@ -47,8 +47,6 @@ constexpr std::array kTable{
                "How far the start varies from lock to lock.", false},
     Assumption{"start.pushedScatter_mm", 22, 12, 32, "mm", P::OwnAssumption,
                "How far the start of backcombed hair varies from lock to lock.", false},
-    Assumption{"paint.outerShare", 0.5, 0.35, 0.7, "", P::OwnAssumption,
-               "How far a brush on the surface reaches into the piece.", false},
     // ---- colour -----------------------------------------------------------
     Assumption{"growth.mm_per_week", 2.58, 1.84, 3.0, "mm", P::Published,
                "Growth: 11.2 mm a month [Loussouarn2005], range 8 to 13.", false},

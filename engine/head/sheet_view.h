@@ -31,7 +31,7 @@ struct ViewFrame {
 class SheetView {
  public:
   /// One of the five fixed views. Not for Crown.
-  explicit SheetView(ViewName view);
+  explicit SheetView(ViewName view = ViewName::Front);
   /// The crown close-up: looking along the outward normal at `centre`, the
   /// back of the head down. The centre is at u = v = 0.
   static SheetView crown(const HeadShape& shape, const Vec3& centre);

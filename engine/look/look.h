@@ -19,6 +19,7 @@
 #include "engine/hair/worn.h"
 #include "engine/head/sheet_view.h"
 #include "engine/plan/plan.h"
+#include "engine/visibility/region.h"
 
 namespace combdraft::look {
 
@@ -57,13 +58,9 @@ struct PictureRequest {
   double pixel_mm = 0.5;  ///< 0.1 to 2
 };
 
-/// Where hair is seen. A function of the place only (docs/words.md).
-enum class Region {
-  FaceFrameLeft, FaceFrameRight, FrontTop, Top, Crown, SideLeft, SideRight,
-  BackUpper, BackMiddle, BackEnds, Nape
-};
-inline constexpr int kRegions = 11;
-std::string_view regionWord(Region region);
+using visibility::Region;
+using visibility::kRegions;
+using visibility::regionWord;
 
 enum class ContrastVerdict { TwoClearLevels, Soft, OneTone, TooLittleHair };
 std::string_view verdictWord(ContrastVerdict verdict);

@@ -1,0 +1,32 @@
+#pragma once
+// The body that hair lies on and that hides what is behind it: skull, face,
+// neck, ears, shoulders and upper back. An approximate signed distance: exact
+// sign, and within about 15 % of the true distance up to 30 mm away.
+#include "engine/head/body_sections.h"
+
+namespace combdraft::hair {
+
+class Body {
+ public:
+  explicit Body(const head::HeadShape& shape);
+
+  /// Distance to the surface, mm; negative inside.
+  double distance_mm(const Vec3& p) const;
+  /// Distance to the head alone (skull, face, neck), for where hair touches it.
+  double headDistance_mm(const Vec3& p) const;
+  /// Outward unit gradient of `distance_mm`, by central differences.
+  Vec3 outward(const Vec3& p) const;
+
+  const head::HeadShape& shape() const { return shape_; }
+
+ private:
+  double sectionDistance_mm(const head::BodySection& section, const Vec3& p) const;
+  double earDistance_mm(const Vec3& p) const;
+  double shoulderDistance_mm(const Vec3& p) const;
+  head::HeadShape shape_;
+  head::BodySections sections_;
+  std::array<head::EarShape, 2> ears_;
+  double sz_;  ///< head height against the drawn head
+};
+
+}  // namespace combdraft::hair

@@ -1,0 +1,33 @@
+#pragma once
+// Two clear levels, soft, or one tone: judged on the local picture, as the eye
+// at a distance sees it (docs/engine-notes.md, "Contrast").
+#include <array>
+#include <span>
+#include <vector>
+
+#include "engine/look/lock_colours.h"
+#include "engine/visibility/seen_hair.h"
+
+namespace combdraft::look {
+
+/// Two normals of one width against one normal, by EM and BIC.
+struct LevelSplit {
+  double dark = 0, light = 0;  ///< fitted means
+  double width = 0;            ///< common standard deviation
+  double lightShare = 0;       ///< weight of the lighter normal
+  double middleShare = 0;      ///< share of values in the middle third between the means
+  double bicGain = 0;          ///< BIC(one normal) - BIC(two normals); > 0: two win
+};
+/// `values`: local L* differences of independent cells, in any order.
+LevelSplit splitLevels(std::span<const double> values);
+
+/// `plannedDifference`: L* between the plan's lightest and darkest planned
+/// colour; thresholds scale with it. Fewer than 100 cells: too little hair.
+Contrast judge(std::span<const double> values, double plannedDifference, double distance_m);
+
+/// Contrast of every region at a distance. Cost about 10 ms for five views.
+std::array<Contrast, visibility::kRegions> contrastOfRegions(const visibility::SeenHair& seen,
+                                                             const LockColours& colours,
+                                                             double distance_m);
+
+}  // namespace combdraft::look

@@ -1,0 +1,296 @@
+#include "engine/visibility/raster.h"
+
+#include <algorithm>
+#include <atomic>
+#include <cmath>
+
+#include "engine/base/parallel.h"
+#include "engine/base/random.h"
+
+namespace combdraft::visibility {
+namespace {
+
+constexpr double kStopWhenLeft = 0.02;   // 98 % covered
+constexpr double kBehindBody_mm = 1.6;   // the body's lattice is that good
+constexpr std::uint32_t kOffsetStream = 60, kQuantileStream = 200;
+
+struct Fragment {
+  float depth, tau;
+  std::uint32_t lockBin;
+  std::uint16_t pixel;
+  std::uint8_t shade, spare;
+};
+static_assert(sizeof(Fragment) == 16);
+
+/// Expands one lock's carrier into the lines that are drawn for it.
+class LockLines {
+ public:
+  LockLines(const hair::Locks& locks, const RasterSpec& spec, std::uint64_t seed)
+      : locks_(locks), seed_(seed) {
+    lines_ = std::clamp(
+        static_cast<int>(std::lround(locks.spacing_mm / (1.2 * std::max(spec.pixel_mm, 0.3)))), 1, 6);
+    const double finest = std::max(0.5, locks.curl.turn_mm / 12);
+    parts_ = locks.curl.radius_mm < 2 ? 1
+                                      : std::max(1, static_cast<int>(std::ceil(locks.step_mm / finest)));
+  }
+  int lines() const { return lines_; }
+  double reach_mm() const { return locks_.curl.radius_mm * 1.4 + locks_.spacing_mm; }
+
+  /// Calls draw(line, from, to, stretchedArcAtMiddle) for each short straight piece.
+  template <class Draw>
+  void expand(std::size_t i, Draw draw) const {
+    const std::uint32_t first = locks_.first[i], count = locks_.first[i + 1] - first;
+    if (count < 2) return;
+    const hair::LockWave& wave = locks_.wave[i];
+    const auto point = [&](std::uint32_t k) { return toVec3(locks_.points[first + k]); };
+    const double turn = 2 * kPi / locks_.curl.turn_mm;
+    double offset1[6], offset2[6];
+    for (int line = 0; line < lines_; ++line) {
+      const double r = 0.62 * locks_.spacing_mm *
+                       std::sqrt(randomUniform(seed_, i, kOffsetStream + 2 * static_cast<std::uint32_t>(line)));
+      const double a =
+          2 * kPi * randomUniform(seed_, i, kOffsetStream + 1 + 2 * static_cast<std::uint32_t>(line));
+      offset1[line] = r * std::cos(a);
+      offset2[line] = r * std::sin(a);
+    }
+    Vec3 e1 = Vec3::UnitX();
+    Vec3 before[6];
+    bool started = false;
+    for (std::uint32_t k = 0; k + 1 < count; ++k) {
+      const Vec3 p0 = point(k), p1 = point(k + 1);
+      const Vec3 along = unitOr(p1 - p0, -Vec3::UnitZ());
+      if (k == 0) {
+        const Vec3 ref = along.unitOrthogonal();
+        e1 = ref * std::cos(wave.roll_rad) + along.cross(ref) * std::sin(wave.roll_rad);
+      }
+      e1 = unitOr(e1 - e1.dot(along) * along, along.unitOrthogonal());
+      const Vec3 e2 = along.cross(e1);
+      const double from = k * locks_.step_mm;
+      const double to = std::min((k + 1) * locks_.step_mm, static_cast<double>(locks_.length_mm[i]));
+      for (int part = started ? 1 : 0; part <= parts_; ++part) {
+        const double t = static_cast<double>(part) / parts_;
+        const double s = from + t * (to - from);
+        const double onHead = p0.z() > 0 && locks_.curl.coil_frac < 0.5 ? 0.5 : 1;
+        const double grown = locks_.curl.coil_frac < 0.5 ? smoothstep(20, 140, s * locks_.stretch)
+                                                          : smoothstep(0, 30, s * locks_.stretch);
+        const double radius = locks_.curl.radius_mm * wave.size * grown * onHead;
+        const double phase = turn * s + wave.phase_rad;
+        const double spread = 1 - 0.45 * smoothstep(0, 120, s);
+        const Vec3 centre = p0 + t * (p1 - p0) + radius * std::cos(phase) * e1 +
+                            radius * locks_.curl.coil_frac * std::sin(phase) * e2;
+        const double middle = (from + (t - 0.5 / parts_) * (to - from)) * locks_.stretch;
+        for (int line = 0; line < lines_; ++line) {
+          const Vec3 here = centre + spread * (offset1[line] * e1 + offset2[line] * e2);
+          if (started) draw(line, before[line], here, std::max(middle, 0.0));
+          before[line] = here;
+        }
+        started = true;
+      }
+    }
+  }
+
+ private:
+  const hair::Locks& locks_;
+  std::uint64_t seed_;
+  int lines_, parts_;
+};
+
+/// For the eye only: how a hair running along `tangent` catches the light.
+std::uint8_t shadeOf(const Vec3& tangent, const Vec3& toward) {
+  const Vec3 light = unitOr(toward + Vec3(0.25, 0.2, 0.95), Vec3::UnitZ());
+  const Vec3 half = unitOr(light + toward, toward);
+  const double tl = tangent.dot(light), th = tangent.dot(half);
+  const double diffuse = std::sqrt(std::max(0.0, 1 - tl * tl));
+  const double glint = std::pow(std::max(0.0, 1 - th * th), 14);
+  return static_cast<std::uint8_t>(std::clamp(128 * (0.52 + 0.42 * diffuse + 0.34 * glint), 0.0, 255.0));
+}
+
+}  // namespace
+
+ViewSamples rasterise(const hair::Locks& locks, const RasterSpec& spec, const BodyDepth& body,
+                      Shading shading, std::uint64_t seed, std::stop_token stop) {
+  ViewSamples out{spec, spec.width(), spec.height(), {}, {}, {}, {}, {}};
+  const int width = out.width, height = out.height;
+  const auto pixels = static_cast<std::size_t>(width) * height;
+  out.sample.assign(pixels * kSamples, LockBin{});
+  out.depth_mm.assign(pixels * kSamples, 0);
+  if (shading == Shading::ForTheEye) out.shade.assign(pixels * kSamples, 128);
+  out.hairCover.assign(pixels, 0);
+  out.scalpCover.assign(pixels, 0);
+
+  const LockLines lines(locks, spec, seed);
+  const double inverse = 1 / spec.pixel_mm;
+  const auto toPixel = [&](const Vec3& p) {
+    const head::ViewPoint q = spec.view.project(p);
+    return Vec3((q.u_mm - spec.frame.left_mm) * inverse, (q.v_mm - spec.frame.top_mm) * inverse,
+                q.depth_mm);
+  };
+
+  // Which locks reach which band of rows.
+  const int bandRows = std::max(8, 65536 / std::max(width, 1) / 2 > 24 ? 24 : 65536 / width / 2);
+  const int bands = (height + bandRows - 1) / bandRows;
+  std::vector<std::pair<float, float>> reach(locks.size());
+  const double margin = lines.reach_mm() * inverse + 1;
+  parallelFor((locks.size() + 1023) / 1024, [&](std::size_t chunk) {
+    for (std::size_t i = chunk * 1024; i < std::min(locks.size(), chunk * 1024 + 1024); ++i) {
+      double lo = 1e9, hi = -1e9, left = 1e9, right = -1e9;
+      for (std::uint32_t k = locks.first[i]; k < locks.first[i + 1]; ++k) {
+        const Vec3 p = toPixel(toVec3(locks.points[k]));
+        lo = std::min(lo, p.y()), hi = std::max(hi, p.y());
+        left = std::min(left, p.x()), right = std::max(right, p.x());
+      }
+      if (right < -margin || left > width + margin) lo = 1e9, hi = -1e9;
+      reach[i] = {static_cast<float>(lo - margin), static_cast<float>(hi + margin)};
+    }
+  });
+  std::vector<std::uint32_t> bandFirst(static_cast<std::size_t>(bands) + 1, 0), bandLocks;
+  const auto bandsOf = [&](std::size_t i) {
+    const int lo = std::max(0, static_cast<int>(std::floor(reach[i].first / static_cast<float>(bandRows))));
+    const int hi = std::min(bands - 1, static_cast<int>(std::floor(reach[i].second / static_cast<float>(bandRows))));
+    return std::pair{lo, hi};
+  };
+  for (std::size_t i = 0; i < locks.size(); ++i)
+    if (reach[i].first <= reach[i].second)
+      for (auto [b, hi] = bandsOf(i); b <= hi; ++b) ++bandFirst[static_cast<std::size_t>(b) + 1];
+  for (std::size_t b = 1; b < bandFirst.size(); ++b) bandFirst[b] += bandFirst[b - 1];
+  bandLocks.resize(bandFirst.back());
+  {
+    std::vector<std::uint32_t> next(bandFirst.begin(), bandFirst.end() - 1);
+    for (std::size_t i = 0; i < locks.size(); ++i)
+      if (reach[i].first <= reach[i].second)
+        for (auto [b, hi] = bandsOf(i); b <= hi; ++b)
+          bandLocks[next[static_cast<std::size_t>(b)]++] = static_cast<std::uint32_t>(i);
+  }
+
+  const double tauScale = locks.hairsPerLock / lines.lines() * locks.fibre_mm /
+                          (spec.pixel_mm * spec.pixel_mm) * spec.pixel_mm;
+
+  parallelFor(static_cast<std::size_t>(bands), [&](std::size_t band) {
+    if (stop.stop_requested()) return;
+    const int top = static_cast<int>(band) * bandRows, bottom = std::min(height, top + bandRows);
+    const int bandPixels = (bottom - top) * width;
+    std::vector<Fragment> fragments;
+    fragments.reserve(1 << 18);
+    std::vector<std::uint32_t> count(static_cast<std::size_t>(bandPixels) + 1, 0);
+    std::vector<float> hidden(static_cast<std::size_t>(bandPixels));
+    for (int y = top; y < bottom; ++y)
+      for (int x = 0; x < width; ++x)
+        hidden[static_cast<std::size_t>(y - top) * width + x] =
+            body.at((x + 0.5) * spec.pixel_mm, (y + 0.5) * spec.pixel_mm) -
+            static_cast<float>(kBehindBody_mm);
+
+    for (std::uint32_t at = bandFirst[band]; at < bandFirst[band + 1]; ++at) {
+      const std::uint32_t lock = bandLocks[at];
+      lines.expand(lock, [&](int, const Vec3& from3, const Vec3& to3, double arc) {
+        Vec3 a = toPixel(from3), b = toPixel(to3);
+        if ((a.y() < top && b.y() < top) || (a.y() >= bottom && b.y() >= bottom)) return;
+        if ((a.x() < 0 && b.x() < 0) || (a.x() >= width && b.x() >= width)) return;
+        const double dx = b.x() - a.x(), dy = b.y() - a.y();
+        const double length = std::sqrt(dx * dx + dy * dy);  // projected, in pixels
+        if (length < 1e-9) return;
+        // Clip to the band's rows and the raster's columns.
+        double t0 = 0, t1 = 1;
+        const auto clip = [&](double p, double d, double lo, double hi) {
+          if (std::abs(d) < 1e-12) {
+            if (p < lo || p >= hi) t1 = -1;
+            return;
+          }
+          double ta = (lo - p) / d, tb = (hi - p) / d;
+          if (ta > tb) std::swap(ta, tb);
+          t0 = std::max(t0, ta), t1 = std::min(t1, tb);
+        };
+        clip(a.y(), dy, top, bottom);
+        clip(a.x(), dx, 0, width);
+        if (t1 <= t0) return;
+        const auto bin = static_cast<std::uint32_t>(std::min(arc / kBin_mm, 255.0));
+        const std::uint32_t bits = LockBin::of(lock, bin).bits;
+        const std::uint8_t shade =
+            shading == Shading::ForTheEye ? shadeOf(unitOr(to3 - from3, -Vec3::UnitZ()), spec.view.toward()) : 128;
+        // Walk the pixels; each gets the exact length inside it.
+        double t = t0;
+        int x = std::clamp(static_cast<int>(std::floor(a.x() + dx * (t0 + 1e-9))), 0, width - 1);
+        int y = std::clamp(static_cast<int>(std::floor(a.y() + dy * (t0 + 1e-9))), top, bottom - 1);
+        const int stepX = dx > 0 ? 1 : -1, stepY = dy > 0 ? 1 : -1;
+        const double perX = std::abs(dx) > 1e-12 ? 1 / std::abs(dx) : 1e30;
+        const double perY = std::abs(dy) > 1e-12 ? 1 / std::abs(dy) : 1e30;
+        double nextX = std::abs(dx) > 1e-12 ? ((dx > 0 ? x + 1 : x) - a.x()) / dx : 1e30;
+        double nextY = std::abs(dy) > 1e-12 ? ((dy > 0 ? y + 1 : y) - a.y()) / dy : 1e30;
+        while (t < t1) {
+          const double end = std::min({nextX, nextY, t1});
+          const double inside = (end - t) * length;
+          if (inside > 1e-6) {
+            const auto pixel = static_cast<std::size_t>(y - top) * width + x;
+            const auto depth = static_cast<float>(a.z() + (b.z() - a.z()) * (t + end) / 2);
+            if (depth > hidden[pixel]) {
+              fragments.push_back({depth, static_cast<float>(tauScale * inside), bits,
+                                   static_cast<std::uint16_t>(pixel), shade, 0});
+              ++count[pixel + 1];
+            }
+          }
+          t = end;
+          if (nextX <= nextY) {
+            x += stepX, nextX += perX;
+            if (x < 0 || x >= width) break;
+          } else {
+            y += stepY, nextY += perY;
+            if (y < top || y >= bottom) break;
+          }
+        }
+      });
+    }
+
+    for (std::size_t k = 1; k < count.size(); ++k) count[k] += count[k - 1];
+    std::vector<Fragment> sorted(fragments.size());
+    {
+      std::vector<std::uint32_t> next(count.begin(), count.end() - 1);
+      for (const Fragment& f : fragments) sorted[next[f.pixel]++] = f;
+    }
+    std::vector<double> reached;
+    for (int p = 0; p < bandPixels; ++p) {
+      Fragment* const begin = sorted.data() + count[static_cast<std::size_t>(p)];
+      Fragment* const end = sorted.data() + count[static_cast<std::size_t>(p) + 1];
+      const std::size_t pixel = static_cast<std::size_t>(top) * width + p;
+      const int px = static_cast<int>(pixel % static_cast<std::size_t>(width));
+      const int py = static_cast<int>(pixel / static_cast<std::size_t>(width));
+      const auto scalp = [&] {
+        const int bx = std::min(body.width - 1, static_cast<int>((px + 0.5) * spec.pixel_mm / body.pixel_mm));
+        const int by = std::min(body.height - 1, static_cast<int>((py + 0.5) * spec.pixel_mm / body.pixel_mm));
+        return body.isScalp[static_cast<std::size_t>(by) * body.width + bx] != 0;
+      }();
+      double through = 1;
+      if (begin != end) {
+        std::sort(begin, end, [](const Fragment& a, const Fragment& b) {
+          if (a.depth != b.depth) return a.depth > b.depth;
+          if (a.lockBin != b.lockBin) return a.lockBin < b.lockBin;
+          return a.tau < b.tau;
+        });
+        reached.clear();
+        const Fragment* last = begin;
+        for (; last != end && through > kStopWhenLeft; ++last) {
+          through *= std::exp(-static_cast<double>(last->tau));
+          reached.push_back(1 - through);
+        }
+        const double cover = 1 - through;
+        out.hairCover[pixel] = static_cast<float>(cover);
+        std::size_t k = 0;
+        for (int q = 0; q < kSamples; ++q) {
+          const double u = randomUniform(seed, pixel, kQuantileStream + static_cast<std::uint32_t>(q));
+          const double target = (q + u) / kSamples * cover;
+          while (k + 1 < reached.size() && reached[k] < target) ++k;
+          const std::size_t slot = pixel * kSamples + static_cast<std::size_t>(q);
+          out.sample[slot] = LockBin{begin[k].lockBin};
+          out.depth_mm[slot] = begin[k].depth;
+          if (shading == Shading::ForTheEye) {
+            const double behind = begin->depth - begin[k].depth;
+            out.shade[slot] = static_cast<std::uint8_t>(begin[k].shade * std::exp(-behind / 22));
+          }
+        }
+      }
+      if (scalp) out.scalpCover[pixel] = static_cast<float>(through);
+    }
+  });
+  if (stop.stop_requested()) return {spec, 0, 0, {}, {}, {}, {}, {}};
+  return out;
+}
+
+}  // namespace combdraft::visibility
