@@ -34,7 +34,7 @@ SheetView::SheetView(ViewName view) : name_(view) {
 }
 
 SheetView SheetView::crown(const HeadShape& shape, const Vec3& centre) {
-  SheetView view;
+  SheetView view(ViewName::Top);
   view.name_ = ViewName::Crown;
   view.origin_ = centre;
   view.toward_ = shape.normalAt(centre);

@@ -59,7 +59,6 @@ class SheetView {
   bool faces(const HeadShape& shape, const Vec3& surfacePoint) const;
 
  private:
-  SheetView() = default;
   ViewName name_ = ViewName::Front;
   Vec3 origin_ = Vec3::Zero(), right_ = Vec3::UnitX(), down_ = -Vec3::UnitZ(),
        toward_ = Vec3::UnitY();

@@ -5,6 +5,7 @@
 
 #include "engine/base/content_hash.h"
 #include "engine/base/parallel.h"
+#include "engine/visibility/raster.h"
 
 namespace combdraft::look {
 namespace {
