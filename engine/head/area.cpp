@@ -8,7 +8,7 @@ namespace combdraft::head {
 namespace {
 
 constexpr int kNodes = 24;      // Gauss-Legendre in drop, per stretch
-constexpr int kBearings = 720;  // midpoint rule round the head
+constexpr int kBearings = 360;  // midpoint rule round the head
 
 struct GaussLegendre {
   std::array<double, kNodes> at, weight;  // on [-1, 1]
@@ -39,12 +39,12 @@ GaussLegendre gaussLegendre() {
 
 /// Drop at which the head crosses the height where the neck begins.
 double neckDrop_deg(const HeadShape& shape, double bearing_deg) {
-  double above = 90, below = 160;
-  for (int i = 0; i < 45; ++i) {
-    const double mid = (above + below) / 2;
-    (shape.pointAt({bearing_deg, mid}).z() > shape.neckTop_mm() ? above : below) = mid;
-  }
-  return (above + below) / 2;
+  const HeadAxes& axes = shape.axes();
+  const double z = shape.neckTop_mm(), bearing = radians(bearing_deg);
+  const double shrink = std::sqrt(1 - z * z / (axes.c_mm * axes.c_mm));
+  const double sum = std::pow(std::abs(std::sin(bearing)) / axes.a_mm, axes.p) +
+                     std::pow(std::abs(std::cos(bearing)) / axes.b_mm, axes.p);
+  return degrees(std::atan2(shrink / std::pow(sum, 1 / axes.p), z));
 }
 
 }  // namespace
