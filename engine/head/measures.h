@@ -35,10 +35,13 @@ struct FittedHead {
   bool contradictory = false;  ///< no outline exponent in 2.0..3.2 gives the typed circumference
 };
 
-/// Axes from measures. A typed circumference alone scales length and breadth by
-/// their survey regression; with length and breadth typed too it sets the
-/// outline exponent p in [2.0, 3.2]. Ear-to-ear scales c by typed / mean.
-/// Errors: OutOfRange for a measure no head has (where = its name).
+/// Axes from measures. What is not typed starts at the size's value (the mean
+/// once a circumference is typed) and follows what is typed by the survey's
+/// regression [ANSUR2]. Length, breadth and circumference typed together set the
+/// outline exponent p in [2.0, 3.2]; otherwise p is 2.4. Ear-to-ear scales c by
+/// typed / mean [ANSUR1].
+/// Errors: OutOfRange for a measure no head has (where = its name);
+/// MeasuresContradict for a head much broader than long (where = "breadth").
 Result<FittedHead> fitHead(const HeadMeasures& measures);
 
 }  // namespace combdraft::head

@@ -19,7 +19,7 @@ struct SurfacePath {
 
 /// The shortest way from `from` to `to`. Length within 0.01 % of the exact
 /// geodesic on spheroids of flattening -0.2 to 0.2 (tested against
-/// [GeographicLib], near-antipodal pairs included). About 0.1 ms.
+/// [GeographicLib], near-antipodal pairs included). About 0.2 ms.
 SurfacePath shortestPath(const HeadShape& shape, const Vec3& from, const Vec3& to);
 
 /// Length of the shortest way, mm. Same accuracy and cost as `shortestPath`.
