@@ -26,7 +26,10 @@ Body::Body(const head::HeadShape& shape)
 
 double Body::sectionDistance_mm(const head::BodySection& section, const Vec3& p) const {
   const bool before = p.y() >= section.middle_mm;
-  const double half = before ? section.halfWidth_mm : section.halfWidthBehind_mm;
+  // The drawn widths step at the ear; hair must not feel an edge there.
+  const double forward = smoothstep(-25, 12, p.y() - section.middle_mm);
+  const double half =
+      section.halfWidthBehind_mm + forward * (section.halfWidth_mm - section.halfWidthBehind_mm);
   const double depth =
       std::max(before ? section.front_mm - section.middle_mm : section.middle_mm - section.back_mm, 1.0);
   const double power = shape_.axes().p;
@@ -54,7 +57,8 @@ double Body::headDistance_mm(const Vec3& p) const {
 double Body::earDistance_mm(const Vec3& p) const {
   const head::EarShape& ear = ears_[p.x() >= 0 ? 0 : 1];
   const double lean = radians(ear.leanBack_deg);
-  const Vec3 d = p - ear.centre;
+  constexpr double kIn_mm = 5;  // hair a few mm under the rim still shows over it
+  const Vec3 d = p - ear.centre + Vec3(p.x() >= 0 ? kIn_mm : -kIn_mm, 0, 0);
   const Vec3 q(d.x(), d.y() * std::cos(lean) + d.z() * std::sin(lean),
                d.z() * std::cos(lean) - d.y() * std::sin(lean));
   const double r = (q.array() / ear.radii.array()).matrix().norm();
@@ -75,7 +79,6 @@ double Body::shoulderDistance_mm(const Vec3& p) const {
 
 double Body::distance_mm(const Vec3& p) const {
   double d = headDistance_mm(p);
-  if (p.z() < 20) d = std::min(d, std::max(earDistance_mm(p), -4.0));
   if (p.z() < -90) d = smoothMin(d, shoulderDistance_mm(p), 40);
   return d;
 }

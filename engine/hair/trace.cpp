@@ -89,7 +89,7 @@ class BaseLine {
     }
     // Hair leaves the head where the surface turns level, unless it is tied.
     if (!tie_ && outward_.z() < leave_) {
-      phase_ = Phase::Hanging;
+      startHanging();
       hang(ds);
       return;
     }
@@ -101,12 +101,21 @@ class BaseLine {
     dir_ = unitOr(dir_ - dir_.dot(outward_) * outward_, outward_.unitOrthogonal());
   }
 
+  void startHanging() {
+    phase_ = Phase::Hanging;
+    overShoulder_ = at_.y() + 20 + 30 * coherentNoise(root_.at / (2 * s_.curl.clump_mm), s_.in.seed ^ 0x53) > 0 ? 1 : -1;
+  }
+
   void hang(double ds) {
     const Vec3 in(-at_.x(), -15 - at_.y(), 0);
     const double behind = smoothstep(20, -60, at_.y());
     const double lean =
         s_.lean * (0.54 + 0.46 * behind) * smoothstep(-190, -120, at_.z());
-    const Vec3 fall = unitOr(lean * unitOr(in, Vec3::Zero()) - Vec3::UnitZ(), -Vec3::UnitZ());
+    // Near the shoulder hair parts to its front or its back, strand by strand.
+    const double over = 0.30 * smoothstep(-125, -165, at_.z()) * smoothstep(38, 75, std::abs(at_.x())) *
+                        smoothstep(-235, -190, at_.z());
+    const Vec3 fall = unitOr(lean * unitOr(in, Vec3::Zero()) + Vec3(0, over * overShoulder_, -1),
+                             -Vec3::UnitZ());
     const double follow = 1 - std::pow(0.6, ds / 4);
     dir_ = unitOr(dir_ * (1 - follow) + fall * follow, fall);
     at_ += dir_ * ds;
@@ -115,17 +124,27 @@ class BaseLine {
     const double clear = clear_ * smoothstep(0, 25, hung_);
     if (body.distance_mm < clear) {
       Vec3 push = body.outward;
+      double sideways = 1;
       if (at_.z() < -150) {  // on the shoulder hair slides to the front or back, not outward
-        push.x() *= 0.15;
+        sideways = 0.15;
+        push.x() *= sideways;
         push = unitOr(push, Vec3(0, at_.y() > -20 ? 1 : -1, 0));
         push *= 1 / std::max(0.35, push.dot(body.outward));
       }
       at_ += push * (clear - body.distance_mm);
-      dir_ = unitOr(dir_ - std::min(0.0, dir_.dot(body.outward)) * body.outward, fall);
+      dir_ -= std::min(0.0, dir_.dot(body.outward)) * body.outward;
+      dir_.x() *= sideways;
+      dir_ = unitOr(dir_, fall);
       body = s_.in.body.at(at_);
     }
-    Vec3 level(body.outward.x(), body.outward.y(), 0.35 * body.outward.z());
-    outward_ = unitOr(outward_ * 0.7 + unitOr(level, outward_) * 0.3, outward_);
+    // Layers build up level, away from the head's axis: the body under jaw and
+    // ear is too uneven to tell. On the shoulder they build up off it.
+    const head::HeadAxes& axes = s_.in.shape.axes();
+    Vec3 level(at_.x() / (axes.a_mm * axes.a_mm), (at_.y() + 8) / (axes.b_mm * axes.b_mm), 0);
+    level = unitOr(level, outward_);
+    if (at_.z() < -140 && body.distance_mm < 25) level.z() += std::max(0.0, body.outward.z()) * 0.8;
+    const double turn = 1 - std::pow(0.8, ds / 4);
+    outward_ = unitOr(outward_ * (1 - turn) + level.normalized() * turn, outward_);
   }
 
   void enterTail() {
@@ -158,7 +177,7 @@ class BaseLine {
   std::size_t i_;
   const Root& root_;
   std::optional<FlowField::Tie> tie_;
-  double side_ = 1, leave_ = 0, clear_ = 2, wander_ = 0, hung_ = 0, along_ = 0;
+  double overShoulder_ = 1, side_ = 1, leave_ = 0, clear_ = 2, wander_ = 0, hung_ = 0, along_ = 0;
   Phase phase_ = Phase::OnHead;
   Vec3 at_, outward_, dir_, from_, tailAt_, tailDir_;
   Vec2 offset_;

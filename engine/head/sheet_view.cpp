@@ -46,9 +46,9 @@ SheetView SheetView::crown(const HeadShape& shape, const Vec3& centre) {
 
 ViewFrame SheetView::frame() const {
   switch (name_) {
-    case ViewName::Top: return {-110, -130, 220, 260};
+    case ViewName::Top: return {-140, -140, 280, 290};
     case ViewName::Crown: return {-70, -70, 140, 140};
-    default: return {-130, -120, 260, 350};
+    default: return {-140, -135, 280, 370};
   }
 }
 

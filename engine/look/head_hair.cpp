@@ -54,7 +54,8 @@ Result<std::shared_ptr<const HeadHair>> HeadHair::build(const plan::Plan& plan,
 
   made->crown_ = plan.head().whorls.empty() ? head::defaultWhorl(shape)
                                             : shape.pointAt(plan.head().whorls.front().at);
-  made->body_ = std::make_shared<hair::BodyGrid>(hair::Body(shape));
+  made->solid_ = std::make_unique<hair::Body>(shape);
+  made->body_ = std::make_unique<hair::BodyGrid>(*made->solid_);
   made->roots_ = hair::spreadRoots(shape, hairline, plan.hair().density_per_cm2, locks, made->seed_);
   made->grid_ = std::make_unique<hair::RootGrid>(made->roots_);
   if (stop.stop_requested()) return cancelled;
@@ -93,7 +94,7 @@ visibility::RasterSpec HeadHair::specOf(head::ViewName view, double pixel_mm) co
 }
 
 visibility::BodyDepth HeadHair::bodyDepthOf(head::ViewName view, double pixel_mm) const {
-  return visibility::bodyDepth(specOf(view, std::max(pixel_mm, 1.0)), *body_, shape_, hairline_);
+  return visibility::bodyDepth(specOf(view, std::max(pixel_mm, 1.0)), *solid_, *body_, shape_, hairline_);
 }
 
 visibility::ViewSamples HeadHair::pictureRaster(const PictureRequest& request,

@@ -44,7 +44,8 @@ class HeadHair {
   Vec3 crown_ = Vec3::Zero();
   hair::Roots roots_;
   std::unique_ptr<hair::RootGrid> grid_;
-  std::shared_ptr<const hair::BodyGrid> body_;
+  std::unique_ptr<hair::Body> solid_;
+  std::unique_ptr<hair::BodyGrid> body_;
   hair::Locks locks_;
   std::unique_ptr<visibility::SeenHair> seen_;
   std::array<visibility::BodyDepth, visibility::SeenHair::kViews> depths_;

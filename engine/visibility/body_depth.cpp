@@ -21,7 +21,7 @@ float BodyDepth::at(double u, double v) const {
   return static_cast<float>((c00 * (1 - s) + c10 * s) * (1 - t) + (c01 * (1 - s) + c11 * s) * t);
 }
 
-BodyDepth bodyDepth(const RasterSpec& spec, const hair::BodyGrid& body,
+BodyDepth bodyDepth(const RasterSpec& spec, const hair::Body& body, const hair::BodyGrid& grid,
                     const head::HeadShape& shape, const head::Hairline& hairline) {
   BodyDepth result;
   result.pixel_mm = spec.pixel_mm;
@@ -37,7 +37,8 @@ BodyDepth bodyDepth(const RasterSpec& spec, const hair::BodyGrid& body,
       double depth = 240;
       for (int i = 0; i < 160 && depth > -240; ++i) {
         const Vec3 p = spec.view.place({u, v, depth});
-        const double d = body.distance_mm(p);
+        double d = grid.distance_mm(p);
+        if (std::abs(p.x()) > 50 && std::abs(p.z() + 30) < 60) d = std::min(d, body.earDistance_mm(p));
         if (d < 0.25) {
           const std::size_t pixel = row * result.width + column;
           result.depth_mm[pixel] = static_cast<float>(depth);

@@ -30,7 +30,7 @@ struct BodyDepth {
 };
 
 /// Sphere tracing through the body's lattice; depth good to 0.5 mm.
-BodyDepth bodyDepth(const RasterSpec& spec, const hair::BodyGrid& body,
+BodyDepth bodyDepth(const RasterSpec& spec, const hair::Body& body, const hair::BodyGrid& grid,
                     const head::HeadShape& shape, const head::Hairline& hairline);
 
 }  // namespace combdraft::visibility

@@ -22,75 +22,106 @@ struct Fragment {
 };
 static_assert(sizeof(Fragment) == 16);
 
+/// Where carrier points lie in the raster: pixels right, pixels down, mm toward the viewer.
+struct ToRaster {
+  const RasterSpec& spec;
+  Vec3 origin, u, v;  ///< u, v in pixels per mm
+
+  explicit ToRaster(const RasterSpec& s)
+      : spec(s),
+        origin(s.view.place({s.frame.left_mm, s.frame.top_mm, 0})),
+        u(s.view.right() / s.pixel_mm),
+        v(s.view.down() / s.pixel_mm) {}
+  Vec3 vector(const Vec3& d) const { return {d.dot(u), d.dot(v), d.dot(spec.view.toward())}; }
+  Vec3 point(const Vec3& p) const { return vector(p - origin); }
+};
+
 /// Expands one lock's carrier into the lines that are drawn for it.
 class LockLines {
  public:
   LockLines(const hair::Locks& locks, const RasterSpec& spec, std::uint64_t seed)
-      : locks_(locks), seed_(seed) {
+      : locks_(locks), raster_(spec), seed_(seed) {
     lines_ = std::clamp(
-        static_cast<int>(std::lround(locks.spacing_mm / (1.2 * std::max(spec.pixel_mm, 0.3)))), 1, 6);
+        static_cast<int>(std::lround(locks.spacing_mm / (1.2 * std::max(spec.pixel_mm, 0.3)))), 1,
+        kMostLines);
     const double finest = std::max(0.5, locks.curl.turn_mm / 12);
-    parts_ = locks.curl.radius_mm < 2 ? 1
-                                      : std::max(1, static_cast<int>(std::ceil(locks.step_mm / finest)));
+    parts_ = locks.curl.radius_mm < 2
+                 ? 1
+                 : std::max(1, static_cast<int>(std::ceil(locks.step_mm / finest)));
   }
   int lines() const { return lines_; }
-  double reach_mm() const { return locks_.curl.radius_mm * 1.4 + locks_.spacing_mm; }
+  double reach_mm() const { return locks_.curl.radius_mm * 1.5 + locks_.spacing_mm; }
+  const ToRaster& raster() const { return raster_; }
 
-  /// Calls draw(line, from, to, stretchedArcAtMiddle) for each short straight piece.
+  /// Calls draw(from, to, tangent, stretchedArcAtMiddle), in raster coordinates,
+  /// for each short straight piece whose carrier reaches rows [top, bottom).
+  /// `rows`: row of every carrier point of the lock.
   template <class Draw>
-  void expand(std::size_t i, Draw draw) const {
+  void expand(std::size_t i, const float* rows, float top, float bottom, Draw draw) const {
     const std::uint32_t first = locks_.first[i], count = locks_.first[i + 1] - first;
     if (count < 2) return;
+    const auto margin = static_cast<float>(reach_mm() / raster_.spec.pixel_mm + 1);
     const hair::LockWave& wave = locks_.wave[i];
     const auto point = [&](std::uint32_t k) { return toVec3(locks_.points[first + k]); };
     const double turn = 2 * kPi / locks_.curl.turn_mm;
-    double offset1[6], offset2[6];
-    for (int line = 0; line < lines_; ++line) {
-      const double r = 0.62 * locks_.spacing_mm *
-                       std::sqrt(randomUniform(seed_, i, kOffsetStream + 2 * static_cast<std::uint32_t>(line)));
-      const double a =
-          2 * kPi * randomUniform(seed_, i, kOffsetStream + 1 + 2 * static_cast<std::uint32_t>(line));
-      offset1[line] = r * std::cos(a);
-      offset2[line] = r * std::sin(a);
-    }
-    Vec3 e1 = Vec3::UnitX();
-    Vec3 before[6];
-    bool started = false;
+    double offset1[kMostLines], offset2[kMostLines];
+    bool ready = false;
+    Vec3 reference;
+    Vec3 before[kMostLines];
+    std::uint32_t next = 0;  // the carrier segment that `before` leads to
     for (std::uint32_t k = 0; k + 1 < count; ++k) {
+      const float lo = std::min(rows[k], rows[k + 1]) - margin, hi = std::max(rows[k], rows[k + 1]) + margin;
+      if (hi < top || lo >= bottom) continue;
+      if (!ready) {
+        ready = true;
+        // Square to the first direction and to the fall: never along the hair.
+        reference = unitOr((point(1) - point(0)).cross(Vec3::UnitZ()), Vec3::UnitX());
+        for (int line = 0; line < lines_; ++line) {
+          const auto stream = kOffsetStream + 2 * static_cast<std::uint32_t>(line);
+          const double r = 0.62 * locks_.spacing_mm * std::sqrt(randomUniform(seed_, i, stream));
+          const double a = 2 * kPi * randomUniform(seed_, i, stream + 1);
+          offset1[line] = r * std::cos(a);
+          offset2[line] = r * std::sin(a);
+        }
+      }
       const Vec3 p0 = point(k), p1 = point(k + 1);
       const Vec3 along = unitOr(p1 - p0, -Vec3::UnitZ());
-      if (k == 0) {
-        const Vec3 ref = along.unitOrthogonal();
-        e1 = ref * std::cos(wave.roll_rad) + along.cross(ref) * std::sin(wave.roll_rad);
-      }
-      e1 = unitOr(e1 - e1.dot(along) * along, along.unitOrthogonal());
+      const Vec3 e1 = unitOr(reference - reference.dot(along) * along, along.unitOrthogonal());
       const Vec3 e2 = along.cross(e1);
+      const Vec3 from3 = raster_.point(p0), step3 = raster_.vector(p1 - p0);
+      const Vec3 r1 = raster_.vector(e1), r2 = raster_.vector(e2);
       const double from = k * locks_.step_mm;
       const double to = std::min((k + 1) * locks_.step_mm, static_cast<double>(locks_.length_mm[i]));
-      for (int part = started ? 1 : 0; part <= parts_; ++part) {
+      const double onHead = p0.z() > 0 && locks_.curl.coil_frac < 0.5 ? 0.5 : 1;
+      for (int part = next == k && k > 0 ? 1 : 0; part <= parts_; ++part) {
         const double t = static_cast<double>(part) / parts_;
         const double s = from + t * (to - from);
-        const double onHead = p0.z() > 0 && locks_.curl.coil_frac < 0.5 ? 0.5 : 1;
         const double grown = locks_.curl.coil_frac < 0.5 ? smoothstep(20, 140, s * locks_.stretch)
-                                                          : smoothstep(0, 30, s * locks_.stretch);
+                                                         : smoothstep(0, 30, s * locks_.stretch);
         const double radius = locks_.curl.radius_mm * wave.size * grown * onHead;
-        const double phase = turn * s + wave.phase_rad;
+        Vec3 centre = from3 + t * step3;
+        if (radius > 0.05) {
+          const double phase = turn * s + wave.phase_rad;
+          const double c = std::cos(phase), w = locks_.curl.coil_frac * std::sin(phase);
+          const double cr = std::cos(wave.roll_rad), sr = std::sin(wave.roll_rad);
+          centre += radius * ((c * cr - w * sr) * r1 + (c * sr + w * cr) * r2);
+        }
         const double spread = 1 - 0.45 * smoothstep(0, 120, s);
-        const Vec3 centre = p0 + t * (p1 - p0) + radius * std::cos(phase) * e1 +
-                            radius * locks_.curl.coil_frac * std::sin(phase) * e2;
         const double middle = (from + (t - 0.5 / parts_) * (to - from)) * locks_.stretch;
         for (int line = 0; line < lines_; ++line) {
-          const Vec3 here = centre + spread * (offset1[line] * e1 + offset2[line] * e2);
-          if (started) draw(line, before[line], here, std::max(middle, 0.0));
+          const Vec3 here = centre + (spread * offset1[line]) * r1 + (spread * offset2[line]) * r2;
+          if (part > 0) draw(before[line], here, along, std::max(middle, 0.0));
           before[line] = here;
         }
-        started = true;
       }
+      next = k + 1;
     }
   }
 
  private:
+  static constexpr int kMostLines = 6;
   const hair::Locks& locks_;
+  ToRaster raster_;
   std::uint64_t seed_;
   int lines_, parts_;
 };
@@ -101,7 +132,8 @@ std::uint8_t shadeOf(const Vec3& tangent, const Vec3& toward) {
   const Vec3 half = unitOr(light + toward, toward);
   const double tl = tangent.dot(light), th = tangent.dot(half);
   const double diffuse = std::sqrt(std::max(0.0, 1 - tl * tl));
-  const double glint = std::pow(std::max(0.0, 1 - th * th), 14);
+  const double flat = std::max(0.0, 1 - th * th), f2 = flat * flat, f4 = f2 * f2;
+  const double glint = f4 * f4 * f4 * f2;  // the 14th power
   return static_cast<std::uint8_t>(std::clamp(128 * (0.52 + 0.42 * diffuse + 0.34 * glint), 0.0, 255.0));
 }
 
@@ -119,23 +151,19 @@ ViewSamples rasterise(const hair::Locks& locks, const RasterSpec& spec, const Bo
   out.scalpCover.assign(pixels, 0);
 
   const LockLines lines(locks, spec, seed);
-  const double inverse = 1 / spec.pixel_mm;
-  const auto toPixel = [&](const Vec3& p) {
-    const head::ViewPoint q = spec.view.project(p);
-    return Vec3((q.u_mm - spec.frame.left_mm) * inverse, (q.v_mm - spec.frame.top_mm) * inverse,
-                q.depth_mm);
-  };
-
   // Which locks reach which band of rows.
   const int bandRows = std::max(8, 65536 / std::max(width, 1) / 2 > 24 ? 24 : 65536 / width / 2);
   const int bands = (height + bandRows - 1) / bandRows;
+  const ToRaster& raster = lines.raster();
+  std::vector<float> rows(locks.points.size());
   std::vector<std::pair<float, float>> reach(locks.size());
-  const double margin = lines.reach_mm() * inverse + 1;
+  const double margin = lines.reach_mm() / spec.pixel_mm + 1;
   parallelFor((locks.size() + 1023) / 1024, [&](std::size_t chunk) {
     for (std::size_t i = chunk * 1024; i < std::min(locks.size(), chunk * 1024 + 1024); ++i) {
       double lo = 1e9, hi = -1e9, left = 1e9, right = -1e9;
       for (std::uint32_t k = locks.first[i]; k < locks.first[i + 1]; ++k) {
-        const Vec3 p = toPixel(toVec3(locks.points[k]));
+        const Vec3 p = raster.point(toVec3(locks.points[k]));
+        rows[k] = static_cast<float>(p.y());
         lo = std::min(lo, p.y()), hi = std::max(hi, p.y());
         left = std::min(left, p.x()), right = std::max(right, p.x());
       }
@@ -169,8 +197,8 @@ ViewSamples rasterise(const hair::Locks& locks, const RasterSpec& spec, const Bo
     if (stop.stop_requested()) return;
     const int top = static_cast<int>(band) * bandRows, bottom = std::min(height, top + bandRows);
     const int bandPixels = (bottom - top) * width;
-    std::vector<Fragment> fragments;
-    fragments.reserve(1 << 18);
+    thread_local std::vector<Fragment> fragments, sorted;  // kept for the next band
+    fragments.clear();
     std::vector<std::uint32_t> count(static_cast<std::size_t>(bandPixels) + 1, 0);
     std::vector<float> hidden(static_cast<std::size_t>(bandPixels));
     for (int y = top; y < bottom; ++y)
@@ -181,8 +209,8 @@ ViewSamples rasterise(const hair::Locks& locks, const RasterSpec& spec, const Bo
 
     for (std::uint32_t at = bandFirst[band]; at < bandFirst[band + 1]; ++at) {
       const std::uint32_t lock = bandLocks[at];
-      lines.expand(lock, [&](int, const Vec3& from3, const Vec3& to3, double arc) {
-        Vec3 a = toPixel(from3), b = toPixel(to3);
+      lines.expand(lock, rows.data() + locks.first[lock], static_cast<float>(top), static_cast<float>(bottom),
+                   [&](const Vec3& a, const Vec3& b, const Vec3& tangent, double arc) {
         if ((a.y() < top && b.y() < top) || (a.y() >= bottom && b.y() >= bottom)) return;
         if ((a.x() < 0 && b.x() < 0) || (a.x() >= width && b.x() >= width)) return;
         const double dx = b.x() - a.x(), dy = b.y() - a.y();
@@ -205,7 +233,7 @@ ViewSamples rasterise(const hair::Locks& locks, const RasterSpec& spec, const Bo
         const auto bin = static_cast<std::uint32_t>(std::min(arc / kBin_mm, 255.0));
         const std::uint32_t bits = LockBin::of(lock, bin).bits;
         const std::uint8_t shade =
-            shading == Shading::ForTheEye ? shadeOf(unitOr(to3 - from3, -Vec3::UnitZ()), spec.view.toward()) : 128;
+            shading == Shading::ForTheEye ? shadeOf(tangent, spec.view.toward()) : 128;
         // Walk the pixels; each gets the exact length inside it.
         double t = t0;
         int x = std::clamp(static_cast<int>(std::floor(a.x() + dx * (t0 + 1e-9))), 0, width - 1);
@@ -240,7 +268,7 @@ ViewSamples rasterise(const hair::Locks& locks, const RasterSpec& spec, const Bo
     }
 
     for (std::size_t k = 1; k < count.size(); ++k) count[k] += count[k - 1];
-    std::vector<Fragment> sorted(fragments.size());
+    sorted.resize(fragments.size());
     {
       std::vector<std::uint32_t> next(count.begin(), count.end() - 1);
       for (const Fragment& f : fragments) sorted[next[f.pixel]++] = f;
@@ -282,7 +310,7 @@ ViewSamples rasterise(const hair::Locks& locks, const RasterSpec& spec, const Bo
           out.depth_mm[slot] = begin[k].depth;
           if (shading == Shading::ForTheEye) {
             const double behind = begin->depth - begin[k].depth;
-            out.shade[slot] = static_cast<std::uint8_t>(begin[k].shade * std::exp(-behind / 22));
+            out.shade[slot] = static_cast<std::uint8_t>(begin[k].shade * (0.55 + 0.45 * std::exp(-behind / 16)));
           }
         }
       }
