@@ -4,7 +4,6 @@
 
 #include "engine/colour/fibre.h"
 #include "engine/colour/hair_colour.h"
-#include "engine/colour/level_table.h"
 #include "engine/colour/tone_aims.h"
 
 using namespace combdraft;
@@ -274,21 +273,4 @@ TEST_CASE("levels outside the range are taken to its ends", "[colour]") {
   CHECK(possible(finishedHair(-3, 40, Tone::Red)));
   CHECK(possible(finishedHair(40, -3, Tone::Ash)));
   CHECK(possible(deepenedHair(40, Tone::Red)));
-}
-
-TEST_CASE("a table of levels gives the computed colour", "[colour]") {
-  for (const Light light : {Light::Daylight, Light::Office}) {
-    const Xyz white = whitePoint(light);
-    const LevelTable natural([](double level) { return naturalHair(level, 0.2); }, light);
-    const LevelTable beige([](double level) { return finishedHair(10, level, Tone::Beige); },
-                           light);
-    for (double level = 1; level <= 12; level += 0.037) {
-      CHECK(ciede2000(labFrom(natural.at(level), white),
-                      labOf(naturalHair(level, 0.2), light)) < 0.02);
-      CHECK(ciede2000(labFrom(beige.at(level), white),
-                      labOf(finishedHair(10, level, Tone::Beige), light)) < 0.2);
-    }
-    CHECK(natural.at(-3) == natural.at(1));
-    CHECK(natural.at(99) == natural.at(12));
-  }
 }
