@@ -1,7 +1,9 @@
 // Hair colour: exact lightness, order, what dyes and glazes may and may not do.
 #include <catch2/catch.hpp>
 #include <cmath>
+#include <stdexcept>
 
+#include "engine/base/expect.h"
 #include "engine/colour/fibre.h"
 #include "engine/colour/hair_colour.h"
 #include "engine/colour/tone_aims.h"
@@ -273,4 +275,21 @@ TEST_CASE("levels outside the range are taken to its ends", "[colour]") {
   CHECK(possible(finishedHair(-3, 40, Tone::Red)));
   CHECK(possible(finishedHair(40, -3, Tone::Ash)));
   CHECK(possible(deepenedHair(40, Tone::Red)));
+}
+
+TEST_CASE("a level that is no number is a broken promise, not a colour", "[colour]") {
+  // The hook throws, so that the test goes on where the program would stop.
+  const ExpectHook before =
+      setExpectHook([](const std::string& message) { throw std::runtime_error(message); });
+  const double nan = std::nan("");
+  CHECK_THROWS(naturalHair(nan));
+  CHECK_THROWS(naturalHair(5, nan));
+  CHECK_THROWS(lightenedHair(nan));
+  CHECK_THROWS(finishedHair(nan, 8, Tone::Ash));
+  CHECK_THROWS(finishedHair(8, nan, Tone::Ash));
+  CHECK_THROWS(deepenedHair(nan, Tone::Red));
+  CHECK_THROWS(glazed(whiteHair(), nan, Tone::Red, 0.5));
+  CHECK_THROWS(glazed(whiteHair(), 6, Tone::Red, nan));
+  CHECK_THROWS(LevelScale{}.levelOfLightness(nan));
+  setExpectHook(before);
 }
