@@ -20,10 +20,6 @@ Spectrum powerLaw(double at550, double exponent) {
 
 }  // namespace
 
-double depthAtRoughness(double b) {
-  return 5.969 + b * (-0.215 + b * (2.532 + b * (-10.73 + b * (5.574 + b * 0.245))));
-}
-
 Spectrum reflectanceOf(const Spectrum& sigma) {
   Spectrum r;
   for (std::size_t i = 0; i < kSamples; ++i)

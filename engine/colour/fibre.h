@@ -12,11 +12,12 @@ namespace combdraft::colour {
 
 /// Surface share F. Measured black hair has Y 2.5 to 2.6 % [Scanavez2000].
 inline constexpr double kSurfaceShare_frac = 0.025;
-/// D at azimuthal roughness 0.3 [Chiang2016].
-inline constexpr double kDepth = 5.888415;
-
 /// D as a function of azimuthal roughness, 0..1 [Chiang2016].
-double depthAtRoughness(double beta);
+constexpr double depthAtRoughness(double b) {
+  return 5.969 + b * (-0.215 + b * (2.532 + b * (-10.73 + b * (5.574 + b * 0.245))));
+}
+/// D of hair, at the roughness 0.3 of the fibre model's tables.
+inline constexpr double kDepth = depthAtRoughness(0.3);
 
 Spectrum reflectanceOf(const Spectrum& sigma);
 /// Inverse of reflectanceOf. A reflectance at or below F has no finite

@@ -73,8 +73,6 @@ Trial tryAmounts(const Spectrum& sigma, const DyeBox& box, const Vec3& amounts,
 
 }  // namespace
 
-const Spectrum& dyeAbsorption(Dye dye) { return dyes()[static_cast<std::size_t>(dye)]; }
-
 Spectrum withDyes(const Spectrum& sigma, const DyeAmounts& amounts) {
   Spectrum sum = sigma;
   for (std::size_t d = 0; d < kDyes; ++d)

@@ -11,7 +11,6 @@ namespace combdraft::colour {
 /// away blue light, red blue-green, violet green and yellow, blue orange.
 enum class Dye { Gold, Red, Violet, Blue };
 inline constexpr std::size_t kDyes = 4;
-const Spectrum& dyeAbsorption(Dye dye);
 
 /// Amount of each dye, 0 or more. Absorptions add, so their order is nothing.
 using DyeAmounts = std::array<double, kDyes>;
