@@ -104,7 +104,8 @@ Vec3 FlowField::direction(const Vec3& p, const Vec3& n, double side,
     const double weight = faceAway_ * smoothstep(64, 40, turn) * smoothstep(20, 0, above);
     if (weight > 0) {
       const Vec3 increasing(std::cos(azimuth), -std::sin(azimuth), 0);
-      const double s = part_.empty() ? std::tanh(p.x() / 8) : partSide(p);
+      const double pure = part_.empty() ? std::tanh(p.x() / 8) : partSide(p);
+      const double s = pure + side * (1 - std::abs(pure));  // on the part: the lock's own side
       const Vec3 back = part_.empty() ? Vec3(tangential(Vec3(0, -1, 0.6), n)) : Vec3::Zero();
       d += weight * (s * tangential(increasing, n) + 0.6 * back);
     }

@@ -17,6 +17,9 @@ constexpr double kCell_mm = 5;            // independent cells
 constexpr std::size_t kLeastCells = 100;  // own: below it a verdict is noise
 constexpr double kLocal_mm = 45;          // FWHM of "around here"
 constexpr double kFinest_mm = 3;
+// Own: shares of the plan's own lightest-to-darkest difference that must be left
+// after mixing and blurring for a difference to be called clear, or at all.
+constexpr double kClear = 0.28, kSoft = 0.16;
 
 double density(double x, double mean, double width) {
   const double t = (x - mean) / width;
@@ -95,9 +98,10 @@ Contrast judge(std::span<const double> values, double plannedDifference, double 
   if (c.spread < std::max(0.5, 0.03 * plannedDifference)) return c;
   const LevelSplit split = splitLevels(values);
   c.delta = split.light - split.dark;
-  if (split.bicGain <= 0 || c.delta < 0.15 * plannedDifference) return c;
-  c.verdict = c.delta > 2 * split.width && split.middleShare < 0.25 ? ContrastVerdict::TwoClearLevels
-                                                                    : ContrastVerdict::Soft;
+  if (split.bicGain <= 0 || c.delta < kSoft * plannedDifference) return c;
+  const bool clear = c.delta > 2 * split.width && split.middleShare < 0.25 &&
+                     c.delta >= kClear * plannedDifference;
+  c.verdict = clear ? ContrastVerdict::TwoClearLevels : ContrastVerdict::Soft;
   return c;
 }
 
@@ -106,7 +110,7 @@ std::array<Contrast, visibility::kRegions> contrastOfRegions(const SeenHair& see
                                                              double distance_m) {
   struct Values {
     std::array<std::vector<double>, visibility::kRegions> of;
-    double darkest = 200, lightest = -1;
+    std::vector<float> hair;  // Y of single locks, where they are seen
   };
   std::array<Values, SeenHair::kViews> views;
   parallelFor(SeenHair::kViews, [&](std::size_t v) {
@@ -129,6 +133,10 @@ std::array<Contrast, visibility::kRegions> contrastOfRegions(const SeenHair& see
                              (p % static_cast<std::size_t>(view.width)) / step;
       weight[at] += cover, fine[at] += cover * y;
       region[at] = regions[p * kSamples + kSamples / 2];
+      if (p % 7 == 0) {
+        const visibility::LockBin who = view.sample[p * kSamples + kSamples / 2];
+        views[v].hair.push_back(colours.at(who.lock(), who.bin()).y);
+      }
     }
     std::vector<float> wideWeight = weight, wide = fine, cover = weight;
     const double fwhm = std::max(kFinest_mm, 5 * distance_m);
@@ -147,14 +155,20 @@ std::array<Contrast, visibility::kRegions> contrastOfRegions(const SeenHair& see
         const double here = colour::lightnessFromY(fine[at] / weight[at]);
         const double around = colour::lightnessFromY(wide[at] / wideWeight[at]);
         views[v].of[region[at]].push_back(here - around);
-        views[v].darkest = std::min(views[v].darkest, here);
-        views[v].lightest = std::max(views[v].lightest, here);
       }
   });
-  double darkest = 200, lightest = -1;
-  for (const Values& v : views)
-    darkest = std::min(darkest, v.darkest), lightest = std::max(lightest, v.lightest);
-  const double difference = std::max(lightest - darkest, 5.0);
+  // The plan's own difference: between the darkest and lightest fiftieth of single locks.
+  std::vector<float> hair;
+  for (const Values& v : views) hair.insert(hair.end(), v.hair.begin(), v.hair.end());
+  double difference = 5;
+  if (hair.size() > 40) {
+    const auto at = [&](double frac) {
+      const auto k = static_cast<std::ptrdiff_t>(frac * static_cast<double>(hair.size() - 1));
+      std::nth_element(hair.begin(), hair.begin() + k, hair.end());
+      return colour::lightnessFromY(hair[static_cast<std::size_t>(k)]);
+    };
+    difference = std::max(5.0, at(0.98) - at(0.02));
+  }
   std::array<Contrast, visibility::kRegions> result;
   for (std::size_t r = 0; r < visibility::kRegions; ++r) {
     std::vector<double> values;

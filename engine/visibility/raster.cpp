@@ -54,10 +54,11 @@ class LockLines {
   const ToRaster& raster() const { return raster_; }
 
   /// Calls draw(from, to, tangent, stretchedArcAtMiddle), in raster coordinates,
-  /// for each short straight piece whose carrier reaches rows [top, bottom).
-  /// `rows`: row of every carrier point of the lock.
-  template <class Draw>
-  void expand(std::size_t i, const float* rows, float top, float bottom, Draw draw) const {
+  /// for each short straight piece whose carrier reaches rows [top, bottom)
+  /// and is not `hidden`. `placed`: the lock's carrier points in the raster.
+  template <class Hidden, class Draw>
+  void expand(std::size_t i, const Point3f* placed, float top, float bottom, Hidden hidden,
+              Draw draw) const {
     const std::uint32_t first = locks_.first[i], count = locks_.first[i + 1] - first;
     if (count < 2) return;
     const auto margin = static_cast<float>(reach_mm() / raster_.spec.pixel_mm + 1);
@@ -70,8 +71,9 @@ class LockLines {
     Vec3 before[kMostLines];
     std::uint32_t next = 0;  // the carrier segment that `before` leads to
     for (std::uint32_t k = 0; k + 1 < count; ++k) {
-      const float lo = std::min(rows[k], rows[k + 1]) - margin, hi = std::max(rows[k], rows[k + 1]) + margin;
-      if (hi < top || lo >= bottom) continue;
+      const Point3f &q0 = placed[k], &q1 = placed[k + 1];
+      if (std::max(q0.y, q1.y) + margin < top || std::min(q0.y, q1.y) - margin >= bottom) continue;
+      if (hidden(q0, q1)) continue;
       if (!ready) {
         ready = true;
         // Square to the first direction and to the fall: never along the hair.
@@ -88,7 +90,7 @@ class LockLines {
       const Vec3 along = unitOr(p1 - p0, -Vec3::UnitZ());
       const Vec3 e1 = unitOr(reference - reference.dot(along) * along, along.unitOrthogonal());
       const Vec3 e2 = along.cross(e1);
-      const Vec3 from3 = raster_.point(p0), step3 = raster_.vector(p1 - p0);
+      const Vec3 from3 = toVec3(q0), step3 = toVec3(q1) - from3;
       const Vec3 r1 = raster_.vector(e1), r2 = raster_.vector(e2);
       const double from = k * locks_.step_mm;
       const double to = std::min((k + 1) * locks_.step_mm, static_cast<double>(locks_.length_mm[i]));
@@ -126,6 +128,89 @@ class LockLines {
   int lines_, parts_;
 };
 
+/// How deep into the hair anything can still be seen, on a coarse lattice:
+/// nothing farther from the viewer than `cutoff` need be drawn. Counts optical
+/// depth along the carriers; generous enough that a pixel's own chance gaps and
+/// the next tiles' stay open (kEnough against the 4 at which drawing stops).
+class Depths {
+ public:
+  Depths(const hair::Locks& locks, const std::vector<Point3f>& placed, const RasterSpec& spec,
+         const BodyDepth& body, double reach_mm)
+      : tile_(std::max(1.0, std::round(kTile_mm / spec.pixel_mm))),
+        columns_(static_cast<int>(spec.width() / tile_) + 1),
+        rows_(static_cast<int>(spec.height() / tile_) + 1),
+        reach_(static_cast<float>(reach_mm)) {
+    const std::size_t tiles = static_cast<std::size_t>(columns_) * rows_;
+    // Fixed chunks, added up in order: the same bits for any number of threads.
+    constexpr std::size_t kChunks = 2;
+    std::vector<std::vector<float>> sums(kChunks, std::vector<float>(tiles * kBins, 0.0f));
+    const double area = tile_ * tile_ * spec.pixel_mm * spec.pixel_mm;
+    const double perLength = locks.hairsPerLock * locks.fibre_mm * spec.pixel_mm / area;
+    const std::size_t n = locks.size(), each = (n + kChunks - 1) / kChunks;
+    parallelFor(kChunks, [&](std::size_t chunk) {
+      for (std::size_t i = chunk * each; i < std::min(n, (chunk + 1) * each); ++i)
+        for (std::uint32_t k = locks.first[i]; k + 1 < locks.first[i + 1]; ++k) {
+          const Point3f &a = placed[k], &b = placed[k + 1];
+          const int tile = tileAt((a.x + b.x) / 2, (a.y + b.y) / 2);
+          if (tile < 0) continue;
+          const int bin = static_cast<int>((kNearest_mm - (a.z + b.z) / 2) / kBin_mm_);
+          if (bin < 0 || bin >= kBins) continue;
+          const double length = std::hypot(b.x - a.x, b.y - a.y);
+          sums[chunk][static_cast<std::size_t>(tile) * kBins + static_cast<std::size_t>(bin)] +=
+              static_cast<float>(perLength * length);
+        }
+    });
+    std::vector<float> own(tiles, -1e9f);
+    for (std::size_t t = 0; t < tiles; ++t) {
+      float sum = 0;
+      for (std::size_t b = 0; b < kBins; ++b) {
+        for (std::size_t c = 0; c < kChunks; ++c) sum += sums[c][t * kBins + b];
+        if (sum >= kEnough) {
+          own[t] = static_cast<float>(kNearest_mm - (static_cast<double>(b) + 1) * kBin_mm_) - kMargin_mm;
+          break;
+        }
+      }
+      // What lies behind the body everywhere in the tile is hidden too.
+      float solid = 1e9f;
+      const int x0 = static_cast<int>(static_cast<int>(t) % columns_ * tile_), y0 = static_cast<int>(static_cast<int>(t) / columns_ * tile_);
+      for (int j = 0; j <= 2; ++j)
+        for (int i = 0; i <= 2; ++i)
+          solid = std::min(solid, body.at((x0 + i * tile_ / 2) * spec.pixel_mm, (y0 + j * tile_ / 2) * spec.pixel_mm));
+      if (solid > BodyDepth::kNone) own[t] = std::max(own[t], solid - kMargin_mm);
+    }
+    cutoff_.assign(tiles, -1e9f);
+    for (int y = 0; y < rows_; ++y)
+      for (int x = 0; x < columns_; ++x) {
+        float deepest = 1e9f;
+        for (int j = std::max(0, y - 1); j <= std::min(rows_ - 1, y + 1); ++j)
+          for (int i = std::max(0, x - 1); i <= std::min(columns_ - 1, x + 1); ++i)
+            deepest = std::min(deepest, own[static_cast<std::size_t>(j) * columns_ + i]);
+        cutoff_[static_cast<std::size_t>(y) * columns_ + x] = deepest;
+      }
+  }
+
+  bool hides(const Point3f& a, const Point3f& b) const {
+    const int ta = tileAt(a.x, a.y), tb = tileAt(b.x, b.y);
+    if (ta < 0 || tb < 0) return false;
+    return std::max(a.z, b.z) + reach_ <
+           std::min(cutoff_[static_cast<std::size_t>(ta)], cutoff_[static_cast<std::size_t>(tb)]);
+  }
+
+ private:
+  static constexpr double kTile_mm = 2.5, kBin_mm_ = 4, kNearest_mm = 250;
+  static constexpr int kBins = 120;
+  static constexpr float kEnough = 9, kMargin_mm = 3;
+
+  int tileAt(float x, float y) const {
+    const int i = static_cast<int>(std::floor(x / tile_)), j = static_cast<int>(std::floor(y / tile_));
+    return i < 0 || j < 0 || i >= columns_ || j >= rows_ ? -1 : j * columns_ + i;
+  }
+  double tile_;
+  int columns_, rows_;
+  float reach_;
+  std::vector<float> cutoff_;
+};
+
 /// For the eye only: how a hair running along `tangent` catches the light.
 std::uint8_t shadeOf(const Vec3& tangent, const Vec3& toward) {
   const Vec3 light = unitOr(toward + Vec3(0.25, 0.2, 0.95), Vec3::UnitZ());
@@ -155,7 +240,7 @@ ViewSamples rasterise(const hair::Locks& locks, const RasterSpec& spec, const Bo
   const int bandRows = std::max(8, 65536 / std::max(width, 1) / 2 > 24 ? 24 : 65536 / width / 2);
   const int bands = (height + bandRows - 1) / bandRows;
   const ToRaster& raster = lines.raster();
-  std::vector<float> rows(locks.points.size());
+  std::vector<Point3f> placed(locks.points.size());
   std::vector<std::pair<float, float>> reach(locks.size());
   const double margin = lines.reach_mm() / spec.pixel_mm + 1;
   parallelFor((locks.size() + 1023) / 1024, [&](std::size_t chunk) {
@@ -163,7 +248,7 @@ ViewSamples rasterise(const hair::Locks& locks, const RasterSpec& spec, const Bo
       double lo = 1e9, hi = -1e9, left = 1e9, right = -1e9;
       for (std::uint32_t k = locks.first[i]; k < locks.first[i + 1]; ++k) {
         const Vec3 p = raster.point(toVec3(locks.points[k]));
-        rows[k] = static_cast<float>(p.y());
+        placed[k] = toPoint3f(p);
         lo = std::min(lo, p.y()), hi = std::max(hi, p.y());
         left = std::min(left, p.x()), right = std::max(right, p.x());
       }
@@ -171,6 +256,7 @@ ViewSamples rasterise(const hair::Locks& locks, const RasterSpec& spec, const Bo
       reach[i] = {static_cast<float>(lo - margin), static_cast<float>(hi + margin)};
     }
   });
+  const Depths depths(locks, placed, spec, body, lines.reach_mm());
   std::vector<std::uint32_t> bandFirst(static_cast<std::size_t>(bands) + 1, 0), bandLocks;
   const auto bandsOf = [&](std::size_t i) {
     const int lo = std::max(0, static_cast<int>(std::floor(reach[i].first / static_cast<float>(bandRows))));
@@ -209,7 +295,8 @@ ViewSamples rasterise(const hair::Locks& locks, const RasterSpec& spec, const Bo
 
     for (std::uint32_t at = bandFirst[band]; at < bandFirst[band + 1]; ++at) {
       const std::uint32_t lock = bandLocks[at];
-      lines.expand(lock, rows.data() + locks.first[lock], static_cast<float>(top), static_cast<float>(bottom),
+      lines.expand(lock, placed.data() + locks.first[lock], static_cast<float>(top), static_cast<float>(bottom),
+                   [&](const Point3f& a, const Point3f& b) { return depths.hides(a, b); },
                    [&](const Vec3& a, const Vec3& b, const Vec3& tangent, double arc) {
         if ((a.y() < top && b.y() < top) || (a.y() >= bottom && b.y() >= bottom)) return;
         if ((a.x() < 0 && b.x() < 0) || (a.x() >= width && b.x() >= width)) return;
