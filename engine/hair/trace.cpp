@@ -112,7 +112,9 @@ class BaseLine {
     const double lean =
         s_.lean * (0.54 + 0.46 * behind) * smoothstep(-190, -120, at_.z());
     // Near the shoulder hair parts to its front or its back, strand by strand.
-    const double over = 0.30 * smoothstep(-125, -165, at_.z()) * smoothstep(38, 75, std::abs(at_.x())) *
+    const double out = std::abs(at_.x());
+    const double over = (0.30 * smoothstep(38, 75, out) + 0.35 * smoothstep(70, 95, out)) *
+                        smoothstep(-105, -155, at_.z()) *
                         smoothstep(-235, -190, at_.z());
     const Vec3 fall = unitOr(lean * unitOr(in, Vec3::Zero()) + Vec3(0, over * overShoulder_, -1),
                              -Vec3::UnitZ());
