@@ -50,6 +50,10 @@ constexpr std::array kTable{
     // ---- colour -----------------------------------------------------------
     Assumption{"growth.mm_per_week", 2.58, 1.84, 3.0, "mm", P::Published,
                "Growth: 11.2 mm a month [Loussouarn2005], range 8 to 13.", false},
+    Assumption{"colour.naturalShift", 0, -2, 2, "L*", P::OwnAssumption,
+               "How far the natural level scale as a whole is off; only its order is certain.", false},
+    Assumption{"colour.lightenedShift", 0, -4, 4, "L*", P::OwnAssumption,
+               "The same for the scale of lightened, bare hair.", false},
     Assumption{"colour.span", 0, -1, 1, "of the typed span", P::OwnAssumption,
                "Where in its typed span each lift lands.", false},
 };

@@ -43,6 +43,29 @@ Result<std::shared_ptr<const HeadHair>> HeadHair::build(const plan::Plan& plan,
                                                         const hair::Worn& worn, int locks,
                                                         double measuringPixel_mm, double step_mm,
                                                         std::stop_token stop) {
+  auto made = make(plan, worn, locks, measuringPixel_mm, step_mm, stop);
+  if (!made) return made.error();
+  return std::shared_ptr<const HeadHair>(std::move(made).value());
+}
+
+Result<std::shared_ptr<const HeadHair>> HeadHair::buildForReadings(
+    const plan::Plan& plan, const hair::Worn& worn, int locks, double measuringPixel_mm,
+    double step_mm, std::stop_token stop) {
+  auto made = make(plan, worn, locks, measuringPixel_mm, step_mm, stop);
+  if (!made) return made.error();
+  std::shared_ptr<HeadHair> slim = std::move(made).value();
+  slim->locks_.points = {};
+  slim->locks_.wave = {};
+  slim->seen_->dropRasters();
+  slim->solid_.reset();
+  slim->body_.reset();
+  for (visibility::BodyDepth& depth : slim->depths_) depth = visibility::BodyDepth{};
+  return std::shared_ptr<const HeadHair>(std::move(slim));
+}
+
+Result<std::shared_ptr<HeadHair>> HeadHair::make(const plan::Plan& plan, const hair::Worn& worn,
+                                                 int locks, double measuringPixel_mm,
+                                                 double step_mm, std::stop_token stop) {
   const auto fitted = head::fitHead(plan.head().measures);
   if (!fitted) return fitted.error();
   const head::HeadShape shape(fitted->axes);
@@ -83,7 +106,7 @@ Result<std::shared_ptr<const HeadHair>> HeadHair::build(const plan::Plan& plan,
     if (stop.stop_requested()) return cancelled;
   }
   made->seen_ = std::make_unique<visibility::SeenHair>(std::move(views), bodies, made->locks_, shape);
-  return std::shared_ptr<const HeadHair>(std::move(made));
+  return made;
 }
 
 visibility::RasterSpec HeadHair::specOf(head::ViewName view, double pixel_mm) const {

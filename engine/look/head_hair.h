@@ -16,6 +16,10 @@ class HeadHair {
   static Result<std::shared_ptr<const HeadHair>> build(const plan::Plan& plan, const hair::Worn& worn,
                                                        int locks, double measuringPixel_mm,
                                                        double step_mm, std::stop_token stop);
+  /// The same without what only pictures need: a tenth of the memory.
+  static Result<std::shared_ptr<const HeadHair>> buildForReadings(
+      const plan::Plan& plan, const hair::Worn& worn, int locks, double measuringPixel_mm,
+      double step_mm, std::stop_token stop);
   /// Hash of exactly what `build` reads.
   static std::uint64_t keyOf(const plan::Plan& plan, const hair::Worn& worn, int locks,
                              double measuringPixel_mm, double step_mm);
@@ -35,6 +39,9 @@ class HeadHair {
   visibility::RasterSpec specOf(head::ViewName view, double pixel_mm) const;
 
  private:
+  static Result<std::shared_ptr<HeadHair>> make(const plan::Plan& plan, const hair::Worn& worn,
+                                                int locks, double measuringPixel_mm, double step_mm,
+                                                std::stop_token stop);
   HeadHair(const head::HeadShape& shape, const head::Hairline& hairline)
       : shape_(shape), hairline_(hairline) {}
   visibility::BodyDepth bodyDepthOf(head::ViewName view, double pixel_mm) const;

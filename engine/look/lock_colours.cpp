@@ -102,7 +102,7 @@ std::vector<std::uint32_t> LockColours::update(const plan::Plan& plan,
   const std::uint64_t key = paletteKeyOf(plan, settings, treatments);
   bool all = key != paletteKey_ || colours_.empty();
   if (all) {
-    palette_ = std::make_unique<Palette>(hair, treatments, settings.light, settings.moisture);
+    palette_ = std::make_unique<Palette>(hair, treatments, levelScaleOf(assumptions), settings.light, settings.moisture);
     paletteKey_ = key;
   }
   if (owners_.size() != n) {

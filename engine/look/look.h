@@ -122,8 +122,8 @@ class LookEngine {
   Result<LookFrame> update(const plan::Plan& plan, const LookSettings& settings,
                            const std::vector<PictureRequest>& pictures, std::stop_token stop);
 
-  /// Range of every reading from the assumptions, one at a time with common
-  /// random numbers at 10,000 locks; slow (seconds). Fills low, high, movesMost.
+  /// Range of every reading, once; see LookRange (look_range.h), which keeps
+  /// what it traced and is what a window should use. Takes seconds.
   static Result<Readings> withRange(const plan::Plan& plan, const LookSettings& settings,
                                     Readings readings, std::stop_token stop);
 

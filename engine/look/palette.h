@@ -5,6 +5,7 @@
 #include <map>
 #include <vector>
 
+#include "engine/base/assumptions.h"
 #include "engine/colour/hair_colour.h"
 #include "engine/look/look.h"
 
@@ -13,10 +14,13 @@ namespace combdraft::look {
 /// Plain colour first, then under each treatment in order.
 using Swatch = std::vector<colour::Xyz>;
 
+/// The level scales with a plan's own assumptions in them.
+colour::LevelScale levelScaleOf(const Assumptions& assumptions);
+
 class Palette {
  public:
-  Palette(const plan::Hair& hair, std::vector<plan::Treatment> treatments, colour::Light light,
-          Moisture moisture);
+  Palette(const plan::Hair& hair, std::vector<plan::Treatment> treatments,
+          const colour::LevelScale& scale, colour::Light light, Moisture moisture);
 
   const std::vector<plan::Treatment>& treatments() const { return treatments_; }
   /// Natural hair; level by straight interpolation between sixteenths.
@@ -31,6 +35,8 @@ class Palette {
   Swatch swatch(const colour::Spectrum& dry) const;
 
   std::vector<plan::Treatment> treatments_;
+  std::vector<colour::Spectrum> glazes_;  ///< what each treatment draws toward
+  colour::LevelScale scale_;
   colour::Light light_;
   Moisture moisture_;
   std::vector<Swatch> natural_;

@@ -11,7 +11,7 @@ namespace combdraft::visibility {
 
 /// A raster over a view: which part of the drawing plane, how fine.
 struct RasterSpec {
-  head::SheetView view;
+  head::SheetView view = head::SheetView(head::ViewName::Front);
   head::ViewFrame frame{};
   double pixel_mm = 1;
   int width() const { return static_cast<int>(frame.width_mm / pixel_mm + 0.5); }

@@ -105,4 +105,9 @@ SeenHair::SeenHair(std::array<ViewSamples, kViews> views,
     for (const Raw& r : list) entries_[next[r.lock]++] = r.entry;
 }
 
+void SeenHair::dropRasters() {
+  for (ViewSamples& view : views_) view = ViewSamples{};
+  for (auto& regions : regions_) regions = {};
+}
+
 }  // namespace combdraft::visibility

@@ -41,6 +41,8 @@ class SeenHair {
   const std::vector<std::uint8_t>& regionsOf(int v) const {
     return regions_[static_cast<std::size_t>(v)];
   }
+  /// Gives up the rasters and keeps the matrix: readings, but no contrast.
+  void dropRasters();
   static constexpr std::uint8_t kNoRegion = 255;
   /// Scalp showing through per region, summed over views like `shared_mm2`.
   double scalp_mm2(Region region) const { return scalp_[static_cast<std::size_t>(region)]; }
