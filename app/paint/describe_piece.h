@@ -1,0 +1,25 @@
+#pragma once
+// Sentences about items of a plan, in the words of the salon.
+#include <QString>
+
+#include "app/paint/head_art.h"
+#include "engine/plan/plan.h"
+
+namespace combdraft::paint {
+
+/// "7", or the label when one was typed.
+QString pieceNumber(const plan::Piece& piece);
+/// "Piece 7".
+QString pieceName(const plan::Piece& piece);
+/// "Piece 7, back left, 8 mm, starts 60 mm off the scalp".
+QString describePiece(const HeadScene& scene, const plan::Piece& piece);
+/// "crown", "back left": where the middle of a line lies.
+QString placeWords(const HeadScene& scene, const Vec3& surfacePoint);
+/// "back, 38 mm below the crown, 22 mm left of centre, 61 mm from the hairline".
+QString describePlace(const HeadScene& scene, const Vec3& surfacePoint);
+/// "8 mm", "0.5 mm": up to one decimal, no trailing zero.
+QString millimetres(double value_mm);
+/// "A", "A to B": formula letters of root and end zone; empty when none is named.
+QString formulaLetters(const plan::Plan& plan, const plan::Piece& piece);
+
+}  // namespace combdraft::paint

@@ -1,0 +1,367 @@
+#include "app/paint/diagram.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "app/paint/describe_piece.h"
+#include "app/paint/diagram_labels.h"
+
+namespace combdraft::paint {
+namespace {
+
+using head::SheetView;
+
+constexpr double kTeethReadable_mm = 1.0;  // paper; narrower teeth become a zigzag
+
+QPointF at(const SheetView& view, const Vec3& p) {
+  const head::ViewPoint q = view.project(p);
+  return {q.u_mm, q.v_mm};
+}
+
+QPolygonF edge(const SheetView& view, const Strip& strip, Vec3 StripSample::*side) {
+  QPolygonF line;
+  for (const StripSample& s : strip) line << at(view, s.*side);
+  return line;
+}
+
+QPainterPath outlineOf(const SheetView& view, const Strip& strip) {
+  QPolygonF around = edge(view, strip, &StripSample::a);
+  const QPolygonF back = edge(view, strip, &StripSample::b);
+  for (auto p = back.rbegin(); p != back.rend(); ++p) around << *p;
+  QPainterPath path;
+  path.addPolygon(around);
+  path.closeSubpath();
+  return path;
+}
+
+QPainterPath lineOf(const QPolygonF& points) {
+  QPainterPath path;
+  path.addPolygon(points);
+  return path;
+}
+
+// Points along a strip `pitch` apart, between edges a and b in turn.
+QPainterPath zigzag(const SheetView& view, const Strip& strip, double pitch_mm) {
+  QPainterPath path;
+  const double from = strip.front().along_mm, to = strip.back().along_mm;
+  const int steps = std::max(2, static_cast<int>((to - from) / pitch_mm));
+  for (int i = 0; i <= steps; ++i) {
+    const double along = from + (to - from) * i / steps;
+    const Strip here = stripBetween(strip, along - 0.05, along + 0.05);
+    if (here.empty()) continue;
+    const StripSample& s = here.front();
+    const QPointF p = at(view, i % 2 == 0 ? s.a : s.b);
+    path.elementCount() == 0 ? path.moveTo(p) : path.lineTo(p);
+  }
+  return path;
+}
+
+// Half-round bumps along the lower edge.
+QPainterPath scallops(const SheetView& view, const Strip& strip, double pitch_mm) {
+  const QPolygonF line = edge(view, strip, &StripSample::b);
+  const QPolygonF inside = edge(view, strip, &StripSample::centre);
+  QPainterPath path;
+  double length = 0;
+  for (int i = 1; i < line.size(); ++i) length += QLineF(line[i - 1], line[i]).length();
+  const int bumps = std::max(1, static_cast<int>(length / pitch_mm));
+  const double each = length / bumps;
+  path.moveTo(line.front());
+  double walked = 0, next = each;
+  QPointF last = line.front();
+  for (int i = 1; i < line.size(); ++i) {
+    const QLineF step(line[i - 1], line[i]);
+    while (walked + step.length() >= next - 1e-9 && step.length() > 0) {
+      const QPointF p = step.pointAt(std::min(1.0, (next - walked) / step.length()));
+      QPointF out = line[i] - inside[i];
+      const double size = std::hypot(out.x(), out.y());
+      out = size < 1e-6 ? QPointF(0, 1) : out / size;
+      path.quadTo((last + p) / 2 + out * each * 0.9, p);
+      last = p;
+      next += each;
+    }
+    walked += step.length();
+  }
+  return path;
+}
+
+class PiecePainter {
+ public:
+  PiecePainter(const Scene& scene, const PieceShape& shape, head::ViewName view,
+               const DiagramStyle& style)
+      : scene_(scene), shape_(shape), piece_(*shape.piece), view_(scene.head().view(view)),
+        palette_(style.palette), ink_(style.scale),
+        name_(describePiece(scene.head(), *shape.piece)) {}
+
+  Items items() {
+    for (const StripRun& run : splitBySight(scene_.head().shape, view_, shape_.strip))
+      run.sight == Sight::Seen ? addSeen(run.strip) : addHidden(run.strip);
+    return std::move(items_);
+  }
+
+ private:
+  DrawingItem& add(Role role, const QPainterPath& path) {
+    DrawingItem item;
+    item.id = QString::fromStdString(shape_.id);
+    item.role = role;
+    item.layer = Layer::Diagram;
+    item.name = name_;
+    item.path = path;
+    items_.push_back(std::move(item));
+    return items_.back();
+  }
+
+  DrawingItem& addLine(Role role, const QPainterPath& path, double width_mm) {
+    DrawingItem& item = add(role, path);
+    item.style.stroke = palette_.ink;
+    item.style.width_mm = ink_(width_mm);
+    return item;
+  }
+
+  void addHidden(const Strip& strip) {
+    DrawingItem& item =
+        addLine(Role::Hidden, lineOf(edge(view_, strip, &StripSample::centre)), 0.2);
+    item.style.stroke = palette_.softInk;
+    item.style.dash_mm = {ink_(0.9), ink_(0.8)};
+    item.style.cap = Qt::FlatCap;
+  }
+
+  void addSeen(const Strip& strip) {
+    const double from = strip.front().along_mm, to = strip.back().along_mm;
+    const double length = stripLength_mm(shape_.strip);
+    if (piece_.action == plan::Action::LeaveOut) {
+      DrawingItem& flat = add(Role::LeftOut, outlineOf(view_, strip));
+      flat.style.fill = palette_.leftOut;
+      return;
+    }
+    for (const plan::Stretch& s : treatedStretches(piece_, length)) {
+      const Strip part = stripBetween(strip, std::max(from, s.from_mm), std::min(to, s.to_mm));
+      if (part.size() > 1) addTreated(part);
+    }
+    for (const plan::Stretch& hole : piece_.dropOuts) addDropOut(strip, hole);
+  }
+
+  bool isWoven() const {
+    return piece_.taking == plan::Taking::Weave && piece_.tooth_mm > 0 && piece_.gap_mm > 0;
+  }
+
+  QColor fill() const {
+    return piece_.action == plan::Action::Deepen ? palette_.deepen : palette_.taken;
+  }
+
+  void addTreated(const Strip& part) {
+    const QPainterPath outline = outlineOf(view_, part);
+    const bool deepen = piece_.action == plan::Action::Deepen;
+    if (isWoven() && std::min(piece_.tooth_mm, piece_.gap_mm) * ink_.scale() < kTeethReadable_mm) {
+      DrawingItem& ground = add(Role::Piece, outline);
+      ground.style.fill = fill();
+      addHatch(outline);
+      addLine(Role::Teeth, zigzag(view_, part, ink_(0.8)), 0.25);
+    } else if (isWoven()) {
+      DrawingItem& ground = addLine(Role::Piece, outline, 0.12);
+      ground.style.stroke = palette_.softInk;
+      QPainterPath teeth;
+      for (const plan::Stretch& tooth :
+           takenStretches(piece_, stripLength_mm(shape_.strip))) {
+        const Strip one = stripBetween(part, std::max(part.front().along_mm, tooth.from_mm),
+                                       std::min(part.back().along_mm, tooth.to_mm));
+        if (one.size() > 1) teeth.addPath(outlineOf(view_, one));
+      }
+      DrawingItem& taken = addLine(Role::Teeth, teeth, 0.25);
+      taken.style.fill = fill();
+      addHatch(teeth);
+    } else if (piece_.taking == plan::Taking::Paint) {
+      DrawingItem& ground = add(Role::Paint, outline);
+      ground.style.fill = fill();
+      addHatch(outline);
+      addBrush(part);
+    } else {
+      DrawingItem& ground = addLine(deepen ? Role::Deepen : Role::Piece, outline, 0.28);
+      ground.style.fill = fill();
+      addHatch(outline);
+    }
+    if (piece_.backcomb.depth_mm > 0 && piece_.backcomb.pushed_frac > 0)
+      addLine(Role::Backcomb, scallops(view_, part, ink_(1.5)), 0.25);
+  }
+
+  // Brush on the surface: both edges, open ends with three strokes running out.
+  void addBrush(const Strip& part) {
+    const QPolygonF a = edge(view_, part, &StripSample::a), b = edge(view_, part, &StripSample::b);
+    QPainterPath path = lineOf(a);
+    path.addPath(lineOf(b));
+    const auto strokes = [&](qsizetype end, qsizetype inner) {
+      QPointF out = (a[end] + b[end]) / 2 - (a[inner] + b[inner]) / 2;
+      const double size = std::hypot(out.x(), out.y());
+      if (size < 1e-9) return;
+      out *= ink_(0.9) / size;
+      for (const double t : {0.2, 0.5, 0.8}) {
+        const QPointF p = a[end] + (b[end] - a[end]) * t;
+        path.moveTo(p - out);
+        path.lineTo(p + out);
+      }
+    };
+    strokes(0, 1);
+    strokes(a.size() - 1, a.size() - 2);
+    addLine(Role::Paint, path, 0.25);
+  }
+
+  void addHatch(const QPainterPath& area) {
+    const QString letters = formulaLetters(scene_.plan(), piece_);
+    if (letters.isEmpty()) return;
+    DrawingItem& hatch =
+        addLine(Role::Hatch, hatchLines(letters.left(1), area.boundingRect(), ink_(1.1)), 0.14);
+    hatch.clip = area;
+    hatch.style.cap = Qt::FlatCap;
+    if (piece_.action == plan::Action::Deepen) hatch.style.stroke = palette_.taken;
+  }
+
+  void addDropOut(const Strip& strip, const plan::Stretch& hole) {
+    QPainterPath path;
+    const auto tick = [&](double along, double inward) {
+      if (along < strip.front().along_mm || along > strip.back().along_mm) return;
+      for (const double shift : {0.0, inward}) {  // two end ticks
+        const Strip here = stripBetween(strip, along + shift - 0.05, along + shift + 0.05);
+        if (here.empty()) continue;
+        const QPointF a = at(view_, here.front().a), b = at(view_, here.front().b);
+        QPointF out = a - b;
+        const double size = std::hypot(out.x(), out.y());
+        out = size < 1e-9 ? QPointF(0, 0) : out * (ink_(0.7) / size);
+        path.moveTo(a + out);
+        path.lineTo(b - out);
+      }
+    };
+    tick(hole.from_mm, ink_(0.6));
+    tick(hole.to_mm, -ink_(0.6));
+    if (!path.isEmpty()) addLine(Role::DropOut, path, 0.28);
+  }
+
+  const Scene& scene_;
+  const PieceShape& shape_;
+  const plan::Piece& piece_;
+  const SheetView view_;
+  const Palette palette_;
+  const Ink ink_;
+  const QString name_;
+  Items items_;
+};
+
+DrawingItem parting(const QString& id, Role role, const QString& name, const SheetView& view,
+                    const LineRun& run, const Palette& palette, const Ink& ink, double width_mm) {
+  DrawingItem item;
+  item.id = id;
+  item.role = run.sight == Sight::Seen ? role : Role::Hidden;
+  item.layer = Layer::Diagram;
+  item.name = name;
+  for (std::size_t i = 0; i < run.points.size(); ++i)
+    i == 0 ? item.path.moveTo(at(view, run.points[i])) : item.path.lineTo(at(view, run.points[i]));
+  item.style.stroke = run.sight == Sight::Seen ? palette.ink : palette.softInk;
+  item.style.width_mm = ink(run.sight == Sight::Seen ? width_mm : 0.2);
+  if (run.sight == Sight::Hidden) {
+    item.style.dash_mm = {ink(0.9), ink(0.8)};
+    item.style.cap = Qt::FlatCap;
+  }
+  return item;
+}
+
+void addHeadLines(Items& items, const Scene& scene, const SheetView& view, const Palette& palette,
+                  const Ink& ink) {
+  const head::HeadShape& shape = scene.head().shape;
+  for (const LineRun& run :
+       splitBySight(shape, view, surfaceLine(shape, scene.plan().head().part)))
+    items.push_back(parting(QStringLiteral("part"), Role::Part, QObject::tr("Usual part"), view,
+                            run, palette, ink, 0.4));
+  for (const plan::Whorl& whorl : scene.plan().head().whorls) {
+    const Vec3 centre = shape.pointAt(whorl.at);
+    if (!view.faces(shape, centre)) continue;
+    const Vec3 normal = shape.normalAt(centre), up = unitOr(Vec3::UnitZ().cross(normal), Vec3::UnitX());
+    const Vec3 across = normal.cross(up);
+    DrawingItem item;
+    item.id = QStringLiteral("whorl");
+    item.role = Role::Whorl;
+    item.layer = Layer::Diagram;
+    item.name = QObject::tr("Whorl");
+    // Seen from outside, clockwise runs against the right-handed turn about the normal.
+    const double turn = whorl.turn == plan::Turn::Clockwise ? -1 : 1;
+    for (int i = 0; i <= 40; ++i) {
+      const double angle = turn * i * 0.22, r = ink(0.25 + 0.05 * i);
+      const QPointF p =
+          at(view, shape.project(centre + r * (std::cos(angle) * up + std::sin(angle) * across)));
+      i == 0 ? item.path.moveTo(p) : item.path.lineTo(p);
+    }
+    item.style.stroke = palette.softInk;
+    item.style.width_mm = ink(0.28);
+    items.push_back(std::move(item));
+  }
+}
+
+}  // namespace
+
+QPainterPath hatchLines(const QString& letter, const QRectF& area, double spacing_mm) {
+  const int pattern = letter.isEmpty() ? 0 : (letter.at(0).toUpper().unicode() - 'A' + 600) % 6;
+  QPainterPath path;
+  const QPointF middle = area.center();
+  const double reach = std::hypot(area.width(), area.height()) / 2 + spacing_mm;
+  const auto run = [&](double angle_deg, double gap_mm) {
+    const QPointF along(std::cos(radians(angle_deg)), -std::sin(radians(angle_deg)));
+    const QPointF across(-along.y(), along.x());
+    // Lines hang on a fixed grid, so that a dragged piece keeps its hatch still.
+    const double offset = QPointF::dotProduct(middle, across);
+    const double first = std::floor((offset - reach) / gap_mm) * gap_mm;
+    for (double d = first; d <= offset + reach; d += gap_mm) {
+      const QPointF p = middle + across * (d - offset);
+      path.moveTo(p - along * reach);
+      path.lineTo(p + along * reach);
+    }
+  };
+  switch (pattern) {
+    case 0: run(45, spacing_mm); break;
+    case 1: run(135, spacing_mm); break;
+    case 2: run(45, spacing_mm * 1.3), run(135, spacing_mm * 1.3); break;
+    case 3: run(90, spacing_mm); break;
+    case 4: run(0, spacing_mm); break;
+    default: run(0, spacing_mm * 1.3), run(90, spacing_mm * 1.3); break;
+  }
+  return path;
+}
+
+QPainterPath seenOutline(const Scene& scene, const PieceShape& piece, head::ViewName view) {
+  const SheetView projection = scene.head().view(view);
+  QPainterPath path;
+  for (const StripRun& run : splitBySight(scene.head().shape, projection, piece.strip))
+    if (run.sight == Sight::Seen) path.addPath(outlineOf(projection, run.strip));
+  return path;
+}
+
+Items pieceItems(const Scene& scene, const PieceShape& piece, head::ViewName view,
+                 const DiagramStyle& style) {
+  return PiecePainter(scene, piece, view, style).items();
+}
+
+Items diagramItems(const Scene& scene, head::ViewName name, const DiagramStyle& style) {
+  const Ink ink(style.scale);
+  const SheetView view = scene.head().view(name);
+  Items items;
+  addHeadLines(items, scene, view, style.palette, ink);
+  for (const SectionShape& section : scene.sections())
+    for (const LineRun& run : splitBySight(scene.head().shape, view, section.outline))
+      items.push_back(parting(QString::fromStdString(section.id), Role::Section,
+                              QString::fromStdString(section.section->label), view, run,
+                              style.palette, ink, 0.4));
+  // Earlier pieces have the hair: they lie over later ones.
+  for (auto piece = scene.pieces().rbegin(); piece != scene.pieces().rend(); ++piece) {
+    Items own = pieceItems(scene, **piece, name, style);
+    std::move(own.begin(), own.end(), std::back_inserter(items));
+  }
+  std::stable_partition(items.begin(), items.end(),
+                        [](const DrawingItem& item) { return item.role == Role::Hidden; });
+  addLabels(items, scene, name, style);
+  const QRectF frame = frameOf(name);
+  QPainterPath clip;
+  clip.addRect(frame);
+  for (DrawingItem& item : items) {
+    if (frame.contains(item.path.boundingRect())) continue;
+    item.clip = item.clip.isEmpty() ? clip : item.clip.intersected(clip);
+  }
+  return items;
+}
+
+}  // namespace combdraft::paint

@@ -1,0 +1,34 @@
+#pragma once
+// The diagram of a plan in one view: partings, pieces as true strips with
+// their teeth, left-outs, drop-outs, backcomb, numbers and letters.
+//
+// Notation: solid line = parting, dashed = hidden behind the head; hatch and
+// letter mean formula and nothing else; it reads in greys alone.
+#include "app/paint/drawing.h"
+#include "app/paint/ink.h"
+#include "app/paint/scene.h"
+
+namespace combdraft::paint {
+
+struct DiagramStyle {
+  Palette palette;
+  double scale = 0.25;  ///< paper mm per drawing mm
+};
+
+/// Items of layers Diagram and Labels. Every piece of the scene has at least
+/// one item in every view: its strip where it is seen, a dashed line where it
+/// is behind the head.
+Items diagramItems(const Scene& scene, head::ViewName view, const DiagramStyle& style);
+
+/// Only the items of one piece without its label (for previews).
+Items pieceItems(const Scene& scene, const PieceShape& piece, head::ViewName view,
+                 const DiagramStyle& style);
+
+/// Closed outline of the seen part of a strip, drawing mm; empty when hidden.
+QPainterPath seenOutline(const Scene& scene, const PieceShape& piece, head::ViewName view);
+
+/// Parallel lines of a formula's hatch filling `area`; letters beyond the first
+/// six repeat the six patterns.
+QPainterPath hatchLines(const QString& letter, const QRectF& area, double spacing_mm);
+
+}  // namespace combdraft::paint

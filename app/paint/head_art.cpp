@@ -1,0 +1,301 @@
+#include "app/paint/head_art.h"
+
+#include <QCoreApplication>
+#include <algorithm>
+#include <cmath>
+
+#include "app/paint/outline_reader.h"
+#include "app/paint/strip.h"
+
+namespace combdraft::paint {
+namespace {
+
+using head::ViewName;
+
+// Measures the line art was drawn for (resources/outlines).
+constexpr double kArtA_mm = 73.9, kArtB_mm = 94.9, kArtC_mm = 90.0, kArtP = 2.4;
+
+head::HeadAxes axesOf(const plan::Head& head) {
+  const auto fitted = head::fitHead(head.measures);
+  return fitted ? fitted->axes : head::HeadAxes{};
+}
+
+Vec3 crownOf(const plan::Head& head, const head::HeadShape& shape) {
+  if (!head.whorls.empty()) return shape.pointAt(head.whorls.front().at);
+  return shape.pointAlong(Vec3(0, -62, 68));  // usual place of the whorl [own]
+}
+
+QPointF at(const head::SheetView& view, const Vec3& p) {
+  const head::ViewPoint q = view.project(p);
+  return {q.u_mm, q.v_mm};
+}
+
+QTransform artScale(const head::HeadAxes& axes, ViewName view) {
+  const double x = axes.a_mm / kArtA_mm, y = axes.b_mm / kArtB_mm, z = axes.c_mm / kArtC_mm;
+  switch (view) {
+    case ViewName::Front:
+    case ViewName::Back: return QTransform::fromScale(x, z);
+    case ViewName::Left:
+    case ViewName::Right: return QTransform::fromScale(y, z);
+    default: return QTransform::fromScale(x, y);
+  }
+}
+
+// The skull's outline from above depends on the exponent: each art point moves
+// out or in along its ray from the centre, ears and nose with it.
+QPainterPath reshapedFromAbove(const QPainterPath& art, double p) {
+  const auto radius = [](double x, double y, double exponent) {
+    return std::pow(std::pow(std::abs(x) / kArtA_mm, exponent) +
+                        std::pow(std::abs(y) / kArtB_mm, exponent),
+                    -1 / exponent);
+  };
+  QPainterPath out;
+  for (const QPolygonF& line : art.toSubpathPolygons(QTransform::fromScale(8, 8))) {
+    QPolygonF moved;
+    for (const QPointF& point : line) {
+      const double x = point.x() / 8, y = point.y() / 8, r = std::hypot(x, y);
+      const double by = r < 1e-6 ? 1.0 : radius(x / r, y / r, p) / radius(x / r, y / r, kArtP);
+      moved << QPointF(x * by, y * by);
+    }
+    out.addPolygon(moved);
+  }
+  return out;
+}
+
+DrawingItem lineItem(const char* id, Role role, const QPainterPath& path, const QColor& colour,
+                     double width_mm) {
+  DrawingItem item;
+  item.id = QLatin1String(id);
+  item.role = role;
+  item.path = path;
+  item.style.stroke = colour;
+  item.style.width_mm = width_mm;
+  return item;
+}
+
+QPainterPath pathThrough(const head::SheetView& view, const std::vector<Vec3>& points) {
+  QPainterPath path;
+  for (std::size_t i = 0; i < points.size(); ++i)
+    i == 0 ? path.moveTo(at(view, points[i])) : path.lineTo(at(view, points[i]));
+  return path;
+}
+
+// Where a plane through the head cuts the scalp, inside the hairline, from the
+// left side over the back to the right.
+std::vector<Vec3> levelLine(const HeadScene& scene, double height_mm, double slope) {
+  std::vector<Vec3> line;
+  for (int azimuth = 0; azimuth <= 360; azimuth += 2) {
+    const double rad = radians(azimuth);
+    Vec3 p(std::sin(rad), std::cos(rad), 0);
+    double low = -85, high = 85;  // drop of the ray until it meets the plane
+    for (int i = 0; i < 40; ++i) {
+      const double mid = (low + high) / 2;
+      p = scene.shape.pointAlong(Vec3(std::sin(rad) * std::cos(radians(mid)),
+                                      std::cos(rad) * std::cos(radians(mid)),
+                                      std::sin(radians(mid))));
+      (p.z() < height_mm + slope * p.y() ? low : high) = mid;
+    }
+    line.push_back(p);
+  }
+  return line;
+}
+
+std::vector<Vec3> overTheTop(const HeadScene& scene, const Vec3& sideways, double offset_mm) {
+  std::vector<Vec3> line;
+  for (int angle = -130; angle <= 130; angle += 2) {
+    const Vec3 out = sideways * std::sin(radians(angle)) + Vec3::UnitZ() * std::cos(radians(angle));
+    Vec3 p = scene.shape.pointAlong(out);
+    p.y() += offset_mm;
+    line.push_back(scene.shape.project(p));
+  }
+  return line;
+}
+
+void addGuide(Items& items, const HeadScene& scene, const head::SheetView& view, const char* id,
+              const std::vector<Vec3>& line, const Palette& palette, const Ink& ink) {
+  QPainterPath path;
+  std::vector<Vec3> run;
+  const auto flush = [&] {
+    if (run.size() > 1) path.addPath(pathThrough(view, run));
+    run.clear();
+  };
+  for (const LineRun& seen : splitBySight(scene.shape, view, line)) {
+    if (seen.sight == Sight::Seen)
+      for (const Vec3& p : seen.points) scene.hairline.contains(p) ? run.push_back(p) : flush();
+    flush();
+  }
+  if (path.isEmpty()) return;
+  DrawingItem item = lineItem(id, Role::Guide, path, palette.guide, ink(0.16));
+  item.style.dash_mm = {ink(0.75), ink(0.65)};
+  item.style.cap = Qt::FlatCap;
+  items.push_back(std::move(item));
+}
+
+void addGuides(Items& items, const HeadScene& scene, const head::SheetView& view,
+               const Palette& palette, const Ink& ink) {
+  const double size = scene.shape.axes().c_mm / kArtC_mm;
+  const ViewName name = view.name();
+  // The centre line lies on the outline in profile, the ear-to-ear line on it
+  // from the front and the back: not drawn twice.
+  addGuide(items, scene, view, "ridge", levelLine(scene, 37 * size, 0.07), palette, ink);
+  addGuide(items, scene, view, "occipital", levelLine(scene, -24 * size, 0.09), palette, ink);
+  if (name != ViewName::Front && name != ViewName::Back)
+    addGuide(items, scene, view, "ear-to-ear", overTheTop(scene, Vec3::UnitX(), 1), palette, ink);
+  if (name != ViewName::Left && name != ViewName::Right)
+    addGuide(items, scene, view, "centre", overTheTop(scene, -Vec3::UnitY(), 0), palette, ink);
+}
+
+}  // namespace
+
+HeadScene::HeadScene(const plan::Head& head)
+    : shape(axesOf(head)), hairline(shape, head.hairline), crown(crownOf(head, shape)) {}
+
+head::SheetView HeadScene::view(ViewName name) const {
+  return name == ViewName::Crown ? head::SheetView::crown(shape, crown) : head::SheetView(name);
+}
+
+QColor skinColour(plan::SkinTone tone, const Palette& palette) {
+  switch (tone) {
+    case plan::SkinTone::Paper: return palette.skin;
+    case plan::SkinTone::Light: return QColor(0xF0, 0xD9, 0xC6);
+    case plan::SkinTone::Medium: return QColor(0xD9, 0xB4, 0x94);
+    case plan::SkinTone::Tan: return QColor(0xB4, 0x86, 0x63);
+    case plan::SkinTone::Deep: return QColor(0x6F, 0x4E, 0x3B);
+  }
+  return palette.skin;
+}
+
+QColor scalpColour(plan::SkinTone tone, const Palette& palette) {
+  return tone == plan::SkinTone::Paper ? palette.scalp : skinColour(tone, palette).darker(104);
+}
+
+QRectF frameOf(ViewName view) {
+  const head::ViewFrame f =
+      view == ViewName::Crown
+          ? head::SheetView::crown(head::HeadShape(), head::HeadShape().pointAlong(Vec3::UnitZ()))
+                .frame()
+          : head::SheetView(view).frame();
+  return {f.left_mm, f.top_mm, f.width_mm, f.height_mm};
+}
+
+QString viewTitle(ViewName view) {
+  const auto words = [](const char* text) { return QCoreApplication::translate("View", text); };
+  switch (view) {
+    case ViewName::Front: return words("Front");
+    case ViewName::Back: return words("Back");
+    case ViewName::Left: return words("Client's left");
+    case ViewName::Right: return words("Client's right");
+    case ViewName::Top: return words("Top");
+    case ViewName::Crown: return words("Crown");
+  }
+  return {};
+}
+
+QPainterPath scalpPath(const HeadScene& scene, ViewName name) {
+  const head::SheetView view = scene.view(name);
+  const head::HeadShape& shape = scene.shape;
+  QPolygonF edge;
+  if (name == ViewName::Crown) {
+    // Near the crown everything that faces the viewer is scalp.
+    const QPointF middle = at(view, Vec3::Zero());
+    for (int i = 0; i < 180; ++i) {
+      const double turn = radians(2.0 * i);
+      const Vec3 p = view.castBackClamped(shape, middle.x() + 300 * std::cos(turn),
+                                          middle.y() + 300 * std::sin(turn));
+      edge << at(view, p);
+    }
+  } else if (name == ViewName::Top) {
+    for (int azimuth = 0; azimuth < 360; azimuth += 1) {
+      Vec3 p = scene.hairline.pointAt(azimuth);
+      if (p.z() < 0)  // the hairline runs below the widest level: the outline hides it
+        p = shape.pointAlong(Vec3(std::sin(radians(azimuth)), std::cos(radians(azimuth)), 0));
+      edge << at(view, p);
+    }
+  } else {
+    // Along the hairline on the near side, then back over the head's outline.
+    double from = 0;
+    if (name == ViewName::Front) from = -90;
+    if (name == ViewName::Back) from = 90;
+    if (name == ViewName::Left) from = -180;
+    std::vector<Vec3> near;
+    for (int i = 0; i <= 360; ++i) near.push_back(scene.hairline.pointAt(from + 0.5 * i));
+    for (const Vec3& p : near) edge << at(view, p);
+    const auto angleOf = [&](const Vec3& p) {
+      return std::atan2(p.dot(view.right()), p.z());
+    };
+    const double start = angleOf(near.back()), end = angleOf(near.front());
+    for (int i = 1; i < 180; ++i) {
+      const double angle = start + (end - start) * i / 180;
+      edge << at(view, shape.pointAlong(view.right() * std::sin(angle) +
+                                        Vec3::UnitZ() * std::cos(angle)));
+    }
+  }
+  QPainterPath path;
+  path.addPolygon(edge);
+  path.closeSubpath();
+  return path;
+}
+
+Items headArt(const HeadScene& scene, ViewName name, plan::SkinTone tone, const Palette& palette,
+              const Ink& ink, Guides guides) {
+  Items items;
+  const head::SheetView view = scene.view(name);
+  Items lines;
+  if (name != ViewName::Crown) {
+    const head::HeadAxes& axes = scene.shape.axes();
+    const QTransform scale = artScale(axes, name);
+    for (const OutlinePath& art : bundledOutline(name)) {
+      if (art.group != QLatin1String("skin") && art.group != QLatin1String("features")) continue;
+      QPainterPath path = art.path;
+      if (name == ViewName::Top && std::abs(axes.p - kArtP) > 0.005)
+        path = reshapedFromAbove(path, axes.p);
+      path = scale.map(path);
+      const QByteArray id = art.id.isEmpty() ? art.kind.toLatin1() : art.id.toLatin1();
+      if (art.kind == QLatin1String("skin")) {
+        DrawingItem skin;
+        skin.id = QLatin1String(id);
+        skin.role = Role::Skin;
+        skin.path = path;
+        skin.style.fill = skinColour(tone, palette);
+        items.push_back(std::move(skin));
+      } else if (art.kind == QLatin1String("outline")) {
+        lines.push_back(lineItem(id, Role::Outline, path, palette.ink, ink(0.33)));
+      } else if (art.kind == QLatin1String("brow")) {
+        DrawingItem brow;
+        brow.id = QLatin1String(id);
+        brow.role = Role::Feature;
+        brow.path = path;
+        brow.style.fill = QColor(0x8B, 0x82, 0x7B);
+        lines.push_back(std::move(brow));
+      } else {
+        const bool soft = art.kind == QLatin1String("soft") ||
+                          art.kind.contains(QLatin1String("soft"));
+        lines.push_back(lineItem(id, Role::Feature, path, soft ? palette.paleInk : palette.ink,
+                                 ink(soft ? 0.18 : 0.23)));
+      }
+    }
+  }
+  const QPainterPath scalp = scalpPath(scene, name);
+  DrawingItem ground;
+  ground.id = QStringLiteral("scalp");
+  ground.role = Role::Scalp;
+  ground.path = scalp;
+  ground.style.fill = scalpColour(tone, palette);
+  items.push_back(std::move(ground));
+  if (guides == Guides::Shown) addGuides(items, scene, view, palette, ink);
+  for (const LineRun& run : splitBySight(scene.shape, view, scene.hairline.outline(720)))
+    if (run.sight == Sight::Seen)
+      items.push_back(lineItem("hairline", Role::Hairline, pathThrough(view, run.points),
+                               palette.softInk, ink(0.23)));
+  if (name == ViewName::Crown)
+    lines.push_back(lineItem("outline", Role::Outline, scalp, palette.ink, ink(0.33)));
+  for (DrawingItem& line : lines) items.push_back(std::move(line));
+  const QRectF frame = frameOf(name);
+  QPainterPath clip;
+  clip.addRect(frame);
+  for (DrawingItem& item : items)
+    if (!frame.contains(item.path.boundingRect())) item.clip = clip;
+  return items;
+}
+
+}  // namespace combdraft::paint

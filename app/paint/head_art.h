@@ -1,0 +1,42 @@
+#pragma once
+// The line art of a head in one view, following the head's measures. Face,
+// ears, neck come from resources/outlines (drawn for a = 73.9, b = 94.9,
+// c = 90 mm, p = 2.4) scaled per axis; scalp, hairline and guides are drawn
+// from the head model itself, so that moved hairlines follow.
+#include "app/paint/drawing.h"
+#include "app/paint/ink.h"
+#include "engine/head/hairline.h"
+#include "engine/head/sheet_view.h"
+#include "engine/plan/plan.h"
+
+namespace combdraft::paint {
+
+/// One head, ready to be drawn in any view.
+struct HeadScene {
+  head::HeadShape shape;
+  head::Hairline hairline;
+  Vec3 crown = Vec3::Zero();  ///< centre of the close-up, on the surface
+
+  explicit HeadScene(const plan::Head& head);
+  head::SheetView view(head::ViewName name) const;
+};
+
+/// Skin and scalp fills for a tone; Paper = uncoloured line art.
+QColor skinColour(plan::SkinTone tone, const Palette& palette);
+QColor scalpColour(plan::SkinTone tone, const Palette& palette);
+
+/// Which lines to draw over the bare head.
+enum class Guides { Shown, Omitted };
+
+Items headArt(const HeadScene& scene, head::ViewName view, plan::SkinTone tone,
+              const Palette& palette, const Ink& ink, Guides guides);
+
+/// Closed outline of the hair-bearing skin as seen in a view, mm.
+QPainterPath scalpPath(const HeadScene& scene, head::ViewName view);
+
+/// What a drawing of the view shows.
+QRectF frameOf(head::ViewName view);
+/// "Front", "Back", "Client's left", "Client's right", "Top", "Crown".
+QString viewTitle(head::ViewName view);
+
+}  // namespace combdraft::paint
