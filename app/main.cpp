@@ -1,2 +1,7 @@
 // Decides command line or window, nothing else.
-int main() { return 0; }
+#include "app/command/command.h"
+
+int main(int argc, char** argv) {
+  if (combdraft::command::isCommand(argc, argv)) return combdraft::command::runCommand(argc, argv);
+  return 0;
+}

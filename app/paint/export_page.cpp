@@ -23,11 +23,11 @@ Result<QByteArray> png(const Page& page, const ExportSize& size) {
   if (!(width >= 1) || !(height >= 1) || width > kLargest_px || height > kLargest_px)
     return Error{ErrorCode::OutOfRange, "picture size",
                  {numberText(std::round(width)) + " x " + numberText(std::round(height)) + " pixels",
-                  "1 to " + std::to_string(kLargest_px) + " pixels a side"}};
+                  "1 to " + std::to_string(kLargest_px) + " pixels a side"}, {}};
   QImage image(static_cast<int>(std::lround(width)), static_cast<int>(std::lround(height)),
                QImage::Format_RGB32);
   if (image.isNull())
-    return Error{ErrorCode::OutOfRange, "picture size", {"too large for memory", "a smaller one"}};
+    return Error{ErrorCode::OutOfRange, "picture size", {"too large for memory", "a smaller one"}, {}};
   image.fill(page.ground);
   image.setDotsPerMeterX(static_cast<int>(std::lround(perMm * 1000)));
   image.setDotsPerMeterY(static_cast<int>(std::lround(perMm * 1000)));

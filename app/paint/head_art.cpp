@@ -6,6 +6,7 @@
 
 #include "app/paint/outline_reader.h"
 #include "app/paint/strip.h"
+#include "engine/head/landmarks.h"
 
 namespace combdraft::paint {
 namespace {
@@ -22,7 +23,7 @@ head::HeadAxes axesOf(const plan::Head& head) {
 
 Vec3 crownOf(const plan::Head& head, const head::HeadShape& shape) {
   if (!head.whorls.empty()) return shape.pointAt(head.whorls.front().at);
-  return shape.pointAlong(Vec3(0, -62, 68));  // usual place of the whorl [own]
+  return head::defaultWhorl(shape);
 }
 
 QPointF at(const head::SheetView& view, const Vec3& p) {
@@ -80,37 +81,6 @@ QPainterPath pathThrough(const head::SheetView& view, const std::vector<Vec3>& p
   return path;
 }
 
-// Where a plane through the head cuts the scalp, inside the hairline, from the
-// left side over the back to the right.
-std::vector<Vec3> levelLine(const HeadScene& scene, double height_mm, double slope) {
-  std::vector<Vec3> line;
-  for (int azimuth = 0; azimuth <= 360; azimuth += 2) {
-    const double rad = radians(azimuth);
-    Vec3 p(std::sin(rad), std::cos(rad), 0);
-    double low = -85, high = 85;  // drop of the ray until it meets the plane
-    for (int i = 0; i < 40; ++i) {
-      const double mid = (low + high) / 2;
-      p = scene.shape.pointAlong(Vec3(std::sin(rad) * std::cos(radians(mid)),
-                                      std::cos(rad) * std::cos(radians(mid)),
-                                      std::sin(radians(mid))));
-      (p.z() < height_mm + slope * p.y() ? low : high) = mid;
-    }
-    line.push_back(p);
-  }
-  return line;
-}
-
-std::vector<Vec3> overTheTop(const HeadScene& scene, const Vec3& sideways, double offset_mm) {
-  std::vector<Vec3> line;
-  for (int angle = -130; angle <= 130; angle += 2) {
-    const Vec3 out = sideways * std::sin(radians(angle)) + Vec3::UnitZ() * std::cos(radians(angle));
-    Vec3 p = scene.shape.pointAlong(out);
-    p.y() += offset_mm;
-    line.push_back(scene.shape.project(p));
-  }
-  return line;
-}
-
 void addGuide(Items& items, const HeadScene& scene, const head::SheetView& view, const char* id,
               const std::vector<Vec3>& line, const Palette& palette, const Ink& ink) {
   QPainterPath path;
@@ -121,7 +91,8 @@ void addGuide(Items& items, const HeadScene& scene, const head::SheetView& view,
   };
   for (const LineRun& seen : splitBySight(scene.shape, view, line)) {
     if (seen.sight == Sight::Seen)
-      for (const Vec3& p : seen.points) scene.hairline.contains(p) ? run.push_back(p) : flush();
+      for (const Vec3& p : seen.points)
+        scene.hairline.above_mm(p) > -0.5 ? run.push_back(p) : flush();
     flush();
   }
   if (path.isEmpty()) return;
@@ -133,16 +104,17 @@ void addGuide(Items& items, const HeadScene& scene, const head::SheetView& view,
 
 void addGuides(Items& items, const HeadScene& scene, const head::SheetView& view,
                const Palette& palette, const Ink& ink) {
-  const double size = scene.shape.axes().c_mm / kArtC_mm;
   const ViewName name = view.name();
+  const head::HeadShape& shape = scene.shape;
   // The centre line lies on the outline in profile, the ear-to-ear line on it
   // from the front and the back: not drawn twice.
-  addGuide(items, scene, view, "ridge", levelLine(scene, 37 * size, 0.07), palette, ink);
-  addGuide(items, scene, view, "occipital", levelLine(scene, -24 * size, 0.09), palette, ink);
+  addGuide(items, scene, view, "ridge", head::parietalRidge(shape, scene.hairline), palette, ink);
+  addGuide(items, scene, view, "occipital", head::occipitalLine(shape, scene.hairline), palette,
+           ink);
   if (name != ViewName::Front && name != ViewName::Back)
-    addGuide(items, scene, view, "ear-to-ear", overTheTop(scene, Vec3::UnitX(), 1), palette, ink);
+    addGuide(items, scene, view, "ear-to-ear", head::earToEarLine(shape), palette, ink);
   if (name != ViewName::Left && name != ViewName::Right)
-    addGuide(items, scene, view, "centre", overTheTop(scene, -Vec3::UnitY(), 0), palette, ink);
+    addGuide(items, scene, view, "centre", head::centreLine(shape, scene.hairline), palette, ink);
 }
 
 }  // namespace

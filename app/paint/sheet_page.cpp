@@ -106,7 +106,6 @@ Page sheetPage(const Scene& scene, const look::LookFrame* look, const PageReques
     y += kCaption_mm * 1.5;
   }
   y += kGutter_mm;
-  const DiagramStyle style{palette, scale};
   for (std::size_t i = 0; i < count; ++i) {
     const head::ViewName view = request.views[i];
     double x = kMargin_mm + cellWidth * static_cast<double>(i % columns) * layers;

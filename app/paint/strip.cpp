@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "engine/head/surface_distance.h"
+
 namespace combdraft::paint {
 namespace {
 
@@ -48,23 +50,9 @@ std::vector<plan::Stretch> without(std::vector<plan::Stretch> stretches,
 
 std::vector<Vec3> surfaceLine(const head::HeadShape& shape,
                               const std::vector<head::ScalpPoint>& points, double step_mm) {
-  std::vector<Vec3> line;
-  for (std::size_t i = 0; i < points.size(); ++i) {
-    const Vec3 next = shape.pointAt(points[i]);
-    if (line.empty()) {
-      line.push_back(next);
-      continue;
-    }
-    const Vec3 before = line.back();
-    const double gap = (next - before).norm();
-    if (gap < 1e-6) continue;
-    const int steps = std::max(1, static_cast<int>(std::ceil(gap / step_mm)));
-    for (int k = 1; k <= steps; ++k) {
-      const Vec3 chord = before + (next - before) * (static_cast<double>(k) / steps);
-      // A chord through the very centre has no direction to push out along.
-      line.push_back(k == steps || chord.norm() < 1 ? next : shape.pointAlong(chord));
-    }
-  }
+  std::vector<Vec3> given;
+  for (const head::ScalpPoint& point : points) given.push_back(shape.pointAt(point));
+  std::vector<Vec3> line = head::resampledOnSurface(shape, given, step_mm);
   if (line.size() < 2) line.clear();
   return line;
 }

@@ -1,0 +1,43 @@
+#pragma once
+// The commands behind the parser: each takes checked options and returns an
+// exit code.
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "app/command/options.h"
+#include "app/command/outcome.h"
+#include "app/paint/sheet_page.h"
+
+namespace combdraft::command {
+
+enum class OutputForm { Table, Json };
+enum class Range { Left, Computed };
+
+struct LookCommand {
+  std::vector<std::string> plans;
+  LookOptions look;
+  OutputForm form = OutputForm::Table;
+  Range range = Range::Left;
+};
+Outcome runLook(const LookCommand& command);
+
+struct CheckCommand {
+  std::vector<std::string> plans;
+  OutputForm form = OutputForm::Table;
+};
+Outcome runCheck(const CheckCommand& command);
+
+struct DrawCommand {
+  std::vector<std::string> plans;
+  LookOptions look;
+  std::vector<head::ViewName> views{head::kAllViews.begin(), head::kAllViews.end()};
+  paint::PageLayer layer = paint::PageLayer::Both;
+  paint::Ground ground = paint::Ground::Paper;
+  std::string out;      ///< {plan} and {view} are filled in
+  double width_px = 0;  ///< 0 = by dpi
+  double dpi = 200;
+};
+Outcome runDraw(const DrawCommand& command, int& argc, char** argv);
+
+}  // namespace combdraft::command

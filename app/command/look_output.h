@@ -1,0 +1,20 @@
+#pragma once
+// Readings as a table for people and as JSON for programs.
+#include <string>
+
+#include "app/command/json_out.h"
+#include "engine/look/look.h"
+
+namespace combdraft::command {
+
+struct LookReport {
+  std::string file, title, choice;
+  look::LookSettings settings;
+  look::Readings readings;
+};
+
+std::string lookTable(const LookReport& report);
+/// One object; its fields are listed in docs/command-line.md and only ever grow.
+void lookJson(JsonOut& out, const LookReport& report);
+
+}  // namespace combdraft::command
