@@ -2,7 +2,7 @@
 
 #include "app/command/commands.h"
 #include "app/command/json_out.h"
-#include "app/command/open_plan.h"
+#include "engine/plan/plan_file.h"
 
 namespace combdraft::command {
 
@@ -12,7 +12,7 @@ Outcome runCheck(const CheckCommand& command) {
   const bool list = command.plans.size() > 1;
   if (list) json.beginList();
   for (const std::string& file : command.plans) {
-    const Result<plan::Plan> plan = openPlan(file);
+    const Result<plan::Plan> plan = plan::loadPlan(file);
     std::vector<Error> errors;
     if (!plan) errors.push_back(plan.error());
     for (const Error& error : errors) outcome = worse(outcome, complain(error));

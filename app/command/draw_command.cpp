@@ -3,10 +3,10 @@
 #include <filesystem>
 
 #include "app/command/commands.h"
-#include "app/command/open_plan.h"
 #include "app/command/progress.h"
 #include "app/paint/export_page.h"
 #include "engine/base/number_text.h"
+#include "engine/plan/plan_file.h"
 
 namespace combdraft::command {
 namespace {
@@ -31,7 +31,7 @@ QString captionOf(const plan::Plan& plan, const look::LookSettings& s, paint::Pa
 }
 
 Outcome drawOne(const std::string& file, const DrawCommand& command) {
-  const Result<plan::Plan> plan = openPlan(file);
+  const Result<plan::Plan> plan = plan::loadPlan(file);
   if (!plan) return complain(plan.error());
   const Result<look::LookSettings> settings = settingsFor(*plan, command.look, file);
   if (!settings) return complain(settings.error());
@@ -94,6 +94,10 @@ Outcome runDraw(const DrawCommand& command, int& argc, char** argv) {
   std::unique_ptr<QGuiApplication> app;
   if (!QCoreApplication::instance()) {
     qputenv("QT_QPA_PLATFORM", "offscreen");
+    // What the toolkit remarks about the session is no message of ours.
+    qInstallMessageHandler([](QtMsgType type, const QMessageLogContext&, const QString& text) {
+      if (type == QtCriticalMsg || type == QtFatalMsg) complain(text.toStdString());
+    });
     app = std::make_unique<QGuiApplication>(argc, argv);
   }
   Outcome outcome = Outcome::Fine;

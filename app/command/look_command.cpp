@@ -2,14 +2,14 @@
 
 #include "app/command/commands.h"
 #include "app/command/look_output.h"
-#include "app/command/open_plan.h"
 #include "app/command/progress.h"
+#include "engine/plan/plan_file.h"
 
 namespace combdraft::command {
 namespace {
 
 Result<LookReport> lookAt(const std::string& file, const LookCommand& command) {
-  const Result<plan::Plan> plan = openPlan(file);
+  const Result<plan::Plan> plan = plan::loadPlan(file);
   if (!plan) return plan.error();
   const Result<look::LookSettings> settings = settingsFor(*plan, command.look, file);
   if (!settings) return settings.error();

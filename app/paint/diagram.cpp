@@ -159,16 +159,21 @@ class PiecePainter {
     } else if (isWoven()) {
       DrawingItem& ground = addLine(Role::Piece, outline, 0.12);
       ground.style.stroke = palette_.softInk;
-      QPainterPath teeth;
+      QPainterPath teeth, hatched;
       for (const plan::Stretch& tooth :
            takenStretches(piece_, stripLength_mm(shape_.strip))) {
         const Strip one = stripBetween(part, std::max(part.front().along_mm, tooth.from_mm),
                                        std::min(part.back().along_mm, tooth.to_mm));
-        if (one.size() > 1) teeth.addPath(outlineOf(view_, one));
+        if (one.size() < 2) continue;
+        const QPainterPath shape = outlineOf(view_, one);
+        teeth.addPath(shape);
+        const QPointF along = at(view_, one.back().centre) - at(view_, one.front().centre);
+        // Teeth seen nearly end-on are too narrow to be hatched.
+        if (std::hypot(along.x(), along.y()) > ink_(0.8)) hatched.addPath(shape);
       }
-      DrawingItem& taken = addLine(Role::Teeth, teeth, 0.25);
+      DrawingItem& taken = addLine(Role::Teeth, teeth, 0.2);
       taken.style.fill = fill();
-      addHatch(teeth);
+      if (!hatched.isEmpty()) addHatch(hatched);
     } else if (piece_.taking == plan::Taking::Paint) {
       DrawingItem& ground = add(Role::Paint, outline);
       ground.style.fill = fill();
@@ -353,14 +358,8 @@ Items diagramItems(const Scene& scene, head::ViewName name, const DiagramStyle& 
   }
   std::stable_partition(items.begin(), items.end(),
                         [](const DrawingItem& item) { return item.role == Role::Hidden; });
+  clipToView(items, name);
   addLabels(items, scene, name, style);
-  const QRectF frame = frameOf(name);
-  QPainterPath clip;
-  clip.addRect(frame);
-  for (DrawingItem& item : items) {
-    if (frame.contains(item.path.boundingRect())) continue;
-    item.clip = item.clip.isEmpty() ? clip : item.clip.intersected(clip);
-  }
   return items;
 }
 

@@ -3,6 +3,7 @@
 #include <QObject>
 #include <algorithm>
 #include <cmath>
+#include <initializer_list>
 
 #include "app/paint/describe_piece.h"
 #include "app/paint/labels.h"
@@ -38,6 +39,13 @@ std::optional<Strip> mainRun(const Scene& scene, const head::SheetView& view, co
   std::optional<Strip> best;
   double longest = kSeenShare * stripLength_mm(strip);
   for (StripRun& run : splitBySight(scene.head().shape, view, strip)) {
+    if (view.name() == head::ViewName::Crown) {  // only what the close-up shows
+      const double reach = frameOf(view.name()).width() / 2;
+      std::erase_if(run.strip, [&](const StripSample& s) {
+        return std::hypot(at(view, s.centre).x(), at(view, s.centre).y()) > reach;
+      });
+      if (run.strip.size() < 2) continue;
+    }
     const double length = run.strip.back().along_mm - run.strip.front().along_mm;
     if (run.sight != Sight::Seen || length < longest) continue;
     longest = length;
@@ -48,7 +56,8 @@ std::optional<Strip> mainRun(const Scene& scene, const head::SheetView& view, co
 
 // Places for a piece's number: past its first end, past its last, beside its
 // middle, then farther out.
-std::vector<QPointF> placesFor(const head::SheetView& view, const Strip& run, double radius) {
+std::vector<QPointF> placesFor(const head::SheetView& view, const Strip& run, double radius,
+                               std::initializer_list<double> rings) {
   const QPointF first = at(view, run.front().centre), last = at(view, run.back().centre);
   const std::size_t n = run.size();
   const QPointF away = unit(first - at(view, run[std::min<std::size_t>(3, n - 1)].centre));
@@ -58,7 +67,7 @@ std::vector<QPointF> placesFor(const head::SheetView& view, const Strip& run, do
   const double half = std::hypot((at(view, run[n / 2].a) - at(view, run[n / 2].b)).x(),
                                  (at(view, run[n / 2].a) - at(view, run[n / 2].b)).y()) / 2;
   std::vector<QPointF> places;
-  for (const double ring : {1.5, 3.7, 5.9, 8.1, 10.3}) {
+  for (const double ring : rings) {
     places.push_back(first + away * ring * radius);
     places.push_back(last + on * ring * radius);
     places.push_back(middle + side * (half + ring * radius));
@@ -100,6 +109,12 @@ void addLabels(Items& items, const Scene& scene, head::ViewName name, const Diag
   const double radius = ink(kRadius_mm);
   LabelRoom room(frameOf(name));
 
+  for (const auto& shape : scene.pieces())
+    for (const StripRun& run : splitBySight(scene.head().shape, view, shape->strip))
+      for (std::size_t i = 0; run.sight == Sight::Seen && i < run.strip.size(); i += 2)
+        for (const auto edge : {&StripSample::a, &StripSample::centre, &StripSample::b})
+          room.avoid(at(view, run.strip[i].*edge));
+
   struct Numbered {
     const PieceShape* shape;
     Strip run;
@@ -118,8 +133,9 @@ void addLabels(Items& items, const Scene& scene, head::ViewName name, const Diag
   for (const Numbered& one : numbered) {
     const plan::Piece& piece = *one.shape->piece;
     const QString id = QString::fromStdString(one.shape->id);
-    const auto centre =
-        room.take(placesFor(view, one.run, radius), QSizeF(2.1 * radius, 2.1 * radius));
+    const QSizeF circle(2.1 * radius, 2.1 * radius);
+    auto centre = room.take(placesFor(view, one.run, radius, {1.5, 2.6}), circle);
+    if (!centre) centre = room.take(placesFor(view, one.run, radius, {4.0, 6.2, 8.4}), circle);
     if (!centre) continue;
     const QPointF target = nearestOnRun(view, one.run, *centre);
     if (QLineF(target, *centre).length() > 2.2 * radius) {
@@ -142,36 +158,40 @@ void addLabels(Items& items, const Scene& scene, head::ViewName name, const Diag
       const double x = gap + width / 2, y = gap + size / 2;
       return room.take({from + QPointF(x, 0), from - QPointF(x, 0), from + QPointF(0, y),
                         from - QPointF(0, y)},
-                       QSizeF(width, size * 1.1));
+                       QSizeF(width, size * 1.1), LabelRoom::Cover::Never);
     };
     const QString letters = formulaLetters(scene.plan(), piece);
     if (!letters.isEmpty())
-      if (const auto where = beside(letters, *centre, radius))
+      if (const auto where = beside(letters, *centre, 1.1 * radius))
         items.push_back(words(id, Role::Letter, letters, *where, size, palette.ink));
     if (piece.backcomb.depth_mm > 0 && piece.backcomb.pushed_frac > 0) {
       const StripSample& mid = one.run[one.run.size() / 2];
       const QPointF low = at(view, mid.b);
       const QPointF out = unit(low - at(view, mid.centre));
       const QString text = millimetres(piece.backcomb.depth_mm);
-      if (const auto where =
-              room.take({low + out * 1.1 * size, low + out * 1.8 * size, low + out * 2.6 * size},
-                        QSizeF(0.62 * size * static_cast<double>(text.size()), size)))
+      auto where = room.take({low + out * 1.1 * size, low + out * 1.8 * size},
+                             QSizeF(0.62 * size * static_cast<double>(text.size()), size),
+                             LabelRoom::Cover::Never);
+      if (!where) where = beside(text, *centre, 1.1 * radius + (letters.isEmpty() ? 0 : size));
+      if (where)
         items.push_back(words(id, Role::Depth, text, *where, size * 0.85, palette.softInk));
     }
   }
   for (const SectionShape& section : scene.sections()) {
-    if (section.section->label.empty() || section.outline.empty()) continue;
-    Vec3 sum = Vec3::Zero();
-    for (const Vec3& p : section.outline) sum += p;
-    if (sum.norm() < 1) continue;
-    const Vec3 middle = scene.head().shape.pointAlong(sum);
-    if (!view.faces(scene.head().shape, middle)) continue;
+    if (section.section->label.empty()) continue;
     const QString text = QString::fromStdString(section.section->label);
     const double size = ink(kLetter_mm);
-    const QPointF p = at(view, middle);
-    if (const auto where = room.take(
-            {p, p + QPointF(0, 2 * size), p - QPointF(0, 2 * size), p + QPointF(0, 4 * size)},
-            QSizeF(0.6 * size * static_cast<double>(text.size()), size * 1.2)))
+    const QSizeF needs(0.6 * size * static_cast<double>(text.size()), size * 1.2);
+    // Just outside the parting, where it is seen.
+    std::vector<QPointF> places;
+    QPointF middle;
+    for (const Vec3& p : section.outline) middle += at(view, p) / static_cast<double>(section.outline.size());
+    for (std::size_t i = 0; i < section.outline.size(); i += 4) {
+      if (!view.faces(scene.head().shape, section.outline[i])) continue;
+      const QPointF p = at(view, section.outline[i]), out = unit(p - middle);
+      places.push_back(p + QPointF(out.x() * (needs.width() / 2 + 0.5 * size), out.y() * 1.1 * size));
+    }
+    if (const auto where = room.take(places, needs, LabelRoom::Cover::Never))
       items.push_back(words(QString::fromStdString(section.id), Role::Letter, text, *where, size,
                             palette.softInk));
   }

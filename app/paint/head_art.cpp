@@ -208,6 +208,32 @@ QPainterPath scalpPath(const HeadScene& scene, ViewName name) {
   return path;
 }
 
+QPainterPath viewClip(ViewName view) {
+  QPainterPath clip;
+  view == ViewName::Crown ? clip.addEllipse(frameOf(view)) : clip.addRect(frameOf(view));
+  return clip;
+}
+
+void clipToView(Items& items, ViewName view) {
+  const QPainterPath clip = viewClip(view);
+  for (DrawingItem& item : items) {
+    if (item.image.isNull() && clip.contains(item.path.boundingRect())) continue;
+    const bool cut = !item.clip.isEmpty();
+    item.clip = cut ? item.clip.intersected(clip) : clip;
+    // An empty clip means none: what lies wholly outside goes instead.
+    if (cut && item.clip.isEmpty()) item.path.clear();
+  }
+  std::erase_if(items, [](const DrawingItem& item) {
+    return item.path.isEmpty() && item.image.isNull() && !item.text;
+  });
+}
+
+DrawingItem viewRing(ViewName view, const Palette& palette, const Ink& ink) {
+  DrawingItem ring = lineItem("ring", Role::Feature, viewClip(view), palette.paleInk, ink(0.25));
+  ring.layer = Layer::Overlay;
+  return ring;
+}
+
 Items headArt(const HeadScene& scene, ViewName name, plan::SkinTone tone, const Palette& palette,
               const Ink& ink, Guides guides) {
   Items items;
@@ -262,11 +288,7 @@ Items headArt(const HeadScene& scene, ViewName name, plan::SkinTone tone, const 
   if (name == ViewName::Crown)
     lines.push_back(lineItem("outline", Role::Outline, scalp, palette.ink, ink(0.33)));
   for (DrawingItem& line : lines) items.push_back(std::move(line));
-  const QRectF frame = frameOf(name);
-  QPainterPath clip;
-  clip.addRect(frame);
-  for (DrawingItem& item : items)
-    if (!frame.contains(item.path.boundingRect())) item.clip = clip;
+  clipToView(items, name);
   return items;
 }
 

@@ -36,6 +36,11 @@ QPainterPath scalpPath(const HeadScene& scene, head::ViewName view);
 
 /// What a drawing of the view shows.
 QRectF frameOf(head::ViewName view);
+/// The shape a view is cut to: its frame, or the circle of the close-up.
+QPainterPath viewClip(head::ViewName view);
+void clipToView(Items& items, head::ViewName view);
+/// The rim of the close-up.
+DrawingItem viewRing(head::ViewName view, const Palette& palette, const Ink& ink);
 /// "Front", "Back", "Client's left", "Client's right", "Top", "Crown".
 QString viewTitle(head::ViewName view);
 

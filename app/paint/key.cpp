@@ -12,7 +12,7 @@
 namespace combdraft::paint {
 namespace {
 
-constexpr double kRow_mm = 5.4, kSample_mm = 12, kText_mm = 2.5, kGap_mm = 2;
+constexpr double kRow_mm = 5.4, kText_mm = 2.5, kGap_mm = 2;
 
 QString say(const char* text) { return QCoreApplication::translate("Key", text); }
 
@@ -119,17 +119,17 @@ std::vector<KeyEntry> keyEntries(const Scene& scene, const Palette& palette) {
     entries.push_back({say("behind the head"),
                        {stroke(segment(0, 0, 12, 0), palette.softInk, 0.2, {0.9, 0.8})}});
     Items number;
-    addCircledNumber(number, {}, QStringLiteral("1"), QPointF(6, 0), 1.75, palette);
+    addCircledNumber(number, {}, QStringLiteral("1"), QPointF(2, 0), 1.75, palette);
     number.back().layer = Layer::Key;
-    entries.push_back({say("order of work"), std::move(number)});
+    entries.push_back({say("order of work"), std::move(number), 4});
   }
   if (!scene.plan().head().whorls.empty()) {
     QPainterPath spiral;
     for (int i = 0; i <= 40; ++i) {
-      const QPointF p(6 + (0.25 + 0.05 * i) * std::cos(0.22 * i), (0.25 + 0.05 * i) * std::sin(0.22 * i));
+      const QPointF p(2 + (0.25 + 0.05 * i) * std::cos(0.22 * i), (0.25 + 0.05 * i) * std::sin(0.22 * i));
       i == 0 ? spiral.moveTo(p) : spiral.lineTo(p);
     }
-    entries.push_back({say("whorl"), {stroke(spiral, palette.softInk, 0.28)}});
+    entries.push_back({say("whorl"), {stroke(spiral, palette.softInk, 0.28)}, 4});
   }
   for (const plan::ItemId& id : formulas) {
     const auto* formula = scene.plan().find<plan::Formula>(id);
@@ -154,7 +154,7 @@ Figure keyFigure(const Scene& scene, const Palette& palette, double width_mm) {
   double x = 0, y = kRow_mm / 2;
   for (const KeyEntry& entry : entries) {
     const double need =
-        kSample_mm + kGap_mm + 0.56 * kText_mm * static_cast<double>(entry.words.size()) + 5;
+        entry.width_mm + kGap_mm + 0.52 * kText_mm * static_cast<double>(entry.words.size()) + 5;
     if (x > 0 && x + need > width_mm) x = 0, y += kRow_mm;
     for (DrawingItem item : entry.sample) {
       item.id = QStringLiteral("key-sample");
@@ -168,7 +168,7 @@ Figure keyFigure(const Scene& scene, const Palette& palette, double width_mm) {
     words.id = QStringLiteral("key-words");
     words.role = Role::Key;
     words.layer = Layer::Key;
-    words.text = TextRun{entry.words, QPointF(x + kSample_mm + kGap_mm, y), kText_mm, palette.ink,
+    words.text = TextRun{entry.words, QPointF(x + entry.width_mm + kGap_mm, y), kText_mm, palette.ink,
                          TextRun::Anchor::Start};
     figure.items.push_back(std::move(words));
     x += need;

@@ -10,7 +10,8 @@ namespace combdraft::paint {
 
 struct KeyEntry {
   QString words;
-  Items sample;  ///< drawn in a box of 12 by 5 paper mm, origin at its left middle
+  Items sample;  ///< drawn in a box 5 paper mm high, origin at its left middle
+  double width_mm = 12;
 };
 
 /// Entries for what this plan's diagram shows.

@@ -51,6 +51,8 @@ Figure diagramFigure(const Scene& scene, head::ViewName view, const DiagramStyle
                          Ink(style.scale), Guides::Shown);
   Items diagram = diagramItems(scene, view, style);
   std::move(diagram.begin(), diagram.end(), std::back_inserter(figure.items));
+  if (view == head::ViewName::Crown)
+    figure.items.push_back(viewRing(view, style.palette, Ink(style.scale)));
   return figure;
 }
 
@@ -64,7 +66,7 @@ Figure lookFigure(const Scene& scene, head::ViewName view, const look::LookFrame
     DrawingItem grey;
     grey.id = QStringLiteral("surround");
     grey.role = Role::Ground;
-    grey.path.addRect(figure.frame);
+    grey.path = viewClip(view);
     grey.style.fill = palette.midGrey;
     figure.items.push_back(std::move(grey));
   }
@@ -73,6 +75,9 @@ Figure lookFigure(const Scene& scene, head::ViewName view, const look::LookFrame
   std::move(art.begin(), art.end(), std::back_inserter(figure.items));
   const look::Picture* picture = look ? pictureOf(*look, view) : nullptr;
   if (picture) figure.items.push_back(lookItem(*picture));
+  clipToView(figure.items, view);
+  if (view == head::ViewName::Crown)
+    figure.items.push_back(viewRing(view, palette, Ink(scale)));
   return figure;
 }
 
