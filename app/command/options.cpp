@@ -1,5 +1,7 @@
 #include "app/command/options.h"
 
+#include <cmath>
+
 #include "engine/base/number_text.h"
 
 namespace combdraft::command {
@@ -42,7 +44,10 @@ std::string_view tonerWord(look::Toner toner) {
 
 CLI::Option* addNumber(CLI::App& app, const std::string& name, double& value, double low,
                        double high, const std::string& unit, const std::string& what) {
-  const std::string range = numberText(low) + " to " + numberText(high) +
+  const auto plain = [](double v) {
+    return v == std::floor(v) ? numberText(v, 0) : numberText(v);
+  };
+  const std::string range = plain(low) + " to " + plain(high) +
                             (unit.empty() ? std::string() : " " + unit);
   return app
       .add_option_function<std::string>(

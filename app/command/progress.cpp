@@ -15,7 +15,7 @@ Progress::Progress(std::string what)
                                [&] { return stop.stop_requested(); })) {
           if (stop.stop_requested()) return;
           complain(what + (seconds == 1 ? "" : ", " + std::to_string(seconds) + " s"));
-          next = seconds == 1 ? 4 : 5;
+          next = seconds == 1 ? 9 : 10;
           seconds += next;
         }
       }) {}

@@ -1,6 +1,6 @@
 #pragma once
 // Says on standard error what takes long: nothing for the first second, then a
-// line, then one every five seconds until it is done.
+// line, then one every ten seconds until it is done.
 #include <condition_variable>
 #include <mutex>
 #include <string>

@@ -1,0 +1,142 @@
+#!/bin/sh
+# Black-box test of the command line: exit codes, messages, outputs.
+# Usage: cli_test.sh PROGRAM SOURCE_FOLDER
+set -u
+program=$(realpath "$1")
+source=$(realpath "$2")
+plan="$source/examples/soft-root-bold-ends.json"
+work=$(mktemp -d)
+trap 'chmod -R u+w "$work"; rm -rf "$work"' EXIT
+cd "$work" || exit 1
+unset DISPLAY WAYLAND_DISPLAY QT_QPA_PLATFORM
+failures=0
+
+# expect CODE "words in standard error" ARGUMENTS...
+expect() {
+  code=$1 words=$2
+  shift 2
+  "$program" "$@" >out 2>err
+  got=$?
+  if [ "$got" -ne "$code" ]; then
+    echo "FAIL: combdraft $*: exit code $got, expected $code"; cat err
+    failures=$((failures + 1))
+  fi
+  if [ -n "$words" ] && ! grep -qF -- "$words" err; then
+    echo "FAIL: combdraft $*: standard error lacks \"$words\":"; cat err
+    failures=$((failures + 1))
+  fi
+  if [ "$(grep -c '^combdraft: ' err)" -ne "$(grep -vc 'COMMAND --help' err)" ]; then
+    echo "FAIL: combdraft $*: a message is not one line of ours:"; cat err
+    failures=$((failures + 1))
+  fi
+}
+check() {  # check "what" COMMAND...
+  what=$1
+  shift
+  if ! "$@" >/dev/null 2>&1; then
+    echo "FAIL: $what"
+    failures=$((failures + 1))
+  fi
+}
+
+# usage: 2
+expect 2 "required" look
+expect 2 "" look "$plan" --worn sideways
+grep -q 'known: down, half-up, tied-back' err || { echo "FAIL: worn names not listed"; failures=$((failures + 1)); }
+expect 2 "allowed is 0 to 26 weeks" look "$plan" --weeks 99
+expect 2 "allowed is 2000 to 200000" look "$plan" --locks nan
+expect 2 "unknown name \"under\"; known: front, back, left, right, top, crown, all" draw "$plan" --view under --out a.svg
+expect 2 ".svg, .png or .pdf" draw "$plan" --layer diagram --out a.gif
+expect 2 "{plan}" draw "$plan" "$plan" --layer diagram --out a.svg
+expect 2 "--choice" look "$plan" --choice Z --locks 2000
+expect 2 "" draw "$plan" --layer diagram
+expect 2 "--nonsense" check "$plan" --nonsense
+
+# reading and writing: 3
+expect 3 "nothing.json: there is no such file" check nothing.json
+expect 3 "nothing.json: there is no such file" look nothing.json
+mkdir folder
+expect 3 "this is a folder" check folder
+expect 3 "no/such/place/a.svg: the file could not be written" draw "$plan" --layer diagram --out no/such/place/a.svg
+mkdir b.svg
+expect 3 "this is a folder" draw "$plan" --layer diagram --out b.svg
+if [ "$(id -u)" -ne 0 ]; then
+  cp "$plan" secret.json; chmod 000 secret.json
+  expect 3 "could not be read" check secret.json
+  mkdir closed; chmod 500 closed
+  expect 3 "could not be written" draw "$plan" --layer diagram --out closed/a.svg
+fi
+
+# documents: 1
+: > empty.json
+expect 1 "empty.json: the file is empty" check empty.json
+head -c 400 "$plan" > cut.json
+expect 1 "cut.json: " check cut.json
+expect 1 "cut.json: " look cut.json
+expect 1 "cut.json: " draw cut.json --layer diagram --out a.svg
+check "no picture of a wrong plan" test ! -e a.svg
+sed 's/"version": *1/"version": 99/' "$plan" > newer.json
+expect 1 "newer program is needed" check newer.json
+printf '{"a": 1}' > other.json
+expect 1 "not a plan" check other.json
+printf 'hello' > text.json
+expect 1 "text.json: line 1" check text.json
+truncate -s 2G huge.json
+expect 1 "bytes; a plan has at most" check huge.json
+name=$(printf 'two\nlines.json')
+expect 3 "two lines.json: there is no such file" check "$name"
+
+# several plans: each is tried, the worst code wins
+expect 3 "nothing.json" check "$plan" empty.json nothing.json
+check "the fine one is reported" grep -q 'the file is fine' out
+check "the empty one is reported" grep -q 'empty.json: the file is empty' err
+
+# fine: 0
+expect 0 "" --help
+check "help names the exit codes" grep -q 'Exit codes: 0 fine' out
+expect 0 "" --version
+expect 0 "" check "$plan"
+expect 0 "" check "$plan" --json
+check "check --json parses" python3 -c 'import json; d=json.load(open("out")); assert d["fine"] is True and d["errors"]==[] and d["findings"]==[]'
+expect 0 "" check "$plan" "$plan" --json
+check "several plans give a list" python3 -c 'import json; assert len(json.load(open("out")))==2'
+for ending in svg png pdf; do
+  expect 0 "" draw "$plan" --layer diagram --view back --out "back.$ending"
+  check "back.$ending is written" test -s "back.$ending"
+done
+check "SVG is XML" python3 -c 'import xml.dom.minidom as m; m.parse("back.svg")'
+check "PDF text can be searched" sh -c 'pdftotext back.pdf - | grep -q Back'
+expect 0 "" draw "$plan" --layer diagram --out wide.png --width 900
+check "PNG has the width asked for" sh -c 'file wide.png | grep -q "900 x"'
+expect 0 "" draw "$plan" --layer diagram --view all --out '{plan}-{view}.svg'
+check "one file per view" test -s soft-root-bold-ends-crown.svg
+expect 0 "" draw "$plan" --layer diagram --view back --out again.svg
+check "the same drawing has the same bytes" cmp back.svg again.svg
+
+LC_ALL=C "$program" look "$plan" --locks 2000 --json >one 2>/dev/null
+LC_ALL=de_DE.UTF-8 LANG=de_DE.UTF-8 "$program" look "$plan" --locks 2000 --json >two 2>/dev/null
+check "readings were written" test -s one
+check "the locale changes no number" cmp one two
+check "look --json has its documented fields" python3 - <<'P'
+import json
+d = json.load(open("one"))
+for k in "plan choice worn shift_mm light weeks locks whole regions openings findings".split():
+    assert k in d, k
+assert len(d["regions"]) == 11 and d["locks"] == 2000
+for r in d["regions"]:
+    for k in ("name seen_mm2 skin_share lightness a b level light_share low high "
+              "sampling_error contrast").split():
+        assert k in r, k
+    if r["lightness"] is not None:
+        assert 0 < r["lightness"] < 100
+        assert set(r["contrast"]) >= {"verdict", "delta", "distance_m"}
+P
+expect 0 "" look "$plan" --locks 2000
+check "the table names the regions" grep -q 'upper back' out
+check "the table carries the caution" grep -q 'not a promise' out
+
+if [ "$failures" -ne 0 ]; then
+  echo "$failures failures"
+  exit 1
+fi
+echo "command line: all as expected"
