@@ -69,8 +69,6 @@ int parseAndRun(int argc, char** argv) {
   addLookOptions(*lookApp, look.look);
   lookApp->add_flag_callback("--json", [&] { look.form = OutputForm::Json; },
                              "one JSON object; a list for several plans");
-  lookApp->add_flag_callback("--range", [&] { look.range = Range::Computed; },
-                             "also how far assumptions move each reading (takes seconds)");
 
   CheckCommand check;
   CLI::App* checkApp = app.add_subcommand("check", "what is wrong with the file");

@@ -12,13 +12,11 @@
 namespace combdraft::command {
 
 enum class OutputForm { Table, Json };
-enum class Range { Left, Computed };
 
 struct LookCommand {
   std::vector<std::string> plans;
   LookOptions look;
   OutputForm form = OutputForm::Table;
-  Range range = Range::Left;
 };
 Outcome runLook(const LookCommand& command);
 

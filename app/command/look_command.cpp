@@ -17,20 +17,13 @@ Result<LookReport> lookAt(const std::string& file, const LookCommand& command) {
   const Progress progress(file + ": working out the hair, " + std::to_string(locks) + " locks");
   look::LookEngine engine(locks);
   const Result<look::LookFrame> frame = engine.update(*plan, *settings, {}, {});
-  const auto named = [&](Error error) {
+  if (!frame) {
+    Error error = frame.error();
     error.file = file;
     return error;
-  };
-  if (!frame) return named(frame.error());
-  LookReport report{file, plan->info().title, choiceName(*plan, *settings), *settings,
-                    *frame->readings};
-  if (command.range == Range::Computed) {
-    Result<look::Readings> ranged =
-        look::LookEngine::withRange(*plan, *settings, report.readings, {});
-    if (!ranged) return named(ranged.error());
-    report.readings = *ranged;
   }
-  return report;
+  return LookReport{file, plan->info().title, choiceName(*plan, *settings), *settings,
+                    *frame->readings};
 }
 
 }  // namespace

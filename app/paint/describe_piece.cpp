@@ -11,12 +11,15 @@ namespace {
 
 QString say(const char* text) { return QCoreApplication::translate("Piece", text); }
 
+constexpr double kCentre_mm = 12;  // nearer to the centre line no side is named
+
 }  // namespace
 
-QString millimetres(double value_mm) {
-  std::string text = numberText(std::round(value_mm * 10) / 10);
-  return say("%1 mm").arg(QString::fromStdString(text));
+QString millimetresFigure(double value_mm) {
+  return QString::fromStdString(numberText(std::round(value_mm * 10) / 10));
 }
+
+QString millimetres(double value_mm) { return say("%1 mm").arg(millimetresFigure(value_mm)); }
 
 QString pieceNumber(const plan::Piece& piece) {
   return piece.order > 0 ? QString::number(piece.order) : QStringLiteral("–");
@@ -41,33 +44,27 @@ QString describePiece(const HeadScene& scene, const plan::Piece& piece) {
 }
 
 QString placeWords(const HeadScene& scene, const Vec3& p) {
-  const double size = scene.shape.axes().c_mm / 90.0;
-  const double azimuth = std::abs(degrees(std::atan2(p.x(), p.y())));
-  const bool nearCentre = std::abs(p.x()) < 12;
-  QString where;
-  if ((p - scene.crown).norm() < 28 * size) return say("crown");
-  if (p.z() > 62 * size) where = say("top");
-  else if (p.z() < -45 * size && azimuth > 110) where = say("nape");
-  else if (azimuth > 130) where = say("back");
-  else if (azimuth > 50) return p.x() < 0 ? say("left side") : say("right side");
-  else where = say("front");
-  if (nearCentre) return where;
-  return (p.x() < 0 ? say("%1 left") : say("%1 right")).arg(where);
+  const head::PlaceName name = scene.places().at(p);
+  const QString side = name.fromCentre_mm < 0 ? say("left") : say("right");
+  const auto sided = [&](const QString& place) {
+    return std::abs(name.fromCentre_mm) < kCentre_mm ? place
+                                                     : place + QLatin1Char(' ') + side;
+  };
+  switch (name.place) {
+    case head::Place::OffHair: return say("below the hairline");
+    case head::Place::Front: return sided(say("front"));
+    case head::Place::Temple: return sided(say("temple"));
+    case head::Place::Top: return sided(say("top"));
+    case head::Place::Crown: return say("crown");
+    case head::Place::Side: return side + QLatin1Char(' ') + say("side");
+    case head::Place::Back: return sided(say("back"));
+    case head::Place::Nape: return sided(say("nape"));
+  }
+  return {};
 }
 
 QString describePlace(const HeadScene& scene, const Vec3& p) {
-  const double down = (scene.crown - p).z();
-  const double across = p.x();
-  QStringList parts{placeWords(scene, p)};
-  const auto whole = [](double v) { return millimetres(std::round(std::abs(v))); };
-  parts << (down >= 0 ? say("%1 below the crown") : say("%1 above the crown")).arg(whole(down));
-  parts << (std::abs(across) < 0.5 ? say("on the centre line")
-            : across < 0           ? say("%1 left of centre").arg(whole(across))
-                                   : say("%1 right of centre").arg(whole(across)));
-  double nearest = 1e9;
-  for (const Vec3& q : scene.hairline.outline(180)) nearest = std::min(nearest, (q - p).norm());
-  parts << say("%1 from the hairline").arg(whole(nearest));
-  return parts.join(QStringLiteral(", "));
+  return QString::fromStdString(head::describe(scene.places().at(p)));
 }
 
 QString formulaLetters(const plan::Plan& plan, const plan::Piece& piece) {

@@ -19,6 +19,8 @@ QString placeWords(const HeadScene& scene, const Vec3& surfacePoint);
 QString describePlace(const HeadScene& scene, const Vec3& surfacePoint);
 /// "8 mm", "0.5 mm": up to one decimal, no trailing zero.
 QString millimetres(double value_mm);
+/// The same without the unit.
+QString millimetresFigure(double value_mm);
 /// "A", "A to B": formula letters of root and end zone; empty when none is named.
 QString formulaLetters(const plan::Plan& plan, const plan::Piece& piece);
 

@@ -168,11 +168,10 @@ void addLabels(Items& items, const Scene& scene, head::ViewName name, const Diag
       const StripSample& mid = one.run[one.run.size() / 2];
       const QPointF low = at(view, mid.b);
       const QPointF out = unit(low - at(view, mid.centre));
-      const QString text = millimetres(piece.backcomb.depth_mm);
-      auto where = room.take({low + out * 1.1 * size, low + out * 1.8 * size},
+      const QString text = millimetresFigure(piece.backcomb.depth_mm);
+      const auto where = room.take({low + out * 1.1 * size, low + out * 1.8 * size},
                              QSizeF(0.62 * size * static_cast<double>(text.size()), size),
                              LabelRoom::Cover::Never);
-      if (!where) where = beside(text, *centre, 1.1 * radius + (letters.isEmpty() ? 0 : size));
       if (where)
         items.push_back(words(id, Role::Depth, text, *where, size * 0.85, palette.softInk));
     }

@@ -6,6 +6,7 @@
 
 #include "app/paint/outline_reader.h"
 #include "app/paint/strip.h"
+#include "engine/head/head_art.h"
 #include "engine/head/landmarks.h"
 
 namespace combdraft::paint {
@@ -13,8 +14,8 @@ namespace {
 
 using head::ViewName;
 
-// Measures the line art was drawn for (resources/outlines).
-constexpr double kArtA_mm = 73.9, kArtB_mm = 94.9, kArtC_mm = 90.0, kArtP = 2.4;
+// What the line art was drawn for (engine/head/head_art.h).
+constexpr double kArtA_mm = 73.9, kArtB_mm = 94.9, kArtP = 2.4;
 
 head::HeadAxes axesOf(const plan::Head& head) {
   const auto fitted = head::fitHead(head.measures);
@@ -29,17 +30,6 @@ Vec3 crownOf(const plan::Head& head, const head::HeadShape& shape) {
 QPointF at(const head::SheetView& view, const Vec3& p) {
   const head::ViewPoint q = view.project(p);
   return {q.u_mm, q.v_mm};
-}
-
-QTransform artScale(const head::HeadAxes& axes, ViewName view) {
-  const double x = axes.a_mm / kArtA_mm, y = axes.b_mm / kArtB_mm, z = axes.c_mm / kArtC_mm;
-  switch (view) {
-    case ViewName::Front:
-    case ViewName::Back: return QTransform::fromScale(x, z);
-    case ViewName::Left:
-    case ViewName::Right: return QTransform::fromScale(y, z);
-    default: return QTransform::fromScale(x, y);
-  }
 }
 
 // The skull's outline from above depends on the exponent: each art point moves
@@ -120,7 +110,8 @@ void addGuides(Items& items, const HeadScene& scene, const head::SheetView& view
 }  // namespace
 
 HeadScene::HeadScene(const plan::Head& head)
-    : shape(axesOf(head)), hairline(shape, head.hairline), crown(crownOf(head, shape)) {}
+    : shape(axesOf(head)), hairline(shape, head.hairline), crown(crownOf(head, shape)),
+      places_(std::make_shared<const head::PlaceNamer>(shape, hairline)) {}
 
 head::SheetView HeadScene::view(ViewName name) const {
   return name == ViewName::Crown ? head::SheetView::crown(shape, crown) : head::SheetView(name);
@@ -241,7 +232,8 @@ Items headArt(const HeadScene& scene, ViewName name, plan::SkinTone tone, const 
   Items lines;
   if (name != ViewName::Crown) {
     const head::HeadAxes& axes = scene.shape.axes();
-    const QTransform scale = artScale(axes, name);
+    const head::ArtScale by = head::artScale(axes, name);
+    const QTransform scale = QTransform::fromScale(by.su, by.sv);
     for (const OutlinePath& art : bundledOutline(name)) {
       if (art.group != QLatin1String("skin") && art.group != QLatin1String("features")) continue;
       QPainterPath path = art.path;

@@ -3,9 +3,12 @@
 // ears, neck come from resources/outlines (drawn for a = 73.9, b = 94.9,
 // c = 90 mm, p = 2.4) scaled per axis; scalp, hairline and guides are drawn
 // from the head model itself, so that moved hairlines follow.
+#include <memory>
+
 #include "app/paint/drawing.h"
 #include "app/paint/ink.h"
 #include "engine/head/hairline.h"
+#include "engine/head/place_name.h"
 #include "engine/head/sheet_view.h"
 #include "engine/plan/plan.h"
 
@@ -18,7 +21,11 @@ struct HeadScene {
   Vec3 crown = Vec3::Zero();  ///< centre of the close-up, on the surface
 
   explicit HeadScene(const plan::Head& head);
+  const head::PlaceNamer& places() const { return *places_; }
   head::SheetView view(head::ViewName name) const;
+
+ private:
+  std::shared_ptr<const head::PlaceNamer> places_;
 };
 
 /// Skin and scalp fills for a tone; Paper = uncoloured line art.

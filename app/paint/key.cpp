@@ -112,7 +112,7 @@ std::vector<KeyEntry> keyEntries(const Scene& scene, const Palette& palette) {
     for (int i = 0; i < 8; ++i) bumps.quadTo(1.5 * i + 0.75, 2.9, 1.5 * (i + 1), 0.6);
     QPainterPath bar;
     bar.addRect(QRectF(0, -1.2, 12, 1.8));
-    entries.push_back({say("backcombed; the figure is the backcomb depth"),
+    entries.push_back({say("backcombed; the figure is the backcomb depth in mm"),
                        {filled(bar, palette.taken, ink), stroke(bumps, ink, 0.25)}});
   }
   if (!scene.pieces().empty()) {
