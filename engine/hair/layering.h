@@ -3,6 +3,7 @@
 // thick that layer is follows from how much hair really passes there. A coarse
 // lattice counts hair (by arc length) along the flow of a fixed sample of
 // locks, so the height knows about whorl, tie and shoulder.
+#include <cstdint>
 #include <vector>
 
 #include "engine/base/vec.h"
@@ -30,6 +31,7 @@ class PassingHair {
   void corners(const Vec3& p, Corner (&out)[8]) const;
   int nx_, ny_, nz_;
   Vec3 origin_;
+  std::uint64_t added_ = 0;
   std::vector<float> sums_;
 };
 

@@ -116,27 +116,29 @@ class BaseLine {
     const double over = (0.30 * smoothstep(38, 75, out) + 0.35 * smoothstep(70, 95, out)) *
                         smoothstep(-105, -155, at_.z()) *
                         smoothstep(-235, -190, at_.z());
-    const Vec3 fall = unitOr(lean * unitOr(in, Vec3::Zero()) + Vec3(0, over * overShoulder_, -1),
-                             -Vec3::UnitZ());
-    const double follow = 1 - std::pow(0.6, ds / 4);
-    dir_ = unitOr(dir_ * (1 - follow) + fall * follow, fall);
-    at_ += dir_ * ds;
-    BodyGrid::Sample body = s_.in.body.at(at_);
+    Vec3 fall = lean * unitOr(in, Vec3::Zero()) + Vec3(0, over * overShoulder_, -1);
     hung_ += ds;
     const double clear = clear_ * smoothstep(0, 25, hung_);
+    BodyGrid::Sample body = s_.in.body.at(at_);
+    // Close to the body hair slides along it; on the shoulder to its front or
+    // back, hardly outward.
+    const double close = smoothstep(clear + 6, clear, body.distance_mm);
+    const double sideways = at_.z() < -150 ? 1 - 0.85 * close : 1;
+    fall -= close * std::min(0.0, fall.dot(body.outward)) * body.outward;
+    fall.x() *= sideways;
+    if (at_.z() < -150) fall.y() += 0.25 * close * overShoulder_;
+    fall = unitOr(fall, -Vec3::UnitZ());
+    const double follow = 1 - std::pow(0.6, ds / 4);
+    dir_ = unitOr(dir_ * (1 - follow) + fall * follow, fall);
+    const Vec3 before = at_;
+    at_ += dir_ * ds;
+    body = s_.in.body.at(at_);
     if (body.distance_mm < clear) {
       Vec3 push = body.outward;
-      double sideways = 1;
-      if (at_.z() < -150) {  // on the shoulder hair slides to the front or back, not outward
-        sideways = 0.15;
-        push.x() *= sideways;
-        push = unitOr(push, Vec3(0, at_.y() > -20 ? 1 : -1, 0));
-        push *= 1 / std::max(0.35, push.dot(body.outward));
-      }
-      at_ += push * (clear - body.distance_mm);
-      dir_ -= std::min(0.0, dir_.dot(body.outward)) * body.outward;
-      dir_.x() *= sideways;
-      dir_ = unitOr(dir_, fall);
+      push.x() *= sideways;
+      push = unitOr(push, body.outward);
+      at_ += push * ((clear - body.distance_mm) / std::max(0.35, push.dot(body.outward)));
+      dir_ = unitOr(dir_ + unitOr(at_ - before, dir_), dir_);
       body = s_.in.body.at(at_);
     }
     // Layers build up level, away from the head's axis: the body under jaw and
@@ -144,7 +146,7 @@ class BaseLine {
     const head::HeadAxes& axes = s_.in.shape.axes();
     Vec3 level(at_.x() / (axes.a_mm * axes.a_mm), (at_.y() + 8) / (axes.b_mm * axes.b_mm), 0);
     level = unitOr(level, outward_);
-    if (at_.z() < -140 && body.distance_mm < 25) level.z() += std::max(0.0, body.outward.z()) * 0.8;
+    if (at_.z() < -140 && std::abs(at_.x()) > 50 && body.distance_mm < 25) level.z() += std::max(0.0, body.outward.z()) * 0.8;
     const double turn = 1 - std::pow(0.8, ds / 4);
     outward_ = unitOr(outward_ * (1 - turn) + level.normalized() * turn, outward_);
   }
@@ -295,7 +297,7 @@ Locks traceLocks(const FallInput& in, std::stop_token stop) {
       const double hem = cut + 2.5 * std::abs(normal(s, i, kHem)) +
                          in.hair.layering_frac * 60 * std::pow(uniform(s, i, kLayer), 2);
       BaseLine line(s, i);
-      double along = 0, lofted = 0;
+      double along = 0, lofted = 0, risen = 0;
       const std::size_t firstPoint = out.size();
       Vec3 at = root.at;
       out.push_back(toPoint3f(at));
@@ -313,7 +315,12 @@ Locks traceLocks(const FallInput& in, std::stop_token stop) {
         along += ds;
         line.advance(ds * forward / (1 + height / 85));
         const BasePoint base = line.point();
-        Vec3 next = base.at + base.outward * heightAt(s, passing, i, line, along, lofted);
+        // A layer is climbed onto, never jumped.
+        constexpr double kSteepest = 0.22;
+        const double wanted = heightAt(s, passing, i, line, along, lofted);
+        const double free = lofts * ds + 0.3;
+        risen += std::clamp(wanted - risen, -kSteepest * ds, kSteepest * ds + free);
+        Vec3 next = base.at + base.outward * risen;
         // Keep the carrier's own length: heights change slowly.
         const Vec3 move = next - at;
         const double moved = move.norm();

@@ -27,14 +27,14 @@ PictureMaker::PictureMaker(visibility::ViewSamples samples, std::size_t locks, s
     for (std::size_t k = 0; k < kSamples; ++k) {
       const std::size_t slot = p * kSamples + k;
       const std::uint32_t lock = samples_.sample[slot].lock();
-      const double grain = 1 + 0.22 * (randomUniform(seed, lock, 240) - 0.5);
+      const double grain = 1 + 0.30 * (randomUniform(seed, lock, 240) - 0.5);
       eye_[slot] = static_cast<float>(samples_.shade[slot] / 128.0 * grain);
       mean += eye_[slot] / kSamples;
     }
     weight[p] = samples_.hairCover[p];
     shaded[p] = samples_.hairCover[p] * mean;
   }
-  constexpr double kAround_mm = 22;
+  constexpr double kAround_mm = 38;
   blur(weight, samples_.width, samples_.height, kAround_mm / samples_.spec.pixel_mm);
   blur(shaded, samples_.width, samples_.height, kAround_mm / samples_.spec.pixel_mm);
   for (std::size_t p = 0; p < pixels; ++p)

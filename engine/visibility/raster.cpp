@@ -12,7 +12,7 @@ namespace {
 
 constexpr double kStopWhenLeft = 0.02;   // 98 % covered
 constexpr double kBehindBody_mm = 1.6;   // the body's lattice is that good
-constexpr std::uint32_t kOffsetStream = 60, kQuantileStream = 200;
+constexpr std::uint32_t kOffsetStream = 60, kTiltStream = 80, kQuantileStream = 200;
 
 struct Fragment {
   float depth, tau;
@@ -212,14 +212,16 @@ class Depths {
 };
 
 /// For the eye only: how a hair running along `tangent` catches the light.
-std::uint8_t shadeOf(const Vec3& tangent, const Vec3& toward) {
+/// `tilt`: how far this lock's own glint is off its neighbours', so that hair
+/// glitters strand by strand and not as one sheet.
+std::uint8_t shadeOf(const Vec3& tangent, const Vec3& toward, double tilt) {
   const Vec3 light = unitOr(toward + Vec3(0.25, 0.2, 0.95), Vec3::UnitZ());
   const Vec3 half = unitOr(light + toward, toward);
-  const double tl = tangent.dot(light), th = tangent.dot(half);
+  const double tl = tangent.dot(light), th = tangent.dot(half) + tilt;
   const double diffuse = std::sqrt(std::max(0.0, 1 - tl * tl));
   const double flat = std::max(0.0, 1 - th * th), f2 = flat * flat, f4 = f2 * f2;
   const double glint = f4 * f4 * f4 * f2;  // the 14th power
-  return static_cast<std::uint8_t>(std::clamp(128 * (0.52 + 0.42 * diffuse + 0.34 * glint), 0.0, 255.0));
+  return static_cast<std::uint8_t>(std::clamp(128 * (0.42 + 0.42 * diffuse + 0.55 * glint), 0.0, 255.0));
 }
 
 }  // namespace
@@ -295,6 +297,7 @@ ViewSamples rasterise(const hair::Locks& locks, const RasterSpec& spec, const Bo
 
     for (std::uint32_t at = bandFirst[band]; at < bandFirst[band + 1]; ++at) {
       const std::uint32_t lock = bandLocks[at];
+      const double tilt = 0.5 * (randomUniform(seed, lock, kTiltStream) - 0.5);
       lines.expand(lock, placed.data() + locks.first[lock], static_cast<float>(top), static_cast<float>(bottom),
                    [&](const Point3f& a, const Point3f& b) { return depths.hides(a, b); },
                    [&](const Vec3& a, const Vec3& b, const Vec3& tangent, double arc) {
@@ -320,7 +323,7 @@ ViewSamples rasterise(const hair::Locks& locks, const RasterSpec& spec, const Bo
         const auto bin = static_cast<std::uint32_t>(std::min(arc / kBin_mm, 255.0));
         const std::uint32_t bits = LockBin::of(lock, bin).bits;
         const std::uint8_t shade =
-            shading == Shading::ForTheEye ? shadeOf(tangent, spec.view.toward()) : 128;
+            shading == Shading::ForTheEye ? shadeOf(tangent, spec.view.toward(), tilt) : 128;
         // Walk the pixels; each gets the exact length inside it.
         double t = t0;
         int x = std::clamp(static_cast<int>(std::floor(a.x() + dx * (t0 + 1e-9))), 0, width - 1);
