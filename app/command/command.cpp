@@ -69,6 +69,8 @@ int parseAndRun(int argc, char** argv) {
   addLookOptions(*lookApp, look.look);
   lookApp->add_flag_callback("--json", [&] { look.form = OutputForm::Json; },
                              "one JSON object; a list for several plans");
+  lookApp->add_flag_callback("--no-range", [&] { look.range = RangeWanted::No; },
+                             "leave out the ranges from the assumptions, which take most of the time");
 
   CheckCommand check;
   CLI::App* checkApp = app.add_subcommand("check", "what is wrong with the file");

@@ -12,11 +12,13 @@
 namespace combdraft::command {
 
 enum class OutputForm { Table, Json };
+enum class RangeWanted { Yes, No };
 
 struct LookCommand {
   std::vector<std::string> plans;
   LookOptions look;
   OutputForm form = OutputForm::Table;
+  RangeWanted range = RangeWanted::Yes;
 };
 Outcome runLook(const LookCommand& command);
 

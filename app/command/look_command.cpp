@@ -3,27 +3,39 @@
 #include "app/command/commands.h"
 #include "app/command/look_output.h"
 #include "app/command/progress.h"
+#include "engine/look/look_range.h"
 #include "engine/plan/plan_file.h"
 
 namespace combdraft::command {
 namespace {
 
-Result<LookReport> lookAt(const std::string& file, const LookCommand& command) {
+/// What is kept from plan to plan: one head traced serves all of its plans.
+struct Kept {
+  look::LookEngine engine;
+  look::LookRange range;
+};
+
+Result<LookReport> lookAt(const std::string& file, const LookCommand& command, Kept& kept) {
   const Result<plan::Plan> plan = plan::loadPlan(file);
   if (!plan) return plan.error();
   const Result<look::LookSettings> settings = settingsFor(*plan, command.look, file);
   if (!settings) return settings.error();
   const int locks = static_cast<int>(command.look.locks);
   const Progress progress(file + ": working out the hair, " + std::to_string(locks) + " locks");
-  look::LookEngine engine(locks);
-  const Result<look::LookFrame> frame = engine.update(*plan, *settings, {}, {});
+  const Result<look::LookFrame> frame = kept.engine.update(*plan, *settings, {}, {});
   if (!frame) {
     Error error = frame.error();
     error.file = file;
     return error;
   }
+  look::Readings readings = *frame->readings;
+  if (command.range == RangeWanted::Yes) {
+    auto ranged = kept.range.apply(*plan, *settings, std::move(readings), {});
+    if (!ranged) return ranged.error();
+    readings = std::move(ranged).value();
+  }
   return LookReport{file, plan->info().title, choiceName(*plan, *settings), *settings,
-                    *frame->readings};
+                    std::move(readings)};
 }
 
 }  // namespace
@@ -31,10 +43,11 @@ Result<LookReport> lookAt(const std::string& file, const LookCommand& command) {
 Outcome runLook(const LookCommand& command) {
   Outcome outcome = Outcome::Fine;
   JsonOut json;
+  Kept kept{look::LookEngine(static_cast<int>(command.look.locks)), {}};
   const bool list = command.plans.size() > 1;
   if (list) json.beginList();
   for (const std::string& file : command.plans) {
-    const Result<LookReport> report = lookAt(file, command);
+    const Result<LookReport> report = lookAt(file, command, kept);
     if (!report) {
       outcome = worse(outcome, complain(report.error()));
       continue;
