@@ -1,7 +1,7 @@
 # The mutations: what is broken, where, by which sed -E script, and which tests
-# are asked (a Catch2 test specification; they run in order up to the first red).
-# Anchors are pieces of code, not line numbers; tests/mutations/run says when one
-# no longer applies.
+# are asked first (a Catch2 test specification; if they stay green, every fast
+# test is asked). Anchors are pieces of code, not line numbers;
+# tests/mutations/run says when one no longer applies.
 declare -a order=()
 declare -A what=() file=() script=() tests=()
 
@@ -10,42 +10,42 @@ mutation() {  # name, what, file, tests, sed script
 }
 
 mutation shuffled-colours 'lock colours are dealt to other locks' \
-  engine/look/lock_colours.cpp '[look],[must]' \
+  engine/look/lock_colours.cpp 'nape pieces hardly count*' \
   's/BinColour\* out = colours_\.data\(\) \+ static_cast<std::size_t>\(lock\)/BinColour* out = colours_.data() + (lock * 7919ull + 13) % owners_.size()/'
 
 mutation shuffled-members 'a piece takes other locks than those in its strip' \
-  engine/placement/members.cpp '[look],[must],[placement]' \
+  engine/placement/members.cpp 'members are the roots*' \
   's/members\.push_back\(\{lock,/members.push_back({static_cast<std::uint32_t>((lock * 7919ull + 13) % roots.roots.size()),/'
 
 mutation hair-behind-seen 'hair that lies underneath is seen like hair on top' \
-  engine/visibility/raster.cpp '[visibility],[look],[must],[published]' \
+  engine/visibility/raster.cpp '[raster]' \
   '/if \(a\.depth != b\.depth\) return a\.depth > b\.depth;/d'
 
 mutation body-transparent 'hair behind head and shoulders is seen' \
-  engine/visibility/raster.cpp '[visibility],[look],[must],[published]' \
+  engine/visibility/raster.cpp '[embree]' \
   's/if \(depth > hidden\[pixel\]\)/if (depth > -1e9f)/'
 
 mutation mixed-in-lightness 'colours are averaged in L*, not in light' \
-  engine/look/region_sums.cpp '[look],[must]' \
+  engine/look/region_sums.cpp 'half level n and half n + 2*,[embree]' \
   's/sum\.x \+= w \* c\.x, sum\.y \+= w \* c\.y, sum\.z \+= w \* c\.z,/sum.x += w * std::cbrt(c.x), sum.y += w * std::cbrt(c.y), sum.z += w * std::cbrt(c.z),/
    s/labFrom\(\{s\.x \/ s\.area_mm2, s\.y \/ s\.area_mm2, s\.z \/ s\.area_mm2\}/labFrom({std::pow(s.x \/ s.area_mm2, 3), std::pow(s.y \/ s.area_mm2, 3), std::pow(s.z \/ s.area_mm2, 3)}/'
 
 mutation no-drop-outs 'drop-outs are lightened like the rest of the piece' \
-  engine/placement/members.cpp '[placement],[look],[must]' \
+  engine/placement/members.cpp 'members are the roots*' \
   '/for \(const plan::Stretch& out : piece\.dropOuts\)/,/return;/d'
 
 mutation regions-swapped 'readings of the left side are called right' \
-  engine/visibility/region.cpp '[visibility],[look],[must]' \
+  engine/visibility/region.cpp '[mirror]' \
   's/const bool right = place\.x\(\) >= 0;/const bool right = place.x() < 0;/'
 
 mutation views-swapped 'the left and right views are drawn in each other'"'"'s place' \
-  engine/head/sheet_view.cpp '[head],[look],[must]' \
+  engine/head/sheet_view.cpp '[head]' \
   's/case ViewName::Left: (.*)$/case ViewName::SwappedLeft: \1/
    s/case ViewName::Right:/case ViewName::Left:/
    s/case ViewName::SwappedLeft:/case ViewName::Right:/'
 
 mutation frozen-look 'after an edit the look stays as it was' \
-  engine/look/look_engine.cpp '[look],[must]' \
+  engine/look/look_engine.cpp '[incremental]' \
   's/^  const bool first = !worn\.readings;/  bool drawn = true;\n  for (const PictureRequest\& r : pictures) drawn = drawn \&\& worn.pictures.at({r.view, r.pixel_mm}).picture();\n  if (worn.readings \&\& drawn) {\n    frame.readings = worn.readings;\n    for (const PictureRequest\& r : pictures) frame.pictures.push_back(worn.pictures.at({r.view, r.pixel_mm}).picture());\n    return frame;\n  }\n&/'
 
 mutation no-read-back 'a save is not read back' \
