@@ -1,0 +1,114 @@
+// What people type and see: sums, ranges, contrast of text, the bundled font.
+#include <catch2/catch.hpp>
+
+#include <QTest>
+#include <cmath>
+
+#include "app/controls/icon.h"
+#include "app/controls/number_field.h"
+#include "app/controls/number_input.h"
+#include "app/controls/theme.h"
+
+using namespace combdraft::controls;
+
+TEST_CASE("number fields take sums, either decimal mark and fractions", "[controls]") {
+  const std::pair<const char*, double> right[] = {
+      {"12", 12},       {"12.5", 12.5},     {"12,5", 12.5},      {" 3 + 4 ", 7},
+      {"10-2*3", 4},    {"(10-2)*3", 24},   {"1/8", 0.125},      {"1 1/8", 1.125},
+      {"-4", -4},       {"2*(1,5+0.5)", 4}, {"100/4/5", 5},      {"\u22123+5", 2}};
+  for (const auto& [text, value] : right) {
+    INFO(text);
+    const auto typed = evaluate(QString::fromUtf8(text));
+    REQUIRE(typed);
+    CHECK(*typed == Approx(value));
+  }
+  for (const char* text : {"", "mm", "12 mm", "1/0", "3+", "(2", "2)", "1..2", "1 2", "1 2 3/4", "nan", "1e400", "0x10"}) {
+    INFO(text);
+    CHECK_FALSE(evaluate(QString::fromUtf8(text)));
+  }
+  CHECK_FALSE(evaluate(QString(500, u'(')));
+}
+
+TEST_CASE("a number field keeps its value when what is typed is outside its range", "[controls]") {
+  NumberFieldSpec spec;
+  spec.label = QStringLiteral("Thickness");
+  spec.unit = QStringLiteral("mm");
+  spec.low = 0.2;
+  spec.high = 40;
+  NumberField field(spec);
+  field.setValue(5);
+  std::vector<std::optional<double>> edits;
+  QObject::connect(&field, &NumberField::edited, &field,
+                   [&](const std::optional<double>& value, bool) { edits.push_back(value); });
+  const auto type = [&](const char* text) {
+    field.edit()->setFocus();
+    field.edit()->selectAll();
+    QTest::keyClicks(field.edit(), QString::fromLatin1(text));
+    QTest::keyClick(field.edit(), Qt::Key_Return);
+  };
+  type("50");
+  CHECK(edits.empty());
+  CHECK(field.value() == 5);
+  type("abc");
+  CHECK(edits.empty());
+  type("3,5+2");
+  REQUIRE(edits.size() == 1);
+  CHECK(edits.back() == 5.5);
+  type("5.5");  // the same value is no edit
+  CHECK(edits.size() == 1);
+  type("");     // this field must not be empty
+  CHECK(edits.size() == 1);
+  CHECK(field.edit()->text() == QStringLiteral("5.5"));
+}
+
+TEST_CASE("arrow keys step by one, ten and a tenth, and come back exactly", "[controls]") {
+  NumberFieldSpec spec;
+  spec.label = QStringLiteral("Start");
+  spec.high = 100;
+  NumberField field(spec);
+  field.setValue(20);
+  QTest::keyClick(field.edit(), Qt::Key_Up);
+  CHECK(field.value() == 21);
+  QTest::keyClick(field.edit(), Qt::Key_Up, Qt::ShiftModifier);
+  CHECK(field.value() == 31);
+  for (int i = 0; i < 7; ++i) QTest::keyClick(field.edit(), Qt::Key_Down, Qt::AltModifier);
+  CHECK(field.value() == 30.3);
+  for (int i = 0; i < 7; ++i) QTest::keyClick(field.edit(), Qt::Key_Up, Qt::AltModifier);
+  CHECK(field.value() == 31);
+  for (int i = 0; i < 20; ++i) QTest::keyClick(field.edit(), Qt::Key_Up, Qt::ShiftModifier);
+  CHECK(field.value() == 100);
+}
+
+namespace {
+// WCAG 2.1, definition of relative luminance and contrast ratio.
+double luminance(const QColor& colour) {
+  const auto linear = [](double c) { return c <= 0.03928 ? c / 12.92 : std::pow((c + 0.055) / 1.055, 2.4); };
+  return 0.2126 * linear(colour.redF()) + 0.7152 * linear(colour.greenF()) + 0.0722 * linear(colour.blueF());
+}
+double contrast(const QColor& a, const QColor& b) {
+  const double p = luminance(a), q = luminance(b);
+  return (std::max(p, q) + 0.05) / (std::min(p, q) + 0.05);
+}
+}  // namespace
+
+TEST_CASE("text stands out by 4.5 to 1 and control outlines by 3 to 1 in both themes (WCAG 2.1, 1.4.3 and 1.4.11)",
+          "[controls]") {
+  CHECK(contrast(Qt::black, Qt::white) == Approx(21).epsilon(0.001));  // the standard's own example
+  const ThemeName name = GENERATE(ThemeName::Light, ThemeName::Dark);
+  const Theme& t = theme(name);
+  for (const QColor& ground : {t.ground, t.card, t.raised}) {
+    CHECK(contrast(t.ink, ground) >= 4.5);
+    CHECK(contrast(t.softInk, ground) >= 4.5);
+    CHECK(contrast(t.edge, ground) >= 3);
+    CHECK(contrast(t.accent, ground) >= 3);
+  }
+  CHECK(contrast(t.onAccent, t.accent) >= 4.5);
+  CHECK(contrast(t.caution, t.cautionGround) >= 4.5);
+}
+
+TEST_CASE("the bundled font and the icons load", "[controls]") {
+  CHECK_FALSE(loadBundledFont().isEmpty());
+  CHECK_FALSE(icon(QStringLiteral("save")).isNull());
+  CHECK_FALSE(icon(QStringLiteral("save")).pixmap(48, 48).toImage().isNull());
+  CHECK(icon(QStringLiteral("no such icon")).isNull());
+}
