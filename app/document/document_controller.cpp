@@ -61,21 +61,23 @@ void DocumentController::select(const Selection& selection) {
 }
 
 void DocumentController::replace(plan::Plan plan, FileIdentity file) {
+  load(std::move(plan), std::move(file), Standing::AsInFile);
+}
+
+void DocumentController::replaceModified(plan::Plan plan, FileIdentity file) {
+  load(std::move(plan), std::move(file), Standing::Modified);
+}
+
+void DocumentController::load(plan::Plan plan, FileIdentity file, Standing standing) {
   tentative_.reset();
   document_ = std::move(plan);
   file_ = std::move(file);
-  forcedModified_ = false;
+  forcedModified_ = standing == Standing::Modified;
   const bool hadSelection = !selection_.isEmpty();
   selection_ = {};
   undo_.clear();
   announce(DocumentChange::Kind::Replaced, {});
   if (hadSelection) Q_EMIT selectionChanged();
-  Q_EMIT fileChanged();
-}
-
-void DocumentController::replaceModified(plan::Plan plan, FileIdentity file) {
-  replace(std::move(plan), std::move(file));
-  forcedModified_ = true;
   Q_EMIT fileChanged();
 }
 

@@ -109,6 +109,8 @@ class DocumentController : public QObject {
   void applyItems(const std::vector<std::pair<plan::ItemId, plan::ItemPtr>>& items,
                   const Selection& selection);
   void announce(DocumentChange::Kind kind, std::set<plan::ItemId> ids);
+  enum class Standing { AsInFile, Modified };
+  void load(plan::Plan plan, FileIdentity file, Standing standing);
 
   plan::Plan document_;
   std::optional<plan::Plan> tentative_;
