@@ -1,0 +1,156 @@
+#include "app/live/look_service.h"
+
+#include <algorithm>
+
+namespace combdraft::live {
+namespace {
+
+constexpr int kQuickLocks = 8000, kFullLocks = 30000;
+constexpr double kQuickMeasuring_mm = 2.0, kFullMeasuring_mm = 1.0;
+// Quick pictures are half as fine; the screen scales them up for the moment.
+constexpr double kQuickCoarser = 2.0, kCoarsestPicture_mm = 2.0;
+
+LookService::PassFunction enginePass(int locks, double measuring_mm) {
+  // Made on first use, on the worker: starting the window stays quick.
+  auto engine = std::make_shared<std::optional<look::LookEngine>>();
+  return [=](const plan::Plan& plan, const look::LookSettings& settings,
+             const std::vector<look::PictureRequest>& pictures, std::stop_token stop) {
+    if (!*engine) engine->emplace(locks, measuring_mm);
+    return (*engine)->update(plan, settings, pictures, std::move(stop));
+  };
+}
+
+std::vector<look::PictureRequest> coarser(std::vector<look::PictureRequest> pictures) {
+  for (look::PictureRequest& picture : pictures)
+    picture.pixel_mm = std::min(picture.pixel_mm * kQuickCoarser, kCoarsestPicture_mm);
+  return pictures;
+}
+
+// The fields of the hair that move hairs; levels, bands and white only colour them.
+bool sameFall(const plan::Hair& a, const plan::Hair& b) {
+  return a.density_per_cm2 == b.density_per_cm2 && a.fibre_um == b.fibre_um && a.curl == b.curl &&
+         a.length_mm == b.length_mm && a.layering_frac == b.layering_frac &&
+         a.cutLine_mm == b.cutLine_mm;
+}
+
+bool samePictures(const std::vector<look::PictureRequest>& a,
+                  const std::vector<look::PictureRequest>& b) {
+  return std::equal(a.begin(), a.end(), b.begin(), b.end(), [](const auto& x, const auto& y) {
+    return x.view == y.view && x.pixel_mm == y.pixel_mm;
+  });
+}
+
+}  // namespace
+
+bool needsNewHair(const LookJob& last, const LookJob& next) {
+  return last.plan.info().number != next.plan.info().number ||
+         last.plan.info().assumptions != next.plan.info().assumptions ||
+         !(last.plan.head() == next.plan.head()) || !sameFall(last.plan.hair(), next.plan.hair()) ||
+         !(last.settings.worn == next.settings.worn) ||
+         last.settings.weeks != next.settings.weeks || !samePictures(last.pictures, next.pictures);
+}
+
+LookService::Passes LookService::enginePasses() {
+  return {enginePass(kQuickLocks, kQuickMeasuring_mm), enginePass(kFullLocks, kFullMeasuring_mm)};
+}
+
+LookService::LookService(Passes passes, QObject* parent)
+    : QObject(parent), passes_(std::move(passes)) {
+  turn_.setSingleShot(true);
+  turn_.setInterval(0);
+  connect(&turn_, &QTimer::timeout, this, &LookService::post);
+  worker_ = std::jthread([this](const std::stop_token& stop) { work(stop); });
+}
+
+LookService::~LookService() {
+  worker_.request_stop();
+  {
+    const std::lock_guard lock(mutex_);
+    fullPass_.request_stop();
+  }
+  wake_.notify_all();
+  if (worker_.joinable()) worker_.join();
+}
+
+void LookService::request(const plan::Plan& plan, std::uint64_t revision,
+                          const look::LookSettings& settings,
+                          const std::vector<look::PictureRequest>& pictures) {
+  asked_ = LookJob{plan, revision, settings, pictures, ++newestSerial_};
+  setFreshness(Freshness::Lagging);
+  turn_.start();
+}
+
+void LookService::forget() { firstWanted_ = newestSerial_ + 1; }
+
+void LookService::post() {
+  if (!asked_) return;
+  ++requestsPosted_;
+  {
+    const std::lock_guard lock(mutex_);
+    if (running_ && needsNewHair(*running_, *asked_)) fullPass_.request_stop();
+    mailbox_ = std::move(asked_);
+  }
+  asked_.reset();
+  wake_.notify_one();
+}
+
+void LookService::work(const std::stop_token& stop) {
+  std::optional<LookJob> traced;  // what the full engine's hair was made from
+  while (true) {
+    LookJob job;
+    std::stop_token fullStop;
+    {
+      std::unique_lock lock(mutex_);
+      running_.reset();
+      if (!wake_.wait(lock, stop, [this] { return mailbox_.has_value(); })) return;
+      job = std::move(*mailbox_);
+      mailbox_.reset();
+      running_ = job;
+      fullPass_ = std::stop_source();
+      fullStop = fullPass_.get_token();
+    }
+    if (stop.stop_requested()) return;
+
+    const auto run = [&](const PassFunction& pass, Pass which, std::stop_token passStop) {
+      Result<look::LookFrame> frame =
+          pass(job.plan, job.settings, which == Pass::Quick ? coarser(job.pictures) : job.pictures,
+               std::move(passStop));
+      if (frame) {
+        auto result = std::make_shared<const LookResult>(
+            LookResult{job.revision, job.settings, std::move(frame).value(), which});
+        QMetaObject::invokeMethod(
+            this, [this, serial = job.serial, result] { publish(serial, result); },
+            Qt::QueuedConnection);
+        return true;
+      }
+      if (frame.error().code != ErrorCode::Cancelled)
+        QMetaObject::invokeMethod(
+            this, [this, error = frame.error()] { Q_EMIT failed(error); }, Qt::QueuedConnection);
+      return false;
+    };
+    if (!traced || needsNewHair(*traced, job)) {
+      traced.reset();
+      if (!run(passes_.quick, Pass::Quick, {})) continue;
+    }
+    if (run(passes_.full, Pass::Full, fullStop))
+      traced = job;
+    else
+      traced.reset();
+  }
+}
+
+void LookService::publish(std::uint64_t serial, std::shared_ptr<const LookResult> result) {
+  if (serial < firstWanted_) return;
+  setFreshness(serial < newestSerial_           ? Freshness::Lagging
+               : result->pass == Pass::Quick ? Freshness::Refining
+                                              : Freshness::Fresh);
+  Q_EMIT lookReady(std::move(result));
+}
+
+void LookService::setFreshness(Freshness freshness) {
+  if (freshness == freshness_) return;
+  freshness_ = freshness;
+  Q_EMIT freshnessChanged();
+}
+
+}  // namespace combdraft::live
