@@ -1,0 +1,31 @@
+#pragma once
+// Opening and saving plans from the window: the engine's plan files, plus which
+// bytes the file held, so that a file changed on disk is noticed by content.
+#include <QString>
+#include <QStringList>
+
+#include "app/document/document_controller.h"
+#include "engine/base/result.h"
+
+namespace combdraft::store {
+
+struct OpenedPlan {
+  plan::Plan plan;
+  document::FileIdentity file;
+};
+
+/// Opens a plan file; errors name the file and the place in it.
+Result<OpenedPlan> openPlan(const QString& path);
+/// Saves, with read-back; only a value says that it is saved.
+Result<document::FileIdentity> savePlan(const plan::Plan& plan, const QString& path);
+/// Whether the file holds other bytes than this program last saw there. False
+/// for files that are gone or were never seen.
+bool isChangedOnDisk(const document::FileIdentity& file);
+
+/// The title to show: the plan's own, or the file's name, or "Untitled plan".
+QString shownTitle(const plan::Plan& plan, const QString& path);
+
+/// The example plans that come with the program; empty when they are missing.
+QStringList examplePlans();
+
+}  // namespace combdraft::store
