@@ -1,0 +1,59 @@
+#include "app/desk/card_column.h"
+
+#include <QScrollArea>
+#include <QStackedWidget>
+#include <QUndoView>
+#include <QVBoxLayout>
+
+#include "app/cards/hair_card.h"
+#include "app/cards/head_card.h"
+#include "app/cards/piece_card.h"
+
+namespace combdraft::desk {
+
+CardColumn::CardColumn(document::DocumentController& controller, QWidget* parent) : QFrame(parent) {
+  setAccessibleName(tr("Cards"));
+  auto* column = new QVBoxLayout(this);
+  column->setContentsMargins(8, 8, 12, 8);
+  column->setSpacing(8);
+  tabs_ = new controls::Segments(
+      tr("Card"),
+      {{tr("Piece"), tr("The selected pieces"), {}}, {tr("Head"), tr("Measures, part, swirls"), {}},
+       {tr("Hair"), tr("How much, how long, which level"), {}}, {tr("Done"), tr("What was done; choose a line to go back to it"), {}}},
+      this);
+  column->addWidget(tabs_);
+  stack_ = new QStackedWidget(this);
+  column->addWidget(stack_, 1);
+  piece_ = new cards::PieceCard(controller, this);
+  stack_->addWidget(scrolled(piece_, tr("Piece card")));
+  stack_->addWidget(scrolled(new cards::HeadCard(controller, this), tr("Head card")));
+  stack_->addWidget(scrolled(new cards::HairCard(controller, this), tr("Hair card")));
+  auto* done = new QUndoView(&controller.undoStack(), this);
+  done->setEmptyLabel(tr("As it was opened"));
+  done->setAccessibleName(tr("What was done"));
+  stack_->addWidget(done);
+  connect(tabs_, &controls::Segments::chosen, stack_, &QStackedWidget::setCurrentIndex);
+  // Wide enough for a strand and its numbers, whatever the font.
+  setFixedWidth(fontMetrics().averageCharWidth() * 43 + 24);
+  turnTo(Card::Piece);
+}
+
+QWidget* CardColumn::scrolled(QWidget* card, const QString& name) {
+  auto* scroll = new QScrollArea(this);
+  scroll->setAccessibleName(name);
+  scroll->setWidgetResizable(true);
+  scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  scroll->setFocusPolicy(Qt::NoFocus);
+  scroll->setObjectName(QStringLiteral("card"));
+  scroll->setWidget(card);
+  return scroll;
+}
+
+void CardColumn::turnTo(Card card) {
+  tabs_->setCurrent(static_cast<int>(card));
+  stack_->setCurrentIndex(static_cast<int>(card));
+}
+
+CardColumn::Card CardColumn::current() const { return static_cast<Card>(stack_->currentIndex()); }
+
+}  // namespace combdraft::desk

@@ -1,0 +1,36 @@
+#pragma once
+// The cards at the side: piece, head, hair, and what was done.
+#include <QFrame>
+
+#include "app/controls/segments.h"
+#include "app/document/document_controller.h"
+
+class QStackedWidget;
+class QUndoView;
+
+namespace combdraft::cards {
+class PieceCard;
+}
+
+namespace combdraft::desk {
+
+class CardColumn : public QFrame {
+  Q_OBJECT
+
+ public:
+  enum class Card { Piece, Head, Hair, Done };
+
+  explicit CardColumn(document::DocumentController& controller, QWidget* parent = nullptr);
+  void turnTo(Card card);
+  Card current() const;
+  cards::PieceCard* pieceCard() { return piece_; }
+
+ private:
+  QWidget* scrolled(QWidget* card, const QString& name);
+
+  controls::Segments* tabs_;
+  QStackedWidget* stack_;
+  cards::PieceCard* piece_;
+};
+
+}  // namespace combdraft::desk

@@ -1,0 +1,63 @@
+#pragma once
+// What the engine reports, region by region: a swatch, the level, lightness,
+// how much of the hair is light, and how light and dark stand to each other.
+// Values that belong to an older state of the plan are marked by a word and a
+// shape, not only by colour.
+#include <QFrame>
+#include <QLabel>
+#include <memory>
+#include <vector>
+
+#include "app/live/look_service.h"
+
+namespace combdraft::desk {
+
+/// One region's words, as shown and as read out.
+struct ReadingText {
+  QString level;     ///< "Level 7.3" or "Level 10+"
+  QString lightness; ///< "L* 54"; "L* 54 (51 to 58)" when the range is known
+  QString light;     ///< "38 % light"
+  QString contrast;  ///< "two clear levels"
+};
+ReadingText readingText(const look::Reading& reading, const look::Contrast* contrast);
+/// The swatch of a reading under its light, for the screen.
+QColor swatchColour(const look::Reading& reading, colour::Light light);
+
+class ReadingTile : public QFrame {
+  Q_OBJECT
+
+ public:
+  ReadingTile(const QString& name, QWidget* parent);
+  void set(const std::optional<look::Reading>& reading, const look::Contrast* contrast,
+            colour::Light light);
+  void setFreshness(live::LookService::Freshness freshness);
+  QString sentence() const { return accessibleName(); }
+
+ protected:
+  void paintEvent(QPaintEvent* event) override;
+
+ private:
+  void describe();
+
+  const QString name_;
+  QLabel *title_, *level_, *lightness_, *share_, *contrast_;
+  QColor swatch_;
+  live::LookService::Freshness freshness_ = live::LookService::Freshness::Lagging;
+};
+
+class ReadingsStrip : public QFrame {
+  Q_OBJECT
+
+ public:
+  explicit ReadingsStrip(QWidget* parent = nullptr);
+  void set(const live::LookResult& result);
+  void setFreshness(live::LookService::Freshness freshness);
+  const std::vector<ReadingTile*>& tiles() const { return tiles_; }
+  QString stateText() const { return state_->text(); }
+
+ private:
+  QLabel* state_;
+  std::vector<ReadingTile*> tiles_;  // whole head, then the regions in order
+};
+
+}  // namespace combdraft::desk

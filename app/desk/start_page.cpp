@@ -1,0 +1,193 @@
+#include "app/desk/start_page.h"
+
+#include <QFileInfo>
+#include <QLabel>
+#include <QListWidget>
+#include <QLocale>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QShortcut>
+#include <QVBoxLayout>
+
+#include "app/controls/icon.h"
+#include "app/store/plan_store.h"
+
+namespace combdraft::desk {
+namespace {
+
+QLabel* heading(const QString& text, double size, QWidget* parent) {
+  auto* label = new QLabel(text, parent);
+  QFont f = label->font();
+  f.setPointSizeF(f.pointSizeF() * size);
+  f.setWeight(QFont::DemiBold);
+  label->setFont(f);
+  return label;
+}
+
+// Titles of the examples come from the plans themselves.
+QString titleOf(const QString& path) {
+  const Result<store::OpenedPlan> opened = store::openPlan(path);
+  return opened ? store::shownTitle(opened->plan, path) : QFileInfo(path).completeBaseName();
+}
+
+}  // namespace
+
+StartPage::StartPage(QWidget* parent) : QWidget(parent) {
+  setObjectName(QStringLiteral("page"));
+  auto* outer = new QVBoxLayout(this);
+  outer->setContentsMargins(0, 0, 0, 0);
+  auto* scroll = new QScrollArea(this);
+  scroll->setWidgetResizable(true);
+  scroll->setFocusPolicy(Qt::NoFocus);
+  scroll->setAccessibleName(tr("Start"));
+  outer->addWidget(scroll);
+  auto* content = new QWidget(scroll);
+  scroll->setWidget(content);
+  auto* centre = new QHBoxLayout(content);
+  centre->setContentsMargins(28, 26, 28, 22);
+  centre->addStretch(1);
+  auto* pageBox = new QWidget(content);
+  pageBox->setMaximumWidth(fontMetrics().averageCharWidth() * 140);
+  centre->addWidget(pageBox, 100);
+  centre->addStretch(1);
+  auto* column = new QVBoxLayout(pageBox);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->setSpacing(14);
+
+  column->addWidget(heading(QStringLiteral("Combdraft"), 2.4, pageBox));
+  auto* what = new QLabel(tr("Draw where light goes and where depth stays; see how the finished head "
+                             "will look before any hair is touched."),
+                          pageBox);
+  what->setWordWrap(true);
+  what->setProperty("soft", true);
+  column->addWidget(what);
+
+  auto* buttons = new QHBoxLayout;
+  buttons->setSpacing(10);
+  auto* begin = new QPushButton(controls::icon(QStringLiteral("new")), tr("New plan"), pageBox);
+  begin->setObjectName(QStringLiteral("startNew"));
+  auto* open = new QPushButton(controls::icon(QStringLiteral("open")), tr("Open a plan…"), pageBox);
+  for (auto* button : {begin, open}) {
+    button->setMinimumHeight(42);
+    button->setMinimumWidth(fontMetrics().averageCharWidth() * 22);
+    button->setAccessibleName(button->text());
+    buttons->addWidget(button);
+  }
+  auto* drop = new QLabel(tr("or drop a plan file onto this window"), pageBox);
+  drop->setProperty("soft", true);
+  buttons->addSpacing(8);
+  buttons->addWidget(drop);
+  buttons->addStretch(1);
+  column->addLayout(buttons);
+  connect(begin, &QPushButton::clicked, this, &StartPage::newWanted);
+  connect(open, &QPushButton::clicked, this, &StartPage::openWanted);
+
+  leftBox_ = new QFrame(pageBox);
+  leftBox_->setObjectName(QStringLiteral("card"));
+  leftColumn_ = new QVBoxLayout(leftBox_);
+  leftColumn_->setContentsMargins(14, 10, 14, 12);
+  column->addWidget(leftBox_);
+  leftBox_->hide();
+
+  column->addSpacing(8);
+  auto* lists = new QHBoxLayout;
+  lists->setSpacing(22);
+  auto* recentColumn = new QVBoxLayout;
+  auto* exampleColumn = new QVBoxLayout;
+  lists->addLayout(recentColumn, 1);
+  lists->addLayout(exampleColumn, 1);
+  column->addLayout(lists, 1);
+  recent_ = list(tr("Recent plans"), tr("Plans you open or save will stand here."), &noRecent_, recentColumn);
+  examples_ = list(tr("Examples"), tr("The examples were not found beside the program."), &noExamples_,
+                   exampleColumn);
+  const auto wanted = [this](QListWidgetItem* item) {
+    return item->data(Qt::UserRole).toString();
+  };
+  connect(recent_, &QListWidget::itemActivated, this,
+          [this, wanted](QListWidgetItem* item) { Q_EMIT planWanted(wanted(item)); });
+  connect(examples_, &QListWidget::itemActivated, this,
+          [this, wanted](QListWidgetItem* item) { Q_EMIT exampleWanted(wanted(item)); });
+  connect(recent_, &QListWidget::itemClicked, this,
+          [this, wanted](QListWidgetItem* item) { Q_EMIT planWanted(wanted(item)); });
+  connect(examples_, &QListWidget::itemClicked, this,
+          [this, wanted](QListWidgetItem* item) { Q_EMIT exampleWanted(wanted(item)); });
+  auto* remove = new QShortcut(QKeySequence(Qt::Key_Delete), recent_);
+  remove->setContext(Qt::WidgetShortcut);
+  connect(remove, &QShortcut::activated, this, [this, wanted] {
+    if (QListWidgetItem* item = recent_->currentItem()) Q_EMIT recentRemoved(wanted(item));
+  });
+}
+
+QListWidget* StartPage::list(const QString& title, const QString& empty, QLabel** emptyLabel,
+                             QVBoxLayout* into) {
+  into->addWidget(heading(title, 1.15, this));
+  *emptyLabel = new QLabel(empty, this);
+  (*emptyLabel)->setProperty("soft", true);
+  (*emptyLabel)->setWordWrap(true);
+  into->addWidget(*emptyLabel);
+  auto* made = new QListWidget(this);
+  made->setAccessibleName(title);
+  made->setUniformItemSizes(true);
+  made->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  into->addWidget(made);
+  into->addStretch(1);
+  return made;
+}
+
+void StartPage::fill(const std::vector<store::LeftPlan>& left,
+                     const std::vector<store::RecentPlan>& recent, const QStringList& examples) {
+  while (QLayoutItem* item = leftColumn_->takeAt(0)) {
+    if (QWidget* widget = item->widget()) widget->deleteLater();
+    delete item;
+  }
+  leftBox_->setVisible(!left.empty());
+  if (!left.empty()) leftColumn_->addWidget(heading(tr("Work that was not closed"), 1.15, leftBox_));
+  for (const store::LeftPlan& plan : left) {
+    auto* row = new QWidget(leftBox_);
+    auto* layout = new QHBoxLayout(row);
+    layout->setContentsMargins(0, 0, 0, 0);
+    const QString title = plan.title.isEmpty() ? tr("Untitled plan") : plan.title;
+    QString text = tr("%1, changed %2").arg(title, QLocale().toString(plan.when, QLocale::ShortFormat));
+    if (!plan.originalPath.isEmpty()) text += tr(", belongs to %1").arg(QFileInfo(plan.originalPath).fileName());
+    if (plan.attempts > 1) text += tr("; opening it did not succeed before");
+    auto* label = new QLabel(text, row);
+    label->setWordWrap(true);
+    layout->addWidget(label, 1);
+    auto* open = new QPushButton(tr("Open it"), row);
+    open->setProperty("primary", true);
+    auto* discard = new QPushButton(tr("Discard"), row);
+    open->setAccessibleName(tr("Open %1").arg(title));
+    discard->setAccessibleName(tr("Discard %1").arg(title));
+    open->setMinimumHeight(32);
+    discard->setMinimumHeight(32);
+    layout->addWidget(open);
+    layout->addWidget(discard);
+    connect(open, &QPushButton::clicked, this, [this, plan] { Q_EMIT recoveryWanted(plan); });
+    connect(discard, &QPushButton::clicked, this, [this, plan] { Q_EMIT recoveryDiscarded(plan); });
+    leftColumn_->addWidget(row);
+  }
+
+  recent_->clear();
+  for (const store::RecentPlan& plan : recent) {
+    auto* item = new QListWidgetItem(recent_);
+    item->setText(plan.exists ? QStringLiteral("%1    %2").arg(plan.title, QFileInfo(plan.path).fileName())
+                              : tr("%1    (file is gone; Delete takes it off)").arg(plan.title));
+    item->setData(Qt::UserRole, plan.path);
+    item->setToolTip(plan.path);
+  }
+  examples_->clear();
+  for (const QString& path : examples) {
+    auto* item = new QListWidgetItem(titleOf(path), examples_);
+    item->setData(Qt::UserRole, path);
+  }
+  for (QListWidget* list : {recent_, examples_}) {  // as high as what it holds
+    const int row = list->count() ? list->sizeHintForRow(0) : 0;
+    list->setFixedHeight(row * std::clamp(list->count(), 1, 10) + 2 * list->frameWidth() + 8);
+  }
+  recent_->setVisible(!recent.empty());
+  noRecent_->setVisible(recent.empty());
+  examples_->setVisible(!examples.isEmpty());
+  noExamples_->setVisible(examples.isEmpty());
+}
+
+}  // namespace combdraft::desk

@@ -1,0 +1,45 @@
+#pragma once
+// The first page: begin something, go on with something, or look at an example.
+#include <QWidget>
+#include <vector>
+
+#include "app/store/recovery.h"
+#include "app/store/settings.h"
+
+class QListWidget;
+class QLabel;
+class QVBoxLayout;
+
+namespace combdraft::desk {
+
+class StartPage : public QWidget {
+  Q_OBJECT
+
+ public:
+  explicit StartPage(QWidget* parent = nullptr);
+
+  void fill(const std::vector<store::LeftPlan>& left, const std::vector<store::RecentPlan>& recent,
+            const QStringList& examples);
+  QListWidget* recentList() { return recent_; }
+  QListWidget* exampleList() { return examples_; }
+
+ Q_SIGNALS:
+  void newWanted();
+  void openWanted();
+  void planWanted(const QString& path);
+  void exampleWanted(const QString& path);
+  void recentRemoved(const QString& path);
+  void recoveryWanted(const combdraft::store::LeftPlan& left);
+  void recoveryDiscarded(const combdraft::store::LeftPlan& left);
+
+ private:
+  QListWidget* list(const QString& title, const QString& empty, QLabel** emptyLabel,
+                    QVBoxLayout* into);
+
+  QWidget* leftBox_;
+  QVBoxLayout* leftColumn_;
+  QListWidget *recent_, *examples_;
+  QLabel *noRecent_, *noExamples_;
+};
+
+}  // namespace combdraft::desk
