@@ -5,8 +5,7 @@
 #include <span>
 #include <vector>
 
-#include "engine/look/lock_colours.h"
-#include "engine/visibility/seen_hair.h"
+#include "engine/look/local_picture.h"
 
 namespace combdraft::look {
 
@@ -18,16 +17,16 @@ struct LevelSplit {
   double middleShare = 0;      ///< share of values in the middle third between the means
   double bicGain = 0;          ///< BIC(one normal) - BIC(two normals); > 0: two win
 };
-/// `values`: local L* differences of independent cells, in any order.
+/// `values`: local L* differences of independent cells, in any order; they are
+/// counted into 128 steps first, which moves the fit by less than a step.
 LevelSplit splitLevels(std::span<const double> values);
 
 /// `plannedDifference`: L* between the plan's lightest and darkest planned
 /// colour; thresholds scale with it. Fewer than 100 cells: too little hair.
 Contrast judge(std::span<const double> values, double plannedDifference, double distance_m);
 
-/// Contrast of every region at a distance. Cost about 10 ms for five views.
-std::array<Contrast, visibility::kRegions> contrastOfRegions(const visibility::SeenHair& seen,
-                                                             const LockColours& colours,
+/// Contrast of every region from a local picture.
+std::array<Contrast, visibility::kRegions> contrastOfRegions(LocalPicture& picture,
                                                              double distance_m);
 
 }  // namespace combdraft::look

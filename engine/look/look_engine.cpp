@@ -24,6 +24,7 @@ struct LookEngine::State {
     std::shared_ptr<const HeadHair> hair;
     LockColours colours;
     RegionSums sums;
+    std::unique_ptr<LocalPicture> local;
     std::map<std::pair<head::ViewName, double>, PictureMaker> pictures;
     std::shared_ptr<const Readings> readings;
     std::optional<colour::Light> light;
@@ -97,7 +98,9 @@ Result<LookFrame> LookEngine::update(const plan::Plan& plan, const LookSettings&
 
   if (first || !changed.empty() || worn.light != settings.light || worn.distance_m != settings.distance_m) {
     auto readings = std::make_shared<Readings>(readingsFrom(worn.sums, hair.seen(), hair.locks(), settings.light));
-    const auto contrast = contrastOfRegions(hair.seen(), worn.colours, settings.distance_m);
+    if (!worn.local) worn.local = std::make_unique<LocalPicture>(hair.seen());
+    worn.local->update(hair.seen(), worn.colours, changed);
+    const auto contrast = contrastOfRegions(*worn.local, settings.distance_m);
     for (std::size_t r = 0; r < contrast.size(); ++r) readings->regions[r].contrast = contrast[r];
     worn.readings = std::move(readings);
     worn.light = settings.light;
