@@ -92,6 +92,14 @@ class PlanReader {
                          fitted.error().args);
     state_.shape.emplace(fitted->axes);
     state_.hairline.emplace(*state_.shape, head.hairline);
+    state_.lowestHairline.emplace(*state_.shape, lowestHairline());
+  }
+
+  // A plan whose hairline was moved must still open, so a file is held against
+  // the lowest hairline that a plan can have; validate() uses the plan's own.
+  static head::HairlineMoves lowestHairline() {
+    return {fieldInfo("head.hairlineFront_mm").low, fieldInfo("head.hairlineTemples_mm").low,
+            fieldInfo("head.hairlineSides_mm").low, fieldInfo("head.hairlineNape_mm").low};
   }
 
   static std::string measureKey(const std::string& name) {

@@ -211,14 +211,11 @@ std::optional<ScalpPoint> ObjectReader::pointIn(const JsonValue& value, const st
       numberIn(value.items[1], place + "/1", fieldInfo("point.drop_deg"))};
   if (state_.failed()) return std::nullopt;
   if (state_.hairline) {
-    const double above = state_.hairline->above_mm(state_.shape->pointAt(point));
-    if (above < -limits::kOffHair_mm) {
+    const Vec3 at = state_.shape->pointAt(point);
+    if (state_.lowestHairline->above_mm(at) < -limits::kOffHair_mm)
       state_.fail(ErrorCode::PointOffHead, place,
-                  {numberText(-above, 0) + " mm below the hairline",
-                   "inside the hairline or up to " + numberText(limits::kOffHair_mm) +
-                       " mm below it"});
-      return std::nullopt;
-    }
+                  {numberText(-state_.hairline->above_mm(at), 0) + " mm below the hairline",
+                   "the hair-bearing part of the head"});
   }
   return point;
 }

@@ -17,7 +17,7 @@ struct ReadState {
   std::optional<Error> error;
   std::size_t points = 0;
   std::optional<head::HeadShape> shape;
-  std::optional<head::Hairline> hairline;
+  std::optional<head::Hairline> hairline, lowestHairline;
 
   bool failed() const { return error.has_value(); }
   void fail(ErrorCode code, std::string where, std::vector<std::string> args) {

@@ -1,8 +1,8 @@
-#include "engine/hair/hair_zone.h"
+#include "engine/plan/hair_zone.h"
 
 #include <cmath>
 
-namespace combdraft::hair {
+namespace combdraft::plan {
 
 HairZone zoneAt(const head::HeadShape& shape, const Vec3& p) {
   const double z = p.z() * 90 / shape.axes().c_mm;
@@ -18,4 +18,4 @@ HairZone zoneAt(const head::HeadShape& shape, const Vec3& p) {
   return z < occipital ? HairZone::Nape : HairZone::Back;
 }
 
-}  // namespace combdraft::hair
+}  // namespace combdraft::plan
