@@ -79,7 +79,7 @@ class TreeBuilder {
   bool key(string_t& name) {
     Level& level = levels_.back();
     if (!level.seen.insert(name).second)
-      return fail({ErrorCode::JsonDuplicateKey, pointerHere(), {name}, {}});
+      return fail({ErrorCode::JsonDuplicateKey, pointerTo(pointerHere(), name), {name}, {}});
     level.value.keys.push_back(std::move(name));
     return true;
   }

@@ -35,6 +35,15 @@ ScalpPoint toTenths(const ScalpPoint& point) {
   return {rounded(point.bearing_deg), rounded(point.drop_deg)};
 }
 
+Head usualHead() {
+  Head head;
+  const head::HeadShape mean;
+  for (const ScalpPoint& point : head::defaultPart(mean, head::Hairline(mean)))
+    head.part.push_back(toTenths(point));
+  head.whorls = {{toTenths(mean.scalpPointAt(head::defaultWhorl(mean))), Turn::Clockwise, {}}};
+  return head;
+}
+
 }  // namespace
 
 bool idLess(const ItemId& a, const ItemId& b) {
@@ -54,12 +63,8 @@ Plan Plan::fresh(std::uint64_t number) {
   info.number = std::max<std::uint64_t>(1, number & kLargestPlanNumber);
   info.activeChoice = "choice-1";
   plan.put(kPlanId, info);
-  Head head;
-  const head::HeadShape mean;
-  for (const ScalpPoint& point : head::defaultPart(mean, head::Hairline(mean)))
-    head.part.push_back(toTenths(point));
-  head.whorls = {{toTenths(mean.scalpPointAt(head::defaultWhorl(mean))), Turn::Clockwise, {}}};
-  plan.put(kHeadId, head);
+  static const Head kUsualHead = usualHead();
+  plan.put(kHeadId, kUsualHead);
   plan.put(kHairId, Hair{});
   plan.put("choice-1", Choice{});
   return plan;
