@@ -22,8 +22,8 @@ double siteFactor(const head::HeadShape& shape, const Vec3& p) {
 Roots spreadRoots(const head::HeadShape& shape, const head::Hairline& hairline,
                   double density_per_cm2, int count, std::uint64_t seed) {
   // Cells of bearing x drop; a column's share first, then the place inside it.
-  constexpr int kBearings = 720, kDrops = 320;
-  constexpr double kLargestDrop_deg = 160;
+  constexpr int kBearings = 720, kDrops = 300;
+  constexpr double kLargestDrop_deg = 150;  // the nape lies at about 139
   const auto pointAt = [&](double bearing, double drop) {
     return shape.pointAt({bearing * 360.0 / kBearings - 180.0, drop * kLargestDrop_deg / kDrops});
   };

@@ -251,7 +251,7 @@ Locks traceLocks(const FallInput& in, std::stop_token stop) {
   // First the traffic: a fixed sample of locks walks the bare surface.
   PassingHair passing;
   {
-    const std::size_t sample = std::min<std::size_t>(n, 6000);
+    const std::size_t sample = std::min(n, std::clamp<std::size_t>(n / 5, 2500, 6000));
     constexpr double kStride_mm = 6;
     std::vector<std::vector<std::pair<Vec3, double>>> walks(sample);
     parallelFor((sample + 63) / 64, [&](std::size_t chunk) {

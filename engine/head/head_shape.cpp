@@ -120,13 +120,21 @@ Vec3 HeadShape::pointAlong(const Vec3& direction) const {
   const double t = 1 / std::sqrt(radial);
   const Vec3 plain = d * t;
   if (plain.z() >= neckTop_mm() || d.y() >= 0) return plain;
-  // The neck lies outside the plain form; bisect along the ray.
-  double lo = t * 0.8, hi = t * 3;
+  // The neck lies outside the plain form: Newton along the ray, kept between
+  // bounds.
+  double lo = t * 0.8, hi = t * 3, at = t;
   for (int i = 0; i < 60; ++i) {
-    const double mid = (lo + hi) / 2;
-    (implicit(d * mid) < 0 ? lo : hi) = mid;
+    const Vec3 q = d * at;
+    const double value = implicit(q);
+    (value < 0 ? lo : hi) = at;
+    const double slope = gradient(q).dot(d);
+    double next = slope > 0 ? at - value / slope : (lo + hi) / 2;
+    if (next <= lo || next >= hi) next = (lo + hi) / 2;
+    const bool settled = std::abs(next - at) < 1e-11 * t;
+    at = next;
+    if (settled) break;
   }
-  return d * ((lo + hi) / 2);
+  return d * at;
 }
 
 double HeadShape::circumference_mm() const {

@@ -31,6 +31,7 @@ struct LookEngine::State {
     double distance_m = 0;
   };
   std::list<Worn> kept;  // most recent first
+  std::shared_ptr<const HeadGround> ground;
 
   Result<Worn*> wornFor(const plan::Plan& plan, const hair::Worn& worn, bool& rebuilt,
                         std::stop_token stop) {
@@ -40,8 +41,9 @@ struct LookEngine::State {
       kept.splice(kept.begin(), kept, found);
       return &kept.front();
     }
-    auto built = HeadHair::build(plan, worn, locks, measuringPixel_mm, kStep_mm, stop);
+    auto built = HeadHair::build(plan, worn, locks, measuringPixel_mm, kStep_mm, stop, ground);
     if (!built) return built.error();
+    ground = (*built)->ground();
     rebuilt = true;
     const std::size_t limit = locks > 50000 ? 1 : kKept;
     while (kept.size() >= limit) kept.pop_back();
@@ -53,7 +55,7 @@ struct LookEngine::State {
 };
 
 LookEngine::LookEngine(int locks, double measuringPixel_mm)
-    : state_(std::make_unique<State>(State{std::clamp(locks, 2000, 200000), measuringPixel_mm, {}})) {}
+    : state_(std::make_unique<State>(State{std::clamp(locks, 2000, 200000), measuringPixel_mm, {}, {}})) {}
 LookEngine::~LookEngine() = default;
 LookEngine::LookEngine(LookEngine&&) noexcept = default;
 LookEngine& LookEngine::operator=(LookEngine&&) noexcept = default;

@@ -44,6 +44,8 @@ LookRange::~LookRange() = default;
 Result<Readings> LookRange::apply(const plan::Plan& plan, const LookSettings& settings,
                                   Readings readings, std::stop_token stop) {
   std::map<std::uint64_t, std::shared_ptr<const HeadHair>> used;
+  std::shared_ptr<const HeadGround> ground =
+      traced_.empty() ? nullptr : traced_.begin()->second->ground();
   const auto measure = [&](const plan::Plan& variant) -> Result<Lightness> {
     const std::uint64_t key = HeadHair::keyOf(variant, settings.worn, kLocks, kPixel_mm, kStep_mm);
     std::shared_ptr<const HeadHair>& hair = used[key];
@@ -52,9 +54,10 @@ Result<Readings> LookRange::apply(const plan::Plan& plan, const LookSettings& se
       if (kept != traced_.end()) {
         hair = kept->second;
       } else {
-        auto built = HeadHair::buildForReadings(variant, settings.worn, kLocks, kPixel_mm, kStep_mm, stop);
+        auto built = HeadHair::buildForReadings(variant, settings.worn, kLocks, kPixel_mm, kStep_mm, stop, ground);
         if (!built) return built.error();
         hair = std::move(built).value();
+        ground = hair->ground();
       }
     }
     if (stop.stop_requested()) return Error{ErrorCode::Cancelled, "", {}, ""};
