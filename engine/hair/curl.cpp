@@ -15,9 +15,9 @@ CurlShape curlShape(plan::CurlClass curl, double waveScale) {
     case plan::CurlClass::Wave: return sized({6.5, 72, 0.15, 0, 1.35, 1.4, 12});
     case plan::CurlClass::LooseCurl: return sized({7.5, 48, 0.7, 0.05, 1.9, 2.0, 13});
     case plan::CurlClass::Curl: return sized({6.5, 28, 1, 0.15, 2.4, 2.5, 12});
-    case plan::CurlClass::TightCurl: return sized({4.6, 16, 1, 0.35, 2.8, 3.0, 9});
-    case plan::CurlClass::Coil: return sized({3.0, 10, 1, 0.6, 3.0, 3.5, 6});
-    case plan::CurlClass::TightCoil: return sized({1.9, 6, 1, 0.75, 3.0, 4.0, 4});
+    case plan::CurlClass::TightCurl: return sized({4.6, 16, 1, 0.55, 2.8, 3.0, 9});
+    case plan::CurlClass::Coil: return sized({3.0, 10, 1, 0.72, 3.0, 3.5, 6});
+    case plan::CurlClass::TightCoil: return sized({1.9, 6, 1, 0.85, 3.0, 4.0, 4});
   }
   return {};
 }
