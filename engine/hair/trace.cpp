@@ -2,7 +2,6 @@
 // turns level, then hanging; or to the tie and down the tail. Own model; what
 // each constant does is in docs/engine-notes.md, "Fall".
 #include <algorithm>
-#include <atomic>
 #include <cmath>
 
 #include "engine/base/coherent_noise.h"
@@ -28,8 +27,7 @@ struct BasePoint {
 struct Shared {
   const FallInput& in;
   CurlShape curl;
-  double rise, bodyHeight, interleave, frizz, lean, tailRadius, combedHeight;
-  double densityPerMm2;
+  double rise, bodyHeight, interleave, frizz, lean, tailRadius;
 };
 
 double normal(const Shared& s, std::size_t i, std::uint32_t stream) {
@@ -46,7 +44,9 @@ class BaseLine {
       : s_(s), i_(i), root_(s.in.roots.roots[i]), tie_(s.in.field.tieOf(root_.at)) {
     const double partSide = s.in.field.partSide(root_.at);
     side_ = uniform(s, i, kSide) < 0.5 * (1 + partSide) ? 1 : -1;
-    leave_ = 0.02 + 0.05 * std::clamp(normal(s, i, kLeave), -2.0, 2.0);
+    // Hair leaves the head where the surface turns level; cropped hair follows it on.
+    leave_ = 0.02 + 0.05 * std::clamp(normal(s, i, kLeave), -2.0, 2.0) -
+             1.1 * std::exp(-grownLength_mm(s.in, i) / 38);
     clear_ = 2.0 + 0.5 * std::abs(normal(s, i, kClear));
     const double strand = s.curl.clump_mm;
     wander_ = s.frizz * coherentNoise(root_.at / (1.6 * strand), s.in.seed ^ 0x51) * 1.6 +
@@ -58,8 +58,6 @@ class BaseLine {
   }
 
   BasePoint point() const { return {at_, outward_}; }
-  const Vec3& direction() const { return dir_; }
-  bool hanging() const { return phase_ != Phase::OnHead; }
   bool gathered() const { return tie_.has_value(); }
   bool inTail() const { return phase_ == Phase::Tail; }
 
@@ -87,7 +85,6 @@ class BaseLine {
       tail(ds);
       return;
     }
-    // Hair leaves the head where the surface turns level, unless it is tied.
     if (!tie_ && outward_.z() < leave_) {
       startHanging();
       hang(ds);
@@ -241,9 +238,7 @@ Locks traceLocks(const FallInput& in, std::stop_token stop) {
            in.assumptions["fall.interleave_mm"] * locks.curl.interleave,
            in.assumptions["fall.frizz_rad"],
            in.assumptions["fall.lean"],
-           in.assumptions["fall.tail_mm"] * std::sqrt(hairs / 124000 * fibre),
-           8,
-           defaultDensity};
+           in.assumptions["fall.tail_mm"] * std::sqrt(hairs / 124000 * fibre)};
 
   const std::size_t n = in.roots.roots.size();
   const double step = in.step_mm;
@@ -287,7 +282,8 @@ Locks traceLocks(const FallInput& in, std::stop_token stop) {
       const double length = grownLength_mm(in, i) / locks.stretch;
       const Vec3 strand = root.at / locks.curl.clump_mm;
       locks.wave[i].phase_rad = static_cast<float>(
-          6 * coherentNoise(strand * 0.45, in.seed ^ 0x61) + 0.35 * normal(s, i, kPhase));
+          6 * coherentNoise(strand * 0.45, in.seed ^ 0x61) +
+          (locks.curl.radius_mm < 2 ? 2.5 : 0.35) * normal(s, i, kPhase));  // straight hair has no common wave
       locks.wave[i].roll_rad =
           static_cast<float>(kPi * coherentNoise(strand * 0.45, in.seed ^ 0x62));
       locks.wave[i].size = static_cast<float>(0.7 + 0.6 * uniform(s, i, kWaveSize));
@@ -316,10 +312,12 @@ Locks traceLocks(const FallInput& in, std::stop_token stop) {
         line.advance(ds * forward / (1 + height / 85));
         const BasePoint base = line.point();
         // A layer is climbed onto, never jumped.
-        constexpr double kSteepest = 0.22;
+        constexpr double kSteepest = 0.22, kEase_mm = 10;
         const double wanted = heightAt(s, passing, i, line, along, lofted);
         const double free = lofts * ds + 0.3;
-        risen += std::clamp(wanted - risen, -kSteepest * ds, kSteepest * ds + free);
+        const double eased = (wanted - risen) * (1 - std::exp(-ds / kEase_mm));
+        risen += std::clamp(eased, -kSteepest * ds, kSteepest * ds) +
+                 std::clamp(wanted - risen - eased, 0.0, free) * (line.gathered() ? 1 : s.curl.loft_frac);
         Vec3 next = base.at + base.outward * risen;
         // Keep the carrier's own length: heights change slowly.
         const Vec3 move = next - at;

@@ -12,6 +12,8 @@ constexpr std::size_t kLeastCells = 100;  // own: below it a verdict is noise
 // Own: shares of the plan's own lightest-to-darkest difference that must be left
 // after mixing and blurring for a difference to be called clear, or at all.
 constexpr double kClear = 0.28, kSoft = 0.16;
+// ... and in L* at least: what hardly anyone would see is no difference.
+constexpr double kLeastClear = 6, kLeastSoft = 2.5;
 
 double density(double x, double mean, double width) {
   const double t = (x - mean) / width;
@@ -101,9 +103,9 @@ Contrast judge(std::span<const double> values, double plannedDifference, double 
   if (c.spread < std::max(0.5, 0.03 * plannedDifference)) return c;
   const LevelSplit split = splitLevels(values);
   c.delta = split.light - split.dark;
-  if (split.bicGain <= 0 || c.delta < kSoft * plannedDifference) return c;
+  if (split.bicGain <= 0 || c.delta < std::max(kLeastSoft, kSoft * plannedDifference)) return c;
   const bool clear = c.delta > 2 * split.width && split.middleShare < 0.25 &&
-                     c.delta >= kClear * plannedDifference;
+                     c.delta >= std::max(kLeastClear, kClear * plannedDifference);
   c.verdict = clear ? ContrastVerdict::TwoClearLevels : ContrastVerdict::Soft;
   return c;
 }

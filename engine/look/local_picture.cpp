@@ -127,7 +127,9 @@ LocalPicture::Values LocalPicture::at(double distance_m) {
     std::vector<float> fineLight = view.light, wideLight = view.light;
     blur(fineLight, view.width, view.height, fine);
     blur(wideLight, view.width, view.height, wide);
-    const int every = std::max(1, static_cast<int>(kPlace_mm / view.cell_mm + 0.5));
+    // Places are independent only as far apart as the eye's blur.
+    const double apart = std::max({kPlace_mm, kFinest_mm, kPerMetre_mm * distance_m});
+    const int every = std::max(1, static_cast<int>(apart / view.cell_mm + 0.5));
     const auto full = static_cast<float>(view.step * view.step);
     for (int y = every / 2; y < view.height; y += every)
       for (int x = every / 2; x < view.width; x += every) {

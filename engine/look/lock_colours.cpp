@@ -99,6 +99,10 @@ std::vector<std::uint32_t> LockColours::update(const plan::Plan& plan,
   std::vector<plan::Treatment> treatments;
   if (planned && settings.toner == Toner::After)
     for (const auto& [id, t] : plan.treatments(settings.choice)) treatments.push_back(*t);
+  // A root shadow is laid over a glaze, never under it.
+  std::stable_partition(treatments.begin(), treatments.end(), [](const plan::Treatment& t) {
+    return t.kind == plan::Treatment::Kind::Glaze;
+  });
   const std::uint64_t key = paletteKeyOf(plan, settings, treatments);
   bool all = key != paletteKey_ || colours_.empty();
   if (all) {

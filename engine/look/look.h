@@ -42,8 +42,8 @@ struct LookSettings {
 };
 
 /// A drawn look: 8-bit sRGB with straight alpha, 4 bytes a pixel (R, G, B, A),
-/// rows from the top. Alpha is how much of the pixel is hair or scalp; the
-/// rest is for the line art underneath.
+/// rows from the top. Alpha is how much of the pixel is hair; the rest,
+/// scalp included, is for the line art underneath.
 struct Picture {
   head::ViewName view{};
   head::SheetView projection = head::SheetView(head::ViewName::Front);
@@ -55,7 +55,7 @@ struct Picture {
 
 struct PictureRequest {
   head::ViewName view{};
-  double pixel_mm = 0.5;  ///< 0.1 to 2
+  double pixel_mm = 0.5;  ///< 0.1 to 2; brought into that range
 };
 
 using visibility::Region;

@@ -67,6 +67,9 @@ Result<LookFrame> LookEngine::update(const plan::Plan& plan, const LookSettings&
   const auto found = state_->wornFor(plan, settings.worn, frame.shapeRecomputed, stop);
   if (!found) return found.error();
   State::Worn& worn = **found;
+  // Pictures are the bulk of the memory: only the way shown now keeps its own.
+  for (State::Worn& other : state_->kept)
+    if (&other != &worn) other.pictures.clear();
   const HeadHair& hair = *worn.hair;
 
   // New picture rasters first: cancelling here leaves the colours untouched.
@@ -75,8 +78,13 @@ Result<LookFrame> LookEngine::update(const plan::Plan& plan, const LookSettings&
     if (worn.pictures.contains(key)) continue;
     visibility::ViewSamples samples = hair.pictureRaster(request, stop);
     if (stop.stop_requested()) return Error{ErrorCode::Cancelled, "", {}, ""};
-    // Only the newest resolution of a view is kept.
-    std::erase_if(worn.pictures, [&](const auto& entry) { return entry.first.first == request.view; });
+    // Of a view only the resolutions wanted now are kept.
+    std::erase_if(worn.pictures, [&](const auto& entry) {
+      return entry.first.first == request.view &&
+             std::none_of(pictures.begin(), pictures.end(), [&](const PictureRequest& wanted) {
+               return std::pair{wanted.view, wanted.pixel_mm} == entry.first;
+             });
+    });
     worn.pictures.emplace(key, PictureMaker(std::move(samples), hair.locks().size(), hair.seed()));
   }
 
@@ -99,7 +107,8 @@ Result<LookFrame> LookEngine::update(const plan::Plan& plan, const LookSettings&
   frame.locksRecoloured = static_cast<int>(changed.size());
 
   if (first || !changed.empty() || worn.light != settings.light || worn.distance_m != settings.distance_m) {
-    auto readings = std::make_shared<Readings>(readingsFrom(worn.sums, hair.seen(), hair.locks(), settings.light));
+    auto readings = std::make_shared<Readings>(readingsFrom(worn.sums, hair.seen(), hair.locks(), settings.light,
+                     levelScaleOf(Assumptions(plan.info().assumptions))));
     if (!worn.local) worn.local = std::make_unique<LocalPicture>(hair.seen());
     worn.local->update(hair.seen(), worn.colours, changed);
     const auto contrast = contrastOfRegions(*worn.local, settings.distance_m);

@@ -57,6 +57,7 @@ Result<Readings> LookRange::apply(const plan::Plan& plan, const LookSettings& se
         auto built = HeadHair::buildForReadings(variant, settings.worn, kLocks, kPixel_mm, kStep_mm, stop, ground);
         if (!built) return built.error();
         hair = std::move(built).value();
+        traced_[key] = hair;  // kept even when the whole is cancelled later
         ground = hair->ground();
       }
     }
@@ -104,7 +105,7 @@ Result<Readings> LookRange::apply(const plan::Plan& plan, const LookSettings& se
     for (auto& part : region.rootMiddleEnd)
       if (part) fill(*part, k);
   }
-  traced_ = std::move(used);
+  traced_ = std::move(used);  // what this head and way need; the rest is let go
   return readings;
 }
 

@@ -5,7 +5,6 @@
 // of each shape assumption), then fast: what was traced is kept.
 #include <map>
 #include <memory>
-#include <mutex>
 
 #include "engine/look/look.h"
 

@@ -15,8 +15,7 @@ class PictureMaker {
   /// `samples` rastered with Shading::ForTheEye.
   PictureMaker(visibility::ViewSamples samples, std::size_t locks, std::uint64_t seed);
 
-  /// Redraws the pixels of `changed` locks (`all` when it is every lock) and
-  /// returns the picture.
+  /// Redraws the pixels of `changed` locks and returns the picture.
   std::shared_ptr<const Picture> update(const LockColours& colours, colour::Light light,
                                         std::span<const std::uint32_t> changed);
   /// The picture as it stands, without redrawing.

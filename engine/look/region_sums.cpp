@@ -15,7 +15,7 @@ colour::Lab labOfSum(const ColourSum& s, const colour::Xyz& white) {
 }
 
 std::optional<Reading> readingOf(const std::array<ColourSum, kGroups>& groups, double scalp_mm2,
-                                 const colour::Xyz& white) {
+                                 const colour::Xyz& white, const colour::LevelScale& scale) {
   ColourSum total;
   for (const ColourSum& g : groups) total += g;
   if (total.area_mm2 < kLeastSeen_mm2) return std::nullopt;
@@ -24,7 +24,7 @@ std::optional<Reading> readingOf(const std::array<ColourSum, kGroups>& groups, d
   r.seen_mm2 = total.area_mm2;
   r.skin_share = scalp_mm2 / (scalp_mm2 + total.area_mm2);
   r.lightness = lab.L, r.a = lab.a, r.b = lab.b;
-  r.level = colour::LevelScale{}.levelOfLightness(lab.L);
+  r.level = scale.levelOfLightness(lab.L);
   r.light_share = total.light / total.area_mm2;
   // Jackknife over groups of locks [Tukey1958].
   double mean = 0;
@@ -79,7 +79,8 @@ void RegionSums::add(const visibility::SeenHair& seen, const hair::Locks& locks,
 }
 
 Readings readingsFrom(const RegionSums& sums, const visibility::SeenHair& seen,
-                      const hair::Locks& locks, colour::Light light) {
+                      const hair::Locks& locks, colour::Light light,
+                      const colour::LevelScale& scale) {
   const colour::Xyz white = colour::whitePoint(light);
   Readings readings;
   readings.locks = static_cast<int>(locks.size());
@@ -98,16 +99,16 @@ Readings readingsFrom(const RegionSums& sums, const visibility::SeenHair& seen,
         whole[static_cast<std::size_t>(g)] += part[static_cast<std::size_t>(g)];
         everywhere[static_cast<std::size_t>(g)] += part[static_cast<std::size_t>(g)];
       }
-      reading.rootMiddleEnd[static_cast<std::size_t>(p)] = readingOf(part, 0, white);
+      reading.rootMiddleEnd[static_cast<std::size_t>(p)] = readingOf(part, 0, white, scale);
     }
     const double scalp = seen.scalp_mm2(region);
     scalpEverywhere += scalp;
-    reading.whole = readingOf(whole, scalp, white);
+    reading.whole = readingOf(whole, scalp, white, scale);
     if (reading.whole)
       reading.warmth = colour::warmthWord({reading.whole->lightness, reading.whole->a, reading.whole->b});
     readings.regions.push_back(std::move(reading));
   }
-  if (const auto whole = readingOf(everywhere, scalpEverywhere, white)) readings.whole = *whole;
+  if (const auto whole = readingOf(everywhere, scalpEverywhere, white, scale)) readings.whole = *whole;
   return readings;
 }
 

@@ -36,8 +36,9 @@ class RegionSums {
   std::array<std::array<std::array<ColourSum, kGroups>, 3>, visibility::kRegions> sums_{};
 };
 
-/// All readings but contrast. `white` is the light's white point.
+/// All readings but contrast; level-equivalents on `scale`.
 Readings readingsFrom(const RegionSums& sums, const visibility::SeenHair& seen,
-                      const hair::Locks& locks, colour::Light light);
+                      const hair::Locks& locks, colour::Light light,
+                      const colour::LevelScale& scale = {});
 
 }  // namespace combdraft::look

@@ -33,6 +33,15 @@ std::vector<Member> membersOf(const plan::Piece& piece, const head::HeadShape& s
   const bool toothed = piece.taking == plan::Taking::Weave && piece.tooth_mm > 0 && piece.gap_mm > 0;
   const bool fine = toothed && std::min(piece.tooth_mm, piece.gap_mm) < kFinestTooth_mm;
 
+  // Paint meets the face that lies outside: hair rooted further up the fall lies
+  // on top, so the strip's upper edge is its outer face. One answer for the
+  // whole strip; a strip that runs straight up and down has no upper edge.
+  double upper = 0;
+  constexpr int kLooks = 9;
+  for (int i = 0; i < kLooks; ++i)
+    upper += strip.leftAt(strip.length_mm() * i / (kLooks - 1)).z() / kLooks;
+  const double outward = upper > 0.15 ? 1 : upper < -0.15 ? -1 : 0;
+
   grid.near(strip.centre(), strip.radius_mm() + half, [&](std::uint32_t lock) {
     const Vec3& root = roots.roots[lock].at;
     const auto place = strip.placeOf(root, half + 2);
@@ -47,10 +56,7 @@ std::vector<Member> membersOf(const plan::Piece& piece, const head::HeadShape& s
         return;
     }
     if (lockNumbers(seed, lock).taken >= piece.taken_frac) return;
-    // Paint meets the face that lies outside: hair rooted further up the fall
-    // lies on top, so the strip's upper edge is its outer face.
-    const Vec3 left = strip.leftAt(place->along_mm);
-    const double up = left.z() >= 0 ? place->across_mm : -place->across_mm;
+    const double up = outward * place->across_mm;
     members.push_back({lock, static_cast<float>(share),
                        static_cast<float>(std::clamp(0.5 - up / piece.thickness_mm, 0.0, 1.0))});
   });

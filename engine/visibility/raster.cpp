@@ -1,9 +1,9 @@
 #include "engine/visibility/raster.h"
 
 #include <algorithm>
-#include <atomic>
 #include <cmath>
 
+#include "engine/base/expect.h"
 #include "engine/base/parallel.h"
 #include "engine/base/random.h"
 
@@ -90,11 +90,14 @@ class LockLines {
       const Vec3 along = unitOr(p1 - p0, -Vec3::UnitZ());
       const Vec3 e1 = unitOr(reference - reference.dot(along) * along, along.unitOrthogonal());
       const Vec3 e2 = along.cross(e1);
+      // The glint follows the lock's run over some millimetres, not each short piece.
+      const Vec3 run = unitOr(point(std::min(k + 3, count - 1)) - point(k > 2 ? k - 2 : 0), along);
       const Vec3 from3 = toVec3(q0), step3 = toVec3(q1) - from3;
       const Vec3 r1 = raster_.vector(e1), r2 = raster_.vector(e2);
       const double from = k * locks_.step_mm;
       const double to = std::min((k + 1) * locks_.step_mm, static_cast<double>(locks_.length_mm[i]));
-      const double onHead = p0.z() > 0 && locks_.curl.coil_frac < 0.5 ? 0.5 : 1;
+      const double onHead =
+          locks_.curl.coil_frac < 0.5 ? 1 - 0.5 * smoothstep(-30, 30, p0.z()) : 1;
       for (int part = next == k && k > 0 ? 1 : 0; part <= parts_; ++part) {
         const double t = static_cast<double>(part) / parts_;
         const double s = from + t * (to - from);
@@ -112,7 +115,7 @@ class LockLines {
         const double middle = (from + (t - 0.5 / parts_) * (to - from)) * locks_.stretch;
         for (int line = 0; line < lines_; ++line) {
           const Vec3 here = centre + (spread * offset1[line]) * r1 + (spread * offset2[line]) * r2;
-          if (part > 0) draw(before[line], here, along, std::max(middle, 0.0));
+          if (part > 0) draw(before[line], here, run, std::max(middle, 0.0));
           before[line] = here;
         }
       }
@@ -230,6 +233,7 @@ ViewSamples rasterise(const hair::Locks& locks, const RasterSpec& spec, const Bo
                       Shading shading, std::uint64_t seed, std::stop_token stop) {
   ViewSamples out{spec, spec.width(), spec.height(), {}, {}, {}, {}, {}};
   const int width = out.width, height = out.height;
+  COMBDRAFT_EXPECT(width > 0 && width <= 8000 && height > 0, width, height);  // 16-bit band pixels
   const auto pixels = static_cast<std::size_t>(width) * height;
   out.sample.assign(pixels * kSamples, LockBin{});
   out.depth_mm.assign(pixels * kSamples, 0);
@@ -239,7 +243,7 @@ ViewSamples rasterise(const hair::Locks& locks, const RasterSpec& spec, const Bo
 
   const LockLines lines(locks, spec, seed);
   // Which locks reach which band of rows.
-  const int bandRows = std::max(8, 65536 / std::max(width, 1) / 2 > 24 ? 24 : 65536 / width / 2);
+  const int bandRows = std::clamp(65536 / width / 2, 4, 24);
   const int bands = (height + bandRows - 1) / bandRows;
   const ToRaster& raster = lines.raster();
   std::vector<Point3f> placed(locks.points.size());

@@ -46,11 +46,21 @@ SeenHair::SeenHair(std::array<ViewSamples, kViews> views,
     const double pixelArea = view.spec.pixel_mm * view.spec.pixel_mm;
     for (std::size_t pixel = 0; pixel < view.pixels(); ++pixel) {
       const float cover = view.hairCover[pixel];
-      if (cover <= 0) continue;
+      if (cover <= 0 && view.scalpCover[pixel] <= 0) continue;
       const double u = view.spec.frame.left_mm +
                        (static_cast<double>(pixel % static_cast<std::size_t>(view.width)) + 0.5) * view.spec.pixel_mm;
       const double w = view.spec.frame.top_mm +
                        (static_cast<double>(pixel / static_cast<std::size_t>(view.width)) + 0.5) * view.spec.pixel_mm;
+      if (cover <= 0) {  // bare scalp
+        const Vec3 place = view.spec.view.place(
+            {u, w, bodies[v]->at(u - view.spec.frame.left_mm, w - view.spec.frame.top_mm)});
+        int seen = 1;
+        for (std::size_t other = 0; other < kViews; ++other)
+          if (other != v && seenFrom(other, place)) ++seen;
+        scalp[v][static_cast<std::size_t>(regionAt(shape, place))] +=
+            view.scalpCover[pixel] * pixelArea / seen;
+        continue;
+      }
       std::array<int, kRegions> here{};
       double shared = 0;
       for (std::size_t k = 0; k < kSamples; ++k) {
