@@ -34,8 +34,10 @@ QString pieceName(const plan::Piece& piece) {
 QString describePiece(const HeadScene& scene, const plan::Piece& piece) {
   const std::vector<Vec3> line = surfaceLine(scene.shape, piece.line, 6);
   QStringList parts{pieceName(piece)};
-  if (!piece.label.empty()) parts << QString::fromStdString(piece.label);
-  if (!line.empty()) parts << placeWords(scene, line[line.size() / 2]);
+  const QString label = QString::fromStdString(piece.label);
+  const QString place = line.empty() ? QString() : placeWords(scene, line[line.size() / 2]);
+  if (!label.isEmpty() && !place.startsWith(label)) parts << label;
+  if (!place.isEmpty()) parts << place;
   parts << millimetres(piece.thickness_mm);
   if (piece.action != plan::Action::LeaveOut)
     parts << (piece.start_mm > 0 ? say("starts %1 off the scalp").arg(millimetres(piece.start_mm))

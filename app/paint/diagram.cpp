@@ -93,7 +93,7 @@ class PiecePainter {
         name_(describePiece(scene.head(), *shape.piece)) {}
 
   Items items() {
-    for (const StripRun& run : splitBySight(scene_.head().shape, view_, shape_.strip))
+    for (const StripRun& run : splitBySight(view_, shape_.strip))
       run.sight == Sight::Seen ? addSeen(run.strip) : addHidden(run.strip);
     return std::move(items_);
   }
@@ -331,7 +331,7 @@ QPainterPath hatchLines(const QString& letter, const QRectF& area, double spacin
 QPainterPath seenOutline(const Scene& scene, const PieceShape& piece, head::ViewName view) {
   const SheetView projection = scene.head().view(view);
   QPainterPath path;
-  for (const StripRun& run : splitBySight(scene.head().shape, projection, piece.strip))
+  for (const StripRun& run : splitBySight(projection, piece.strip))
     if (run.sight == Sight::Seen) path.addPath(outlineOf(projection, run.strip));
   return path;
 }
@@ -359,7 +359,7 @@ Items diagramItems(const Scene& scene, head::ViewName name, const DiagramStyle& 
   std::stable_partition(items.begin(), items.end(),
                         [](const DrawingItem& item) { return item.role == Role::Hidden; });
   clipToView(items, name);
-  addLabels(items, scene, name, style);
+  if (style.labels == DiagramStyle::Labels::Shown) addLabels(items, scene, name, style);
   return items;
 }
 

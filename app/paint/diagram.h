@@ -13,6 +13,7 @@ namespace combdraft::paint {
 struct DiagramStyle {
   Palette palette;
   double scale = 0.25;  ///< paper mm per drawing mm
+  enum class Labels { Shown, Omitted } labels = Labels::Shown;
 };
 
 /// Items of layers Diagram and Labels. Every piece of the scene has at least

@@ -35,10 +35,10 @@ DrawingItem words(const QString& id, Role role, const QString& text, const QPoin
 }
 
 // The longest seen run of a strip, when it is long enough to be worth a number.
-std::optional<Strip> mainRun(const Scene& scene, const head::SheetView& view, const Strip& strip) {
+std::optional<Strip> mainRun(const head::SheetView& view, const Strip& strip) {
   std::optional<Strip> best;
   double longest = kSeenShare * stripLength_mm(strip);
-  for (StripRun& run : splitBySight(scene.head().shape, view, strip)) {
+  for (StripRun& run : splitBySight(view, strip)) {
     if (view.name() == head::ViewName::Crown) {  // only what the close-up shows
       const double reach = frameOf(view.name()).width() / 2;
       std::erase_if(run.strip, [&](const StripSample& s) {
@@ -110,7 +110,7 @@ void addLabels(Items& items, const Scene& scene, head::ViewName name, const Diag
   LabelRoom room(frameOf(name));
 
   for (const auto& shape : scene.pieces())
-    for (const StripRun& run : splitBySight(scene.head().shape, view, shape->strip))
+    for (const StripRun& run : splitBySight(view, shape->strip))
       for (std::size_t i = 0; run.sight == Sight::Seen && i < run.strip.size(); i += 2)
         for (const auto edge : {&StripSample::a, &StripSample::centre, &StripSample::b})
           room.avoid(at(view, run.strip[i].*edge));
@@ -122,7 +122,7 @@ void addLabels(Items& items, const Scene& scene, head::ViewName name, const Diag
   };
   std::vector<Numbered> numbered;
   for (const auto& shape : scene.pieces()) {
-    std::optional<Strip> run = mainRun(scene, view, shape->strip);
+    std::optional<Strip> run = mainRun(view, shape->strip);
     if (!run || run->size() < 2 || shape->piece->action == plan::Action::LeaveOut) continue;
     const bool first = shape == scene.pieces().front() || shape == scene.pieces().back() ||
                        shape->piece->order % 5 == 0;

@@ -26,7 +26,7 @@ Vec3 walkSideways(const head::HeadShape& shape, const Vec3& from, const Vec3& si
 
 StripSample mix(const StripSample& p, const StripSample& q, double t) {
   return {p.along_mm + t * (q.along_mm - p.along_mm), p.centre + t * (q.centre - p.centre),
-          p.a + t * (q.a - p.a), p.b + t * (q.b - p.b)};
+          p.a + t * (q.a - p.a), p.b + t * (q.b - p.b), p.normal + t * (q.normal - p.normal)};
 }
 
 std::vector<plan::Stretch> without(std::vector<plan::Stretch> stretches,
@@ -69,7 +69,7 @@ Strip makeStrip(const head::HeadShape& shape, const std::vector<head::ScalpPoint
     const Vec3 side = unitOr(normal.cross(ahead), Vec3::UnitX());
     if (i > 0) along += (line[i] - line[i - 1]).norm();
     StripSample sample{along, line[i], walkSideways(shape, line[i], side, thickness_mm / 2),
-                       walkSideways(shape, line[i], -side, thickness_mm / 2)};
+                       walkSideways(shape, line[i], -side, thickness_mm / 2), normal};
     lowerA += sample.a.z();
     lowerB += sample.b.z();
     strip.push_back(sample);
@@ -96,15 +96,11 @@ Strip stripBetween(const Strip& strip, double from_mm, double to_mm) {
   return part;
 }
 
-std::vector<StripRun> splitBySight(const head::HeadShape& shape, const head::SheetView& view,
-                                   const Strip& strip) {
+std::vector<StripRun> splitBySight(const head::SheetView& view, const Strip& strip) {
   std::vector<StripRun> runs;
-  const auto facing = [&](const StripSample& s) {
-    return shape.normalAt(s.centre).dot(view.toward());
-  };
   double before = 0;
   for (const StripSample& sample : strip) {
-    const double now = facing(sample);
+    const double now = sample.normal.dot(view.toward());
     const Sight sight = now > 0 ? Sight::Seen : Sight::Hidden;
     if (runs.empty()) {
       runs.push_back({sight, {}});
@@ -123,9 +119,9 @@ std::vector<StripRun> splitBySight(const head::HeadShape& shape, const head::She
 std::vector<LineRun> splitBySight(const head::HeadShape& shape, const head::SheetView& view,
                                   const std::vector<Vec3>& line) {
   Strip strip;
-  for (const Vec3& p : line) strip.push_back({0, p, p, p});
+  for (const Vec3& p : line) strip.push_back({0, p, p, p, shape.normalAt(p)});
   std::vector<LineRun> runs;
-  for (const StripRun& run : splitBySight(shape, view, strip)) {
+  for (const StripRun& run : splitBySight(view, strip)) {
     LineRun out{run.sight, {}};
     for (const StripSample& s : run.strip) out.points.push_back(s.centre);
     runs.push_back(std::move(out));

@@ -12,6 +12,7 @@ namespace combdraft::paint {
 struct StripSample {
   double along_mm = 0;  ///< from the first point, on the surface
   Vec3 centre, a, b;    ///< centre line and both edges; `b` is the lower edge
+  Vec3 normal;          ///< outward, at the centre line
 };
 using Strip = std::vector<StripSample>;
 
@@ -36,8 +37,7 @@ struct StripRun {
   Strip strip;
 };
 /// Splits a strip where it passes behind the head in a view.
-std::vector<StripRun> splitBySight(const head::HeadShape& shape, const head::SheetView& view,
-                                   const Strip& strip);
+std::vector<StripRun> splitBySight(const head::SheetView& view, const Strip& strip);
 
 struct LineRun {
   Sight sight{};

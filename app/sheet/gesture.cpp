@@ -1,0 +1,142 @@
+#include "app/sheet/gesture.h"
+
+#include <QCoreApplication>
+#include <algorithm>
+#include <cmath>
+
+#include "app/paint/describe_piece.h"
+#include "engine/plan/edits.h"
+#include "engine/plan/field_info.h"
+
+namespace combdraft::sheet {
+namespace {
+
+QString say(const char* text) { return QCoreApplication::translate("Sheet", text); }
+
+double limited(double value, const char* field) {
+  const plan::FieldInfo& info = plan::fieldInfo(field);
+  return std::clamp(value, info.low, info.high);
+}
+
+// Whole millimetres under the hand; tenths with Alt.
+double stepped(double value, double step, Qt::KeyboardModifiers keys) {
+  const double grid = keys.testFlag(Qt::AltModifier) ? 0.1 : step;
+  return std::round(value / grid) * grid;
+}
+
+class MovePieces : public Gesture {
+ public:
+  MovePieces(document::DocumentController& document, std::shared_ptr<const paint::Scene> scene,
+             std::vector<plan::ItemId> ids, const HandAt& from)
+      : document_(document), scene_(std::move(scene)), ids_(std::move(ids)),
+        from_(pointUnder(from)) {}
+
+  void move(const HandAt& hand) override {
+    const plan::Plan& plan = document_.document();
+    document_.setTentative(
+        plan::applied(plan, plan::movePieces(plan, ids_, from_, pointUnder(hand))));
+  }
+  void release() override {
+    document_.commitTentative(
+        namedEdit(document_.document(), ids_, say("Move piece %1"), say("Move %1 pieces")));
+  }
+  void drop() override { document_.dropTentative(); }
+  QString words() const override { return say("Moving along the head. Escape drops it."); }
+
+ private:
+  head::ScalpPoint pointUnder(const HandAt& hand) const {
+    const head::HeadShape& shape = scene_->head().shape;
+    return shape.scalpPointAt(scene_->head().view(hand.view).castBackClamped(
+        shape, hand.view_mm.x(), hand.view_mm.y()));
+  }
+
+  document::DocumentController& document_;
+  std::shared_ptr<const paint::Scene> scene_;
+  std::vector<plan::ItemId> ids_;
+  head::ScalpPoint from_;
+};
+
+class PullHandle : public Gesture {
+ public:
+  PullHandle(document::DocumentController& document, std::shared_ptr<const paint::Scene> scene,
+             plan::ItemId id, const Handle& handle, head::ViewName view)
+      : document_(document), scene_(std::move(scene)), id_(std::move(id)), handle_(handle),
+        view_(view) {}
+
+  void move(const HandAt& hand) override {
+    const plan::Plan& plan = document_.document();
+    document_.setTentative(plan::applied(
+        plan, plan::changePieces(plan, {id_}, [&](plan::Piece& piece) { pull(piece, hand); })));
+  }
+  void release() override {
+    QString pattern = say("Move a point of piece %1");
+    if (handle_.kind == HandleKind::Thickness) pattern = say("Thickness of piece %1");
+    if (handle_.kind == HandleKind::Start) pattern = say("Start of piece %1");
+    document_.commitTentative(namedEdit(document_.document(), {id_}, pattern, pattern));
+  }
+  void drop() override { document_.dropTentative(); }
+  QString words() const override {
+    const auto* piece = document_.plan().find<plan::Piece>(id_);
+    if (!piece) return {};
+    switch (handle_.kind) {
+      case HandleKind::Thickness:
+        return say("%1 thick").arg(paint::millimetres(piece->thickness_mm));
+      case HandleKind::Start:
+        return piece->start_mm > 0
+                   ? say("Starts %1 off the scalp").arg(paint::millimetres(piece->start_mm))
+                   : say("Starts at the scalp");
+      case HandleKind::Point: return say("Moving one end or bend. Escape drops it.");
+    }
+    return {};
+  }
+
+ private:
+  void pull(plan::Piece& piece, const HandAt& hand) const {
+    const head::HeadShape& shape = scene_->head().shape;
+    const auto under = [&] {
+      return scene_->head().view(view_).castBackClamped(shape, hand.view_mm.x(),
+                                                        hand.view_mm.y());
+    };
+    if (handle_.kind == HandleKind::Start) {
+      const double along = QPointF::dotProduct(hand.view_mm - handle_.base_mm, handle_.outward);
+      piece.start_mm = limited(stepped(along, 1, hand.keys), "piece.start_mm");
+    } else if (handle_.kind == HandleKind::Thickness) {
+      const Vec3 off = under() - handle_.centre;
+      piece.thickness_mm =
+          limited(stepped(2 * off.dot(handle_.across), 0.5, hand.keys), "piece.thickness_mm");
+    } else if (handle_.point < piece.line.size()) {
+      const head::ScalpPoint to = shape.scalpPointAt(under());
+      if (scene_->head().hairline.contains(to)) piece.line[handle_.point] = to;
+    }
+  }
+
+  document::DocumentController& document_;
+  std::shared_ptr<const paint::Scene> scene_;
+  plan::ItemId id_;
+  Handle handle_;
+  head::ViewName view_;
+};
+
+}  // namespace
+
+QString namedEdit(const plan::Plan& plan, const std::vector<plan::ItemId>& ids,
+                  const QString& onePattern, const QString& manyPattern) {
+  if (ids.size() != 1) return manyPattern.arg(ids.size());
+  const auto* piece = plan.find<plan::Piece>(ids.front());
+  return onePattern.arg(piece ? paint::pieceNumber(*piece) : QString::fromStdString(ids.front()));
+}
+
+std::unique_ptr<Gesture> movePieces(document::DocumentController& document,
+                                    std::shared_ptr<const paint::Scene> scene,
+                                    std::vector<plan::ItemId> ids, const HandAt& from) {
+  return std::make_unique<MovePieces>(document, std::move(scene), std::move(ids), from);
+}
+
+std::unique_ptr<Gesture> pullHandle(document::DocumentController& document,
+                                    std::shared_ptr<const paint::Scene> scene,
+                                    const plan::ItemId& id, const Handle& handle,
+                                    head::ViewName view) {
+  return std::make_unique<PullHandle>(document, std::move(scene), id, handle, view);
+}
+
+}  // namespace combdraft::sheet

@@ -1,0 +1,148 @@
+#pragma once
+// The head sheet: six linked views of one head with diagram and look, worked
+// on by hand, keyboard and touch.
+//
+// Keys: Tab walks the pieces, arrows nudge 1 mm (Shift 10, Alt 0.1), Escape
+// drops what is under way or the selection, Delete removes, 1 to 6 choose the
+// large view, 0 shows all, + and - zoom, Ctrl+Left and Ctrl+Right pull the
+// divider. With the piece tool arrows move the point, Space sets it, Enter ends.
+#include <QWidget>
+#include <array>
+#include <memory>
+#include <optional>
+#include <vector>
+
+#include "app/document/document_controller.h"
+#include "app/document/view_state.h"
+#include "app/live/look_result.h"
+#include "app/paint/scene.h"
+#include "app/sheet/gesture.h"
+#include "app/sheet/piece_tool.h"
+#include "app/sheet/view_layers.h"
+#include "app/sheet/view_layout.h"
+
+class QNativeGestureEvent;
+class QPinchGesture;
+
+namespace combdraft::sheet {
+
+class HeadSheet : public QWidget {
+  Q_OBJECT
+
+ public:
+  /// Both must outlive the sheet.
+  HeadSheet(document::DocumentController& document, document::ViewState& view,
+            QWidget* parent = nullptr);
+  ~HeadSheet() override;
+
+  /// Shows a look; null takes it away. Pictures of views that the look does not
+  /// hold stay as they were.
+  void setLook(std::shared_ptr<const live::LookResult> look);
+
+  /// One request per view that shows a look now, at the screen's resolution;
+  /// none when only the diagram shows.
+  std::vector<look::PictureRequest> wantedPictures() const;
+
+  // ---- for tests, accessibility and the desk
+  const paint::Scene& scene() const { return *scene_; }
+  const std::vector<ViewPlace>& places() const { return places_; }
+  const ViewPlace* placeOf(head::ViewName view) const;
+  /// Where the middle of a piece stands on the sheet, in the large view or the
+  /// first view that sees it.
+  std::optional<QPointF> middleOf(const plan::ItemId& id) const;
+  const ViewLayers& layers(head::ViewName view) const;
+  bool isSelected(const plan::ItemId& id) const { return document_.selection().contains(id); }
+  void selectOnly(const plan::ItemId& id) { document_.select(document::Selection::one(id)); }
+  /// What the line below the sheet says.
+  QString placeWords() const;
+  QString hint() const;
+
+  QSize sizeHint() const override { return {900, 640}; }
+  QSize minimumSizeHint() const override { return {260, 240}; }
+
+ Q_SIGNALS:
+  void wantedPicturesChanged();
+
+ protected:
+  bool event(QEvent* event) override;
+  bool focusNextPrevChild(bool next) override;
+  void paintEvent(QPaintEvent* event) override;
+  void resizeEvent(QResizeEvent* event) override;
+  void mousePressEvent(QMouseEvent* event) override;
+  void mouseMoveEvent(QMouseEvent* event) override;
+  void mouseReleaseEvent(QMouseEvent* event) override;
+  void mouseDoubleClickEvent(QMouseEvent* event) override;
+  void leaveEvent(QEvent* event) override;
+  void wheelEvent(QWheelEvent* event) override;
+  void keyPressEvent(QKeyEvent* event) override;
+  void keyReleaseEvent(QKeyEvent* event) override;
+  void focusInEvent(QFocusEvent* event) override;
+  void focusOutEvent(QFocusEvent* event) override;
+
+ private:
+  static constexpr double kTitleLines = 1.25, kFootLines = 2.5;  ///< heights, in text lines
+  enum class Hold { Nothing, Gesture, Band, Divider, Pan, Draw };
+
+  // scene and layout
+  void documentChanged();
+  void viewChanged(document::ViewState::Aspects aspects);
+  void relayout();
+  void refreshLayers();
+  const ViewPlace* placeUnder(const QPointF& widget) const;
+  double dividerX(const ViewPlace& place) const;
+  bool isOnDivider(const QPointF& widget) const;
+
+  // what is under the hand
+  std::optional<head::ScalpPoint> scalpUnder(const ViewPlace& place, const QPointF& widget) const;
+  plan::ItemId itemUnder(const ViewPlace& place, const QPointF& widget) const;
+  std::optional<Handle> handleUnder(const ViewPlace& place, const QPointF& widget) const;
+  std::vector<Handle> shownHandles(const ViewPlace& place) const;
+  void hover(const QPointF& widget);
+
+  // acts
+  void selectBand();
+  void select(const plan::ItemId& id, Qt::KeyboardModifiers keys);
+  bool walk(int step);
+  void nudge(double right_mm, double down_mm);
+  void moveToolPoint(double right_mm, double down_mm);
+  void removeSelected();
+  void setLarge(std::optional<head::ViewName> view);
+  void zoomAt(const QPointF& widget, double factor);
+  void panBy(const QPointF& pixels);
+  void pinch(QPinchGesture& gesture);
+  bool native(QNativeGestureEvent& event);
+  bool dropWhatIsUnderWay();
+  bool toolKey(QKeyEvent& event);
+  void announceSelection();
+
+  // overlay (head_sheet_paint.cpp)
+  void paintView(QPainter& painter, const ViewPlace& place) const;
+  void paintOverlay(QPainter& painter, const ViewPlace& place) const;
+  void paintHandles(QPainter& painter, const ViewPlace& place) const;
+  void paintTool(QPainter& painter, const ViewPlace& place) const;
+  void paintFoot(QPainter& painter) const;
+  QPainterPath toWidget(const ViewPlace& place, const QPainterPath& path_mm) const;
+
+  document::DocumentController& document_;
+  document::ViewState& view_;
+  std::shared_ptr<const paint::Scene> scene_;
+  std::array<std::shared_ptr<const look::Picture>, 6> pictures_;
+  std::array<ViewLayers, 6> layers_;
+  std::vector<ViewPlace> places_;
+  std::vector<look::PictureRequest> lastWanted_;
+  QPointF pan_mm_;
+
+  Hold hold_ = Hold::Nothing;
+  std::unique_ptr<Gesture> gesture_;
+  std::optional<Handle> pressedHandle_;
+  plan::ItemId pressedItem_;
+  Qt::KeyboardModifiers pressedKeys_;
+  QPointF press_, now_;
+  head::ViewName pressView_ = head::ViewName::Back;
+  double pinchZoom_ = 1;
+  std::optional<document::Gesture> nudging_;
+  PieceTool pieceTool_;
+  std::optional<head::ScalpPoint> measureFrom_;
+};
+
+}  // namespace combdraft::sheet

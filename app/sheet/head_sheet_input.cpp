@@ -1,0 +1,450 @@
+// What the hand, the keyboard and the touch screen do on the head sheet.
+#include <QApplication>
+#include <QGestureEvent>
+#include <QKeyEvent>
+#include <QMouseEvent>
+#include <QNativeGestureEvent>
+#include <QPinchGesture>
+#include <QToolTip>
+#include <QWheelEvent>
+#include <algorithm>
+#include <cmath>
+
+#include "app/paint/describe_piece.h"
+#include "app/paint/diagram.h"
+#include "app/sheet/head_sheet.h"
+#include "engine/head/surface_distance.h"
+#include "engine/plan/edits.h"
+
+namespace combdraft::sheet {
+
+using document::Selection;
+using document::Tool;
+
+// ---- pointer --------------------------------------------------------------
+
+void HeadSheet::hover(const QPointF& widget) {
+  now_ = widget;
+  const ViewPlace* place = placeUnder(widget);
+  if (!place) {
+    view_.setHover(std::nullopt);
+    unsetCursor();
+    return;
+  }
+  const plan::ItemId item = itemUnder(*place, widget);
+  view_.setHover(scalpUnder(*place, widget), item);
+  Qt::CursorShape cursor = Qt::ArrowCursor;
+  if (handleUnder(*place, widget)) cursor = Qt::SizeAllCursor;
+  else if (isOnDivider(widget)) cursor = Qt::SplitHCursor;
+  else if (view_.tool() != Tool::Select) cursor = Qt::CrossCursor;
+  else if (!item.empty()) cursor = Qt::PointingHandCursor;
+  setCursor(cursor);
+}
+
+void HeadSheet::mousePressEvent(QMouseEvent* event) {
+  const QPointF at = event->position();
+  const ViewPlace* place = placeUnder(at);
+  press_ = now_ = at;
+  pressedKeys_ = event->modifiers();
+  pressedItem_.clear();
+  pressedHandle_.reset();
+  nudging_.reset();
+  if (!place) return;
+  pressView_ = place->view;
+  if (event->button() == Qt::MiddleButton) {
+    hold_ = Hold::Pan;
+    return;
+  }
+  if (event->button() != Qt::LeftButton) return;
+  pressedHandle_ = handleUnder(*place, at);
+  if (!pressedHandle_ && isOnDivider(at)) {
+    hold_ = Hold::Divider;
+    return;
+  }
+  const auto point = scalpUnder(*place, at);
+  switch (view_.tool()) {
+    case Tool::Piece:
+      if (point) pieceTool_.addPoint(scene_->head(), *point);
+      hold_ = Hold::Draw;
+      break;
+    case Tool::Measure:
+      measureFrom_ = measureFrom_ ? std::nullopt : point;
+      break;
+    case Tool::Select:
+      if (pressedHandle_) {
+        gesture_ = pullHandle(document_, scene_, document_.selection().lead(), *pressedHandle_,
+                              place->view);
+        hold_ = Hold::Gesture;
+        break;
+      }
+      pressedItem_ = itemUnder(*place, at);
+      hold_ = scene_->find(pressedItem_) ? Hold::Gesture : Hold::Band;
+      break;
+  }
+  update();
+}
+
+void HeadSheet::mouseMoveEvent(QMouseEvent* event) {
+  const QPointF at = event->position();
+  const QPointF step = at - now_;
+  now_ = at;
+  const ViewPlace* place = placeOf(pressView_);
+  if (hold_ == Hold::Nothing || !place) {
+    hover(at);
+    return;
+  }
+  switch (hold_) {
+    case Hold::Divider: {
+      const double middle = dividerX(*place);
+      const QRectF frame = paint::frameOf(place->view);
+      const double width = std::min(frame.width() * place->scale, place->rect.width());
+      view_.setDivider(std::clamp(view_.divider_frac() + (at.x() - middle) / width, 0.0, 1.0));
+      break;
+    }
+    case Hold::Pan: panBy(step); break;
+    case Hold::Draw:
+      if (const auto point = scalpUnder(*place, at)) {
+        if (QLineF(press_, at).length() >= QApplication::startDragDistance())
+          pieceTool_.drawTo(scene_->head(), *point);
+        view_.setHover(point);
+      }
+      break;
+    case Hold::Gesture: {
+      if (!gesture_) {
+        if (QLineF(press_, at).length() < QApplication::startDragDistance()) break;
+        // A piece that is not selected yet is selected by dragging it.
+        if (!document_.selection().contains(pressedItem_))
+          document_.select(Selection::one(pressedItem_));
+        std::vector<plan::ItemId> ids{pressedItem_};
+        for (const plan::ItemId& id : document_.selection().ids())
+          if (id != pressedItem_ && scene_->find(id)) ids.push_back(id);
+        gesture_ = movePieces(document_, scene_, ids,
+                              {pressView_, place->toView(press_), pressedKeys_});
+      }
+      const HandAt hand{pressView_, place->toView(at), event->modifiers()};
+      gesture_->move(hand);
+      view_.setHover(scalpUnder(*place, at), pressedItem_);
+      break;
+    }
+    case Hold::Band:
+    case Hold::Nothing: break;
+  }
+  update();
+}
+
+void HeadSheet::mouseReleaseEvent(QMouseEvent* event) {
+  const Hold held = std::exchange(hold_, Hold::Nothing);
+  const bool moved = QLineF(press_, event->position()).length() >= QApplication::startDragDistance();
+  if (held == Hold::Gesture && gesture_) {
+    const std::unique_ptr<Gesture> done = std::move(gesture_);
+    if (document_.isTentative()) done->release();
+  } else if (held == Hold::Gesture) {
+    select(pressedItem_, pressedKeys_);
+  } else if (held == Hold::Band) {
+    now_ = event->position();
+    if (moved) selectBand();
+    else if (!pressedItem_.empty()) select(pressedItem_, pressedKeys_);
+    else if (!(pressedKeys_ & (Qt::ControlModifier | Qt::ShiftModifier)))
+      document_.select(Selection());
+  }
+  hover(event->position());
+  update();
+}
+
+void HeadSheet::mouseDoubleClickEvent(QMouseEvent* event) {
+  const ViewPlace* place = placeUnder(event->position());
+  if (!place || event->button() != Qt::LeftButton) return;
+  if (view_.tool() == Tool::Piece) {
+    pieceTool_.finish(document_);
+    return;
+  }
+  if (isOnDivider(event->position())) return view_.setDivider(0.5);
+  setLarge(place->large ? std::nullopt : std::optional(place->view));
+}
+
+void HeadSheet::leaveEvent(QEvent*) {
+  if (hold_ == Hold::Nothing) view_.setHover(std::nullopt);
+}
+
+void HeadSheet::wheelEvent(QWheelEvent* event) {
+  const bool zooms = event->pixelDelta().isNull() || event->modifiers() & Qt::ControlModifier;
+  if (zooms) {
+    // In proportion to the turn: a notch is 120 units.
+    zoomAt(event->position(), std::pow(1.2, event->angleDelta().y() / 120.0));
+  } else {
+    panBy(QPointF(event->pixelDelta()));
+  }
+  event->accept();
+}
+
+// ---- selection ------------------------------------------------------------
+
+void HeadSheet::select(const plan::ItemId& id, Qt::KeyboardModifiers keys) {
+  const bool adds = keys & (Qt::ControlModifier | Qt::ShiftModifier);
+  document_.select(adds ? document_.selection().toggled(id) : Selection::one(id));
+}
+
+void HeadSheet::selectBand() {
+  const ViewPlace* place = placeOf(pressView_);
+  if (!place) return;
+  const QRectF band(place->toView(press_), place->toView(now_));
+  std::vector<plan::ItemId> ids;
+  if (pressedKeys_ & (Qt::ControlModifier | Qt::ShiftModifier))
+    ids = document_.selection().ids();
+  for (const auto& piece : scene_->pieces())
+    if (paint::seenOutline(*scene_, *piece, place->view).intersects(band.normalized()))
+      ids.push_back(piece->id);
+  document_.select(Selection(std::move(ids)));
+}
+
+bool HeadSheet::walk(int step) {
+  const auto& pieces = scene_->pieces();
+  if (pieces.empty()) return false;
+  int at = step > 0 ? -1 : static_cast<int>(pieces.size());
+  for (std::size_t i = 0; i < pieces.size(); ++i)
+    if (pieces[i]->id == document_.selection().lead()) at = static_cast<int>(i);
+  at += step;
+  if (at < 0 || at >= static_cast<int>(pieces.size())) return false;
+  document_.select(Selection::one(pieces[static_cast<std::size_t>(at)]->id));
+  return true;
+}
+
+bool HeadSheet::focusNextPrevChild(bool next) {
+  // Tab walks the pieces and leaves after the last.
+  if (hasFocus() && view_.tool() == Tool::Select && walk(next ? 1 : -1)) return true;
+  return QWidget::focusNextPrevChild(next);
+}
+
+void HeadSheet::focusInEvent(QFocusEvent* event) {
+  if (document_.selection().isEmpty() &&
+      (event->reason() == Qt::TabFocusReason || event->reason() == Qt::BacktabFocusReason))
+    walk(event->reason() == Qt::TabFocusReason ? 1 : -1);
+  QWidget::focusInEvent(event);
+}
+
+void HeadSheet::focusOutEvent(QFocusEvent* event) {
+  nudging_.reset();
+  QWidget::focusOutEvent(event);
+}
+
+// ---- keyboard -------------------------------------------------------------
+
+void HeadSheet::keyPressEvent(QKeyEvent* event) {
+  if (event->key() == Qt::Key_Escape) {
+    if (!dropWhatIsUnderWay()) document_.select(Selection());
+    return;
+  }
+  if (toolKey(*event)) return;
+  const Qt::KeyboardModifiers keys = event->modifiers();
+  const double step = keys & Qt::ShiftModifier ? 10 : keys & Qt::AltModifier ? 0.1 : 1;
+  const double side = event->key() == Qt::Key_Left ? -1 : event->key() == Qt::Key_Right ? 1 : 0;
+  const double down = event->key() == Qt::Key_Up ? -1 : event->key() == Qt::Key_Down ? 1 : 0;
+  if (side != 0 && keys & Qt::ControlModifier)
+    return view_.setDivider(std::clamp(view_.divider_frac() + 0.05 * side, 0.0, 1.0));
+  if (side != 0 || down != 0) {
+    if (!event->isAutoRepeat()) nudging_ = document::Gesture::begin();
+    if (view_.tool() == Tool::Select) return nudge(side * step, down * step);
+    return moveToolPoint(side * step, down * step);
+  }
+  if (event->key() >= Qt::Key_1 && event->key() <= Qt::Key_6 && !(keys & Qt::ControlModifier))
+    return setLarge(head::kAllViews[static_cast<std::size_t>(event->key() - Qt::Key_1)]);
+  switch (event->key()) {
+    case Qt::Key_0: return setLarge(std::nullopt);
+    case Qt::Key_Plus:
+    case Qt::Key_Equal: return zoomAt(rect().center(), 1.2);
+    case Qt::Key_Minus: return zoomAt(rect().center(), 1 / 1.2);
+    case Qt::Key_Delete:
+    case Qt::Key_Backspace: return removeSelected();
+    default: QWidget::keyPressEvent(event);
+  }
+}
+
+void HeadSheet::keyReleaseEvent(QKeyEvent* event) {
+  if (!event->isAutoRepeat()) nudging_.reset();
+  QWidget::keyReleaseEvent(event);
+}
+
+bool HeadSheet::toolKey(QKeyEvent& event) {
+  if (view_.tool() == Tool::Measure && event.key() == Qt::Key_Space) {
+    measureFrom_ = measureFrom_ ? std::nullopt : view_.hoverPoint();
+    update();
+    return true;
+  }
+  if (view_.tool() != Tool::Piece) return false;
+  switch (event.key()) {
+    case Qt::Key_Return:
+    case Qt::Key_Enter:
+      if (!pieceTool_.isDrawing()) return false;
+      pieceTool_.finish(document_);
+      break;
+    case Qt::Key_Space:
+      if (view_.hoverPoint()) pieceTool_.addPoint(scene_->head(), *view_.hoverPoint());
+      break;
+    case Qt::Key_Backspace:
+      if (!pieceTool_.isDrawing()) return false;
+      pieceTool_.typed().isEmpty() ? pieceTool_.removeLastPoint() : pieceTool_.eraseTyped();
+      break;
+    default:
+      if (!pieceTool_.isDrawing() || !pieceTool_.type(event.text())) return false;
+  }
+  update();
+  return true;
+}
+
+bool HeadSheet::dropWhatIsUnderWay() {
+  bool dropped = false;
+  if (gesture_) {
+    gesture_->drop();
+    gesture_.reset();
+    dropped = true;
+  }
+  if (hold_ != Hold::Nothing) dropped = true;
+  hold_ = Hold::Nothing;
+  if (pieceTool_.isDrawing()) {
+    pieceTool_.drop();
+    dropped = true;
+  }
+  if (measureFrom_) {
+    measureFrom_.reset();
+    dropped = true;
+  }
+  update();
+  return dropped;
+}
+
+void HeadSheet::nudge(double right_mm, double down_mm) {
+  std::vector<plan::ItemId> ids;
+  const plan::ItemId& lead = document_.selection().lead();
+  for (const plan::ItemId& id : document_.selection().ids())
+    if (scene_->find(id)) id == lead ? (void)ids.insert(ids.begin(), id) : ids.push_back(id);
+  if (ids.empty()) return;
+  const paint::Strip& strip = scene_->find(ids.front())->strip;
+  if (strip.empty()) return;
+  const head::HeadShape& shape = scene_->head().shape;
+  const Vec3 from = strip[strip.size() / 2].centre, normal = shape.normalAt(from);
+  // Along the drawing's own directions: in the large view, or where the piece
+  // faces the viewer most.
+  head::SheetView view = scene_->head().view(view_.largeView().value_or(head::ViewName::Back));
+  if (!view_.largeView() || normal.dot(view.toward()) < 0.1)
+    for (const head::ViewName name : head::kAllViews) {
+      const head::SheetView other = scene_->head().view(name);
+      if (normal.dot(other.toward()) > normal.dot(view.toward()) + 1e-9) view = other;
+    }
+  const Vec3 way = view.right() * right_mm + view.down() * down_mm;
+  const Vec3 to = head::surfaceOffset(shape, from, way, std::hypot(right_mm, down_mm));
+  const plan::Plan& plan = document_.document();
+  const plan::Plan next = plan::applied(
+      plan, plan::movePieces(plan, ids, shape.scalpPointAt(from), shape.scalpPointAt(to)));
+  document_.edit(next, namedEdit(plan, ids, tr("Move piece %1"), tr("Move %1 pieces")),
+                 nudging_.value_or(document::Gesture::none()));
+}
+
+void HeadSheet::moveToolPoint(double right_mm, double down_mm) {
+  const head::HeadShape& shape = scene_->head().shape;
+  const Vec3 from = view_.hoverPoint() ? shape.pointAt(*view_.hoverPoint()) : scene_->head().crown;
+  const head::SheetView view =
+      scene_->head().view(view_.largeView().value_or(head::ViewName::Back));
+  const Vec3 way = view.right() * right_mm + view.down() * down_mm;
+  const Vec3 to = head::surfaceOffset(shape, from, way, std::hypot(right_mm, down_mm));
+  const head::ScalpPoint point = shape.scalpPointAt(to);
+  if (scene_->head().hairline.contains(point)) view_.setHover(point);
+}
+
+void HeadSheet::removeSelected() {
+  const std::vector<plan::ItemId> ids = document_.selection().ids();
+  if (ids.empty()) return;
+  const plan::Plan& plan = document_.document();
+  document_.edit(plan::applied(plan, plan::removeItems(plan, ids)),
+                 namedEdit(plan, ids, tr("Remove piece %1"), tr("Remove %1 items")), Selection());
+}
+
+// ---- arrangement ----------------------------------------------------------
+
+void HeadSheet::setLarge(std::optional<head::ViewName> view) {
+  pan_mm_ = QPointF();
+  view_.setZoom(1);
+  view_.setLargeView(view);
+}
+
+void HeadSheet::zoomAt(const QPointF& widget, double factor) {
+  const ViewPlace* place = view_.largeView() ? placeOf(*view_.largeView()) : nullptr;
+  if (!place || !place->rect.contains(widget)) return;
+  const QPointF under = place->toView(widget);
+  const double zoom = std::clamp(view_.zoom() * factor, 0.5, 8.0);
+  // What is under the hand stays there.
+  const QRectF room = place->rect;
+  view_.setZoom(zoom);
+  relayout();
+  const ViewPlace* after = placeOf(*view_.largeView());
+  if (after && room == after->rect) panBy(widget - after->toWidget(under));
+}
+
+void HeadSheet::panBy(const QPointF& pixels) {
+  const ViewPlace* place = view_.largeView() ? placeOf(*view_.largeView()) : nullptr;
+  if (!place) return;
+  const QRectF frame = paint::frameOf(place->view);
+  pan_mm_ += pixels / place->scale;
+  // The head never leaves the sheet.
+  pan_mm_.setX(std::clamp(pan_mm_.x(), -frame.width() / 2, frame.width() / 2));
+  pan_mm_.setY(std::clamp(pan_mm_.y(), -frame.height() / 2, frame.height() / 2));
+  relayout();
+}
+
+void HeadSheet::pinch(QPinchGesture& gesture) {
+  if (gesture.state() == Qt::GestureStarted) {
+    pinchZoom_ = view_.zoom();
+    dropWhatIsUnderWay();
+  }
+  const QPointF centre = mapFromGlobal(gesture.centerPoint());
+  zoomAt(centre, pinchZoom_ * gesture.totalScaleFactor() / view_.zoom());
+  panBy(gesture.centerPoint() - gesture.lastCenterPoint());
+}
+
+bool HeadSheet::native(QNativeGestureEvent& event) {
+  switch (event.gestureType()) {
+    case Qt::ZoomNativeGesture: zoomAt(event.position(), 1 + event.value()); return true;
+    case Qt::PanNativeGesture: panBy(event.delta()); return true;
+    case Qt::SmartZoomNativeGesture:
+      zoomAt(event.position(), view_.zoom() > 1.5 ? 1 / view_.zoom() : 2 / view_.zoom());
+      return true;
+    default: return false;
+  }
+}
+
+bool HeadSheet::event(QEvent* event) {
+  switch (event->type()) {
+    case QEvent::Gesture:
+      if (auto* gesture = static_cast<QGestureEvent*>(event)->gesture(Qt::PinchGesture)) {
+        pinch(*static_cast<QPinchGesture*>(gesture));
+        return true;
+      }
+      break;
+    case QEvent::NativeGesture:
+      if (native(*static_cast<QNativeGestureEvent*>(event))) return true;
+      break;
+    case QEvent::ToolTip: {
+      const auto* help = static_cast<QHelpEvent*>(event);
+      const paint::PieceShape* piece = scene_->find(view_.hoverItem());
+      piece ? QToolTip::showText(help->globalPos(),
+                                 paint::describePiece(scene_->head(), *piece->piece), this)
+            : QToolTip::hideText();
+      return true;
+    }
+    case QEvent::FontChange:
+    case QEvent::ScreenChangeInternal: relayout(); break;
+    case QEvent::ShortcutOverride: {
+      // While a thickness is typed the digits belong to it.
+      auto* key = static_cast<QKeyEvent*>(event);
+      if (view_.tool() == Tool::Piece && pieceTool_.isDrawing() && key->text().size() == 1 &&
+          (key->text().at(0).isDigit() || key->key() == Qt::Key_Backspace)) {
+        event->accept();
+        return true;
+      }
+      break;
+    }
+    default: break;
+  }
+  return QWidget::event(event);
+}
+
+}  // namespace combdraft::sheet

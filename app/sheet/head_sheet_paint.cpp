@@ -1,0 +1,264 @@
+// What the head sheet puts on the screen: kept layers first, then what moves.
+#include <QPainter>
+#include <QPainterPath>
+#include <QStyleOption>
+#include <cmath>
+
+#include "app/paint/describe_piece.h"
+#include "app/paint/diagram.h"
+#include "app/sheet/head_sheet.h"
+#include "engine/head/surface_distance.h"
+
+namespace combdraft::sheet {
+namespace {
+
+const paint::Palette kPalette;
+
+QPointF project(const head::SheetView& view, const Vec3& p) {
+  const head::ViewPoint q = view.project(p);
+  return {q.u_mm, q.v_mm};
+}
+
+QPen pen(const QColor& colour, double width, Qt::PenStyle style = Qt::SolidLine) {
+  return QPen(colour, width, style, Qt::RoundCap, Qt::RoundJoin);
+}
+
+void paintTag(QPainter& painter, const QPointF& at, const QString& words) {
+  const QFontMetricsF metrics(painter.font());
+  const QRectF box(at.x(), at.y() - metrics.height() / 2 - 2,
+                   metrics.horizontalAdvance(words) + 10, metrics.height() + 4);
+  painter.setPen(Qt::NoPen);
+  painter.setBrush(kPalette.ink);
+  painter.drawRoundedRect(box, 4, 4);
+  painter.setPen(Qt::white);
+  painter.drawText(box, Qt::AlignCenter, words);
+}
+
+}  // namespace
+
+QPainterPath HeadSheet::toWidget(const ViewPlace& place, const QPainterPath& path_mm) const {
+  QTransform transform;
+  transform.translate(place.origin.x(), place.origin.y());
+  transform.scale(place.scale, place.scale);
+  return transform.map(path_mm);
+}
+
+void HeadSheet::paintEvent(QPaintEvent*) {
+  refreshLayers();
+  QPainter painter(this);
+  painter.setRenderHint(QPainter::Antialiasing);
+  painter.fillRect(rect(), kPalette.ground);
+  for (const ViewPlace& place : places_) paintView(painter, place);
+  if (hold_ == Hold::Band) {
+    painter.setPen(pen(kPalette.accent, 1, Qt::DashLine));
+    QColor tint = kPalette.accent;
+    tint.setAlpha(28);
+    painter.setBrush(tint);
+    painter.drawRect(QRectF(press_, now_).normalized());
+  }
+  paintFoot(painter);
+  if (hasFocus()) {
+    painter.setBrush(Qt::NoBrush);
+    painter.setPen(pen(kPalette.accent, 2));
+    painter.drawRoundedRect(QRectF(rect()).adjusted(1.5, 1.5, -1.5, -1.5), 5, 5);
+  }
+}
+
+void HeadSheet::paintView(QPainter& painter, const ViewPlace& place) const {
+  const ViewLayers& layers = layers_[static_cast<std::size_t>(place.view)];
+  const document::Layer layer = view_.layer();
+  const double divider = layer == document::Layer::Diagram ? place.rect.right() + 1
+                         : layer == document::Layer::Look  ? place.rect.left()
+                                                           : dividerX(place);
+  painter.save();
+  painter.setClipRect(place.rect);
+  const double title = kTitleLines * QFontMetricsF(font()).height();
+  const QRectF drawn = toWidget(place, paint::viewClip(place.view)).boundingRect() &
+                       place.rect.adjusted(0, title, 0, 0);
+  if (layer != document::Layer::Look) {
+    painter.save();
+    painter.setClipRect(QRectF(place.rect.left(), place.rect.top(), divider - place.rect.left(),
+                               place.rect.height()), Qt::IntersectClip);
+    painter.drawPixmap(place.rect.topLeft(), layers.diagramArt());
+    painter.drawPixmap(place.rect.topLeft(), layers.diagram());
+    painter.restore();
+  }
+  if (layer != document::Layer::Diagram) {
+    painter.save();
+    painter.setClipRect(QRectF(divider, place.rect.top(), place.rect.right() - divider + 1,
+                               place.rect.height()), Qt::IntersectClip);
+    if (view_.surround() == document::Surround::MidGrey) {
+      QPainterPath around = toWidget(place, paint::viewClip(place.view));
+      painter.fillPath(around, kPalette.midGrey);
+    }
+    painter.drawPixmap(place.rect.topLeft(), layers.look());
+    painter.restore();
+  }
+  if (layer == document::Layer::Both) {
+    painter.setPen(pen(kPalette.softInk, 1));
+    painter.drawLine(QPointF(divider, drawn.top()), QPointF(divider, drawn.bottom()));
+    if (place.large || !view_.largeView()) {
+      const QRectF grip(divider - 5, drawn.center().y() - 14, 10, 28);
+      painter.setBrush(kPalette.ground);
+      painter.drawRoundedRect(grip, 5, 5);
+      for (const double dx : {-1.5, 1.5})
+        painter.drawLine(QPointF(divider + dx, grip.top() + 9), QPointF(divider + dx, grip.bottom() - 9));
+    }
+  }
+  if (view_.layer() != document::Layer::Diagram &&
+      !pictures_[static_cast<std::size_t>(place.view)] && (place.large || !view_.largeView())) {
+    const QString words = tr("Working out the look …");
+    const double width = QFontMetricsF(font()).horizontalAdvance(words) + 14;
+    paintTag(painter, drawn.bottomRight() - QPointF(width, title), words);
+  }
+  painter.save();
+  if (place.view == head::ViewName::Crown)
+    painter.setClipPath(toWidget(place, paint::viewClip(place.view)), Qt::IntersectClip);
+  paintOverlay(painter, place);
+  painter.restore();
+  painter.setPen(place.large ? kPalette.ink : kPalette.softInk);
+  const int number = static_cast<int>(place.view) + 1;
+  QString words = QStringLiteral("%1  %2").arg(number).arg(paint::viewTitle(place.view));
+  const QFontMetricsF metrics(font());
+  if (metrics.horizontalAdvance(words) > place.rect.width()) words = paint::viewTitle(place.view);
+  painter.drawText(place.rect, Qt::AlignTop | Qt::AlignHCenter,
+                   metrics.elidedText(words, Qt::ElideRight, place.rect.width()));
+  painter.restore();
+}
+
+void HeadSheet::paintOverlay(QPainter& painter, const ViewPlace& place) const {
+  const head::SheetView view = scene_->head().view(place.view);
+  painter.setBrush(Qt::NoBrush);
+  const auto outline = [&](const plan::ItemId& id, double width) {
+    const paint::PieceShape* piece = scene_->find(id);
+    if (!piece) return;
+    painter.setPen(pen(kPalette.accent, width));
+    painter.drawPath(toWidget(place, paint::seenOutline(*scene_, *piece, place.view)));
+    for (const paint::StripRun& run : paint::splitBySight(view, piece->strip)) {
+      if (run.sight != paint::Sight::Hidden) continue;
+      QPolygonF line;
+      for (const paint::StripSample& s : run.strip)
+        line << place.toWidget(project(view, s.centre));
+      painter.setPen(pen(kPalette.accent, width, Qt::DashLine));
+      painter.drawPolyline(line);
+    }
+  };
+  if (view_.layer() == document::Layer::Look && view_.tool() == document::Tool::Select &&
+      document_.selection().isEmpty() && view_.hoverItem().empty()) {
+    // The look alone stays undisturbed.
+  } else {
+    for (const plan::ItemId& id : document_.selection().ids()) outline(id, 2);
+    if (!document_.selection().contains(view_.hoverItem())) outline(view_.hoverItem(), 1);
+  }
+  for (const paint::SectionShape& section : scene_->sections()) {
+    if (!document_.selection().contains(section.id)) continue;
+    for (const paint::LineRun& run :
+         paint::splitBySight(scene_->head().shape, view, section.outline)) {
+      QPolygonF line;
+      for (const Vec3& p : run.points) line << place.toWidget(project(view, p));
+      painter.setPen(pen(kPalette.accent, 2, run.sight == paint::Sight::Seen ? Qt::SolidLine
+                                                                             : Qt::DashLine));
+      painter.drawPolyline(line);
+    }
+  }
+  paintHandles(painter, place);
+  paintTool(painter, place);
+  if (view_.hoverPoint() && hold_ != Hold::Divider) {
+    const Vec3 p = scene_->head().shape.pointAt(*view_.hoverPoint());
+    const QPointF at = project(view, p);
+    if (paint::viewClip(place.view).contains(at)) {
+      const QPointF w = place.toWidget(at);
+      const bool seen = view.faces(scene_->head().shape, p);
+      painter.setBrush(Qt::NoBrush);
+      painter.setPen(pen(Qt::white, 3.2));
+      painter.drawEllipse(w, 4.5, 4.5);
+      painter.setPen(pen(kPalette.accent, 1.6, seen ? Qt::SolidLine : Qt::DotLine));
+      painter.drawEllipse(w, 4.5, 4.5);
+    }
+  }
+}
+
+void HeadSheet::paintHandles(QPainter& painter, const ViewPlace& place) const {
+  for (const Handle& handle : shownHandles(place)) {
+    const QPointF at = place.toWidget(handle.at_mm), base = place.toWidget(handle.base_mm);
+    painter.setPen(pen(kPalette.accent, 1.6));
+    painter.setBrush(Qt::white);
+    switch (handle.kind) {
+      case HandleKind::Thickness: painter.drawRect(QRectF(at.x() - 4, at.y() - 4, 8, 8)); break;
+      case HandleKind::Point: painter.drawEllipse(at, 4, 4); break;
+      case HandleKind::Start: {
+        painter.drawLine(base, at);
+        const QPolygonF diamond{at + QPointF(0, -6), at + QPointF(6, 0), at + QPointF(0, 6),
+                                at + QPointF(-6, 0)};
+        painter.setBrush(kPalette.accent);
+        painter.drawPolygon(diamond);
+        const auto* piece = document_.plan().find<plan::Piece>(document_.selection().lead());
+        if (piece) paintTag(painter, at + QPointF(11, 0), paint::millimetres(piece->start_mm));
+        break;
+      }
+    }
+  }
+}
+
+void HeadSheet::paintTool(QPainter& painter, const ViewPlace& place) const {
+  const head::SheetView view = scene_->head().view(place.view);
+  if (view_.tool() == document::Tool::Measure && measureFrom_ && view_.hoverPoint()) {
+    const head::SurfacePath way = head::shortestPath(
+        scene_->head().shape, scene_->head().shape.pointAt(*measureFrom_),
+        scene_->head().shape.pointAt(*view_.hoverPoint()));
+    for (const paint::LineRun& run :
+         paint::splitBySight(scene_->head().shape, view, way.points)) {
+      QPolygonF line;
+      for (const Vec3& p : run.points) line << place.toWidget(project(view, p));
+      painter.setPen(pen(kPalette.accent, 1.6, run.sight == paint::Sight::Seen ? Qt::SolidLine
+                                                                               : Qt::DashLine));
+      painter.drawPolyline(line);
+    }
+    return;
+  }
+  if (view_.tool() != document::Tool::Piece || !pieceTool_.isDrawing()) return;
+  std::vector<head::ScalpPoint> points = pieceTool_.points();
+  if (view_.hoverPoint() && hold_ != Hold::Draw) points.push_back(*view_.hoverPoint());
+  const paint::Strip strip =
+      paint::makeStrip(scene_->head().shape, points, pieceTool_.thickness_mm());
+  for (const paint::StripRun& run : paint::splitBySight(view, strip)) {
+    QPolygonF around, centre;
+    for (const paint::StripSample& s : run.strip) around << place.toWidget(project(view, s.a));
+    for (auto s = run.strip.rbegin(); s != run.strip.rend(); ++s)
+      around << place.toWidget(project(view, s->b));
+    for (const paint::StripSample& s : run.strip) centre << place.toWidget(project(view, s.centre));
+    if (run.sight == paint::Sight::Seen) {
+      QColor tint = kPalette.accent;
+      tint.setAlpha(60);
+      painter.setBrush(tint);
+      painter.setPen(pen(kPalette.accent, 1.6));
+      painter.drawPolygon(around);
+    } else {
+      painter.setBrush(Qt::NoBrush);
+      painter.setPen(pen(kPalette.accent, 1.4, Qt::DashLine));
+      painter.drawPolyline(centre);
+    }
+  }
+  painter.setBrush(Qt::white);
+  painter.setPen(pen(kPalette.accent, 1.6));
+  for (const head::ScalpPoint& point : pieceTool_.points()) {
+    const Vec3 p = scene_->head().shape.pointAt(point);
+    if (view.faces(scene_->head().shape, p)) painter.drawEllipse(place.toWidget(project(view, p)), 3, 3);
+  }
+}
+
+void HeadSheet::paintFoot(QPainter& painter) const {
+  const QFontMetricsF metrics(font());
+  const double line = metrics.height();
+  const QRectF first(12, height() - kFootLines * line - 6, width() - 24, line);
+  const QRectF second = first.translated(0, 1.2 * line);
+  painter.setFont(font());
+  painter.setPen(kPalette.ink);
+  painter.drawText(first, Qt::AlignLeft | Qt::AlignVCenter,
+                   metrics.elidedText(hint(), Qt::ElideRight, first.width()));
+  painter.setPen(kPalette.softInk);
+  painter.drawText(second, Qt::AlignLeft | Qt::AlignVCenter,
+                   metrics.elidedText(placeWords(), Qt::ElideRight, second.width()));
+}
+
+}  // namespace combdraft::sheet

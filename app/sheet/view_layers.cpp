@@ -1,0 +1,77 @@
+#include "app/sheet/view_layers.h"
+
+#include <QPainter>
+#include <cmath>
+
+#include "app/paint/diagram.h"
+#include "app/paint/look_layer.h"
+#include "app/paint/painter_backend.h"
+
+namespace combdraft::sheet {
+namespace {
+constexpr double kReadableScale = 0.17;  // smaller drawings show no numbers
+}
+
+double paperScale(double pixelsPerMm) { return pixelsPerMm * 25.4 / 96; }
+
+QPixmap ViewLayers::blank() const {
+  const QSizeF size = source_.place.rect.size() * source_.pixelRatio;
+  QPixmap pixmap(std::max(1, static_cast<int>(std::ceil(size.width()))),
+                 std::max(1, static_cast<int>(std::ceil(size.height()))));
+  pixmap.setDevicePixelRatio(source_.pixelRatio);
+  pixmap.fill(Qt::transparent);
+  return pixmap;
+}
+
+void ViewLayers::update(const Source& next) {
+  const bool sized = !(next.place == source_.place) || next.pixelRatio != source_.pixelRatio ||
+                     diagramArt_.isNull();
+  const bool sameHead = source_.scene && &source_.scene->head() == &next.scene->head() &&
+                        source_.scene->plan().head().skin == next.scene->plan().head().skin;
+  const bool art = sized || !sameHead;
+  const bool diagram = art || source_.scene != next.scene;
+  const bool look = art || source_.picture != next.picture;
+  source_ = next;
+  const ViewPlace& place = source_.place;
+  const paint::Scene& scene = *source_.scene;
+  const paint::Palette palette;
+  const double scale = paperScale(place.scale);
+  const auto draw = [&](QPixmap& pixmap, const paint::Items& items) {
+    QPainter painter(&pixmap);
+    painter.translate(place.origin - place.rect.topLeft());
+    painter.scale(place.scale, place.scale);
+    paint::paintItems(painter, items);
+  };
+  const auto ring = [&](paint::Items& items) {
+    if (place.view == head::ViewName::Crown)
+      items.push_back(paint::viewRing(place.view, palette, paint::Ink(scale)));
+  };
+  if (art) {
+    diagramArt_ = blank();
+    paint::Items items = paint::headArt(scene.head(), place.view, plan::SkinTone::Paper, palette,
+                                        paint::Ink(scale), paint::Guides::Shown);
+    ring(items);
+    draw(diagramArt_, items);
+    ++drawn_.art;
+  }
+  if (diagram) {
+    diagram_ = blank();
+    const auto labels = scale < kReadableScale ? paint::DiagramStyle::Labels::Omitted
+                                               : paint::DiagramStyle::Labels::Shown;
+    items_ = paint::diagramItems(scene, place.view, {palette, scale, labels});
+    draw(diagram_, items_);
+    ++drawn_.diagram;
+  }
+  if (look) {
+    look_ = blank();
+    paint::Items items = paint::headArt(scene.head(), place.view, scene.plan().head().skin,
+                                        palette, paint::Ink(scale), paint::Guides::Omitted);
+    if (source_.picture) items.push_back(paint::lookItem(*source_.picture));
+    paint::clipToView(items, place.view);
+    ring(items);
+    draw(look_, items);
+    ++drawn_.look;
+  }
+}
+
+}  // namespace combdraft::sheet
