@@ -22,11 +22,11 @@ std::string padded(const std::string& text, std::size_t width, bool toTheRight) 
 std::vector<std::string> row(const std::string& name, const std::optional<look::Reading>& r,
                              const look::Contrast* contrast, const std::string& warmth) {
   if (!r) return {name, "", "", "", "", "", "", "not seen", ""};
-  std::string range = "±" + numberText(r->sampling_error, 1);
+  std::string range = "not worked out";
   if (r->rangeKnown) range = numberText(r->low, 1) + " to " + numberText(r->high, 1);
   std::string words = contrast ? std::string(look::verdictWord(contrast->verdict)) : "";
   if (contrast && contrast->verdict == look::ContrastVerdict::TwoClearLevels)
-    words += ", " + numberText(contrast->delta, 0) + " apart";
+    words += " (L* " + numberText(contrast->delta, 0) + " between them)";
   return {name,
           numberText(r->seen_mm2 / 100, 0),
           numberText(100 * r->skin_share, 0),
