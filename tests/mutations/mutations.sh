@@ -23,7 +23,8 @@ mutation hair-behind-seen 'hair that lies underneath is seen like hair on top' \
 
 mutation body-transparent 'hair behind head and shoulders is seen' \
   engine/visibility/raster.cpp '[embree]' \
-  's/if \(depth > hidden\[pixel\]\)/if (depth > -1e9f)/'
+  's/if \(depth > hidden\[pixel\]\)/if (depth > -1e9f)/
+   s/if \(solid > BodyDepth::kNone\)/if (solid > 1e30f)/'
 
 mutation mixed-in-lightness 'colours are averaged in L*, not in light' \
   engine/look/region_sums.cpp 'half level n and half n + 2*,[embree]' \
