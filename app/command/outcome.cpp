@@ -13,7 +13,8 @@ Outcome outcomeOf(const Error& error) {
     case ErrorCode::FileUnwritable:
     case ErrorCode::FileReadBackDiffers: return Outcome::FileTrouble;
     case ErrorCode::UnknownName: return Outcome::WrongUsage;
-    case ErrorCode::Cancelled: return Outcome::OwnFault;
+    case ErrorCode::Cancelled:
+    case ErrorCode::OutOfMemory: return Outcome::OwnFault;
     default: return Outcome::DocumentWrong;
   }
 }

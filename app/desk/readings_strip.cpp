@@ -180,6 +180,7 @@ void ReadingsStrip::setFreshness(Freshness freshness) {
   switch (freshness) {
     case Freshness::Fresh: state_->setText(tr("Readings")); break;
     case Freshness::Refining: state_->setText(tr("Readings \u25D4 first estimate, being refined")); break;
+    case Freshness::Failed: state_->setText(tr("Readings of the last plan that could be worked out")); break;
     case Freshness::Lagging:
       state_->setText(tr("Readings \u25A8 of the plan before the last change, being worked out"));
       break;

@@ -1,11 +1,17 @@
 #include "app/live/look_service.h"
 
 #include <algorithm>
+#include <chrono>
+#include <new>
+
+#include "engine/look/head_hair.h"
+#include "engine/look/look_range.h"
 
 namespace combdraft::live {
 namespace {
 
 constexpr int kQuickLocks = 8000, kFullLocks = 30000;
+constexpr std::chrono::milliseconds kRest{1200};
 constexpr double kQuickMeasuring_mm = 2.0, kFullMeasuring_mm = 1.0;
 // Quick pictures are half as fine; the screen scales them up for the moment.
 constexpr double kQuickCoarser = 2.0, kCoarsestPicture_mm = 2.0;
@@ -26,13 +32,6 @@ std::vector<look::PictureRequest> coarser(std::vector<look::PictureRequest> pict
   return pictures;
 }
 
-// The fields of the hair that move hairs; levels, bands and white only colour them.
-bool sameFall(const plan::Hair& a, const plan::Hair& b) {
-  return a.density_per_cm2 == b.density_per_cm2 && a.fibre_um == b.fibre_um && a.curl == b.curl &&
-         a.length_mm == b.length_mm && a.layering_frac == b.layering_frac &&
-         a.cutLine_mm == b.cutLine_mm;
-}
-
 bool samePictures(const std::vector<look::PictureRequest>& a,
                   const std::vector<look::PictureRequest>& b) {
   return std::equal(a.begin(), a.end(), b.begin(), b.end(), [](const auto& x, const auto& y) {
@@ -43,15 +42,19 @@ bool samePictures(const std::vector<look::PictureRequest>& a,
 }  // namespace
 
 bool needsNewHair(const LookJob& last, const LookJob& next) {
-  return last.plan.info().number != next.plan.info().number ||
-         last.plan.info().assumptions != next.plan.info().assumptions ||
-         !(last.plan.head() == next.plan.head()) || !sameFall(last.plan.hair(), next.plan.hair()) ||
-         !(last.settings.worn == next.settings.worn) ||
-         last.settings.weeks != next.settings.weeks || !samePictures(last.pictures, next.pictures);
+  const auto key = [](const LookJob& job) {
+    return look::HeadHair::keyOf(job.plan, job.settings.worn, kFullLocks, kFullMeasuring_mm, 0);
+  };
+  return key(last) != key(next) || !samePictures(last.pictures, next.pictures);
 }
 
 LookService::Passes LookService::enginePasses() {
-  return {enginePass(kQuickLocks, kQuickMeasuring_mm), enginePass(kFullLocks, kFullMeasuring_mm)};
+  auto ranges = std::make_shared<look::LookRange>();
+  return {enginePass(kQuickLocks, kQuickMeasuring_mm), enginePass(kFullLocks, kFullMeasuring_mm),
+          [ranges](const plan::Plan& plan, const look::LookSettings& settings,
+                   look::Readings readings, std::stop_token stop) {
+            return ranges->apply(plan, settings, std::move(readings), std::move(stop));
+          }};
 }
 
 LookService::LookService(Passes passes, QObject* parent)
@@ -67,6 +70,7 @@ LookService::~LookService() {
   {
     const std::lock_guard lock(mutex_);
     fullPass_.request_stop();
+    rangePass_.request_stop();
   }
   wake_.notify_all();
   if (worker_.joinable()) worker_.join();
@@ -88,6 +92,7 @@ void LookService::post() {
   {
     const std::lock_guard lock(mutex_);
     if (running_ && needsNewHair(*running_, *asked_)) fullPass_.request_stop();
+    rangePass_.request_stop();
     mailbox_ = std::move(asked_);
   }
   asked_.reset();
@@ -98,7 +103,7 @@ void LookService::work(const std::stop_token& stop) {
   std::optional<LookJob> traced;  // what the full engine's hair was made from
   while (true) {
     LookJob job;
-    std::stop_token fullStop;
+    std::stop_token fullStop, rangeStop;
     {
       std::unique_lock lock(mutex_);
       running_.reset();
@@ -108,34 +113,67 @@ void LookService::work(const std::stop_token& stop) {
       running_ = job;
       fullPass_ = std::stop_source();
       fullStop = fullPass_.get_token();
+      rangePass_ = std::stop_source();
+      rangeStop = rangePass_.get_token();
     }
     if (stop.stop_requested()) return;
 
+    std::optional<look::LookFrame> shown;
+    const auto show = [&](look::LookFrame frame, Pass which) {
+      auto result = std::make_shared<const LookResult>(
+          LookResult{job.revision, job.settings, std::move(frame), which});
+      QMetaObject::invokeMethod(
+          this, [this, serial = job.serial, result] { publish(serial, result); },
+          Qt::QueuedConnection);
+    };
     const auto run = [&](const PassFunction& pass, Pass which, std::stop_token passStop) {
-      Result<look::LookFrame> frame =
-          pass(job.plan, job.settings, which == Pass::Quick ? coarser(job.pictures) : job.pictures,
-               std::move(passStop));
+      Result<look::LookFrame> frame = Error{ErrorCode::OutOfMemory, "", {}, ""};
+      try {
+        frame = pass(job.plan, job.settings,
+                     which == Pass::Quick ? coarser(job.pictures) : job.pictures, std::move(passStop));
+      } catch (const std::bad_alloc&) {
+        // The plan itself is safe in the window's own thread: say so and go on.
+      }
       if (frame) {
-        auto result = std::make_shared<const LookResult>(
-            LookResult{job.revision, job.settings, std::move(frame).value(), which});
-        QMetaObject::invokeMethod(
-            this, [this, serial = job.serial, result] { publish(serial, result); },
-            Qt::QueuedConnection);
+        shown = *frame;
+        show(std::move(frame).value(), which);
         return true;
       }
       if (frame.error().code != ErrorCode::Cancelled)
         QMetaObject::invokeMethod(
-            this, [this, error = frame.error()] { Q_EMIT failed(error); }, Qt::QueuedConnection);
+            this,
+            [this, serial = job.serial, error = frame.error()] {
+              if (serial >= newestSerial_) setFreshness(Freshness::Failed);
+              Q_EMIT failed(error);
+            },
+            Qt::QueuedConnection);
       return false;
     };
     if (!traced || needsNewHair(*traced, job)) {
       traced.reset();
-      if (!run(passes_.quick, Pass::Quick, {})) continue;
+      if (!run(passes_.quick, Pass::Quick, stop)) continue;
     }
-    if (run(passes_.full, Pass::Full, fullStop))
-      traced = job;
-    else
+    if (!run(passes_.full, Pass::Full, fullStop)) {
       traced.reset();
+      continue;
+    }
+    traced = job;
+
+    // The ranges take seconds: only when the hand has rested for a while.
+    if (!passes_.range) continue;
+    {
+      std::unique_lock lock(mutex_);
+      if (wake_.wait_for(lock, stop, kRest, [this] { return mailbox_.has_value(); })) continue;
+    }
+    if (stop.stop_requested()) return;
+    try {
+      auto readings = passes_.range(job.plan, job.settings, *shown->readings, rangeStop);
+      if (!readings) continue;
+      shown->readings = std::make_shared<const look::Readings>(std::move(readings).value());
+      show(std::move(*shown), Pass::Full);
+    } catch (const std::bad_alloc&) {
+      continue;  // the look stands; its range stays unknown
+    }
   }
 }
 

@@ -38,8 +38,11 @@ class LookService : public QObject {
   using PassFunction = std::function<Result<look::LookFrame>(
       const plan::Plan&, const look::LookSettings&, const std::vector<look::PictureRequest>&,
       std::stop_token)>;
+  using RangeFunction = std::function<Result<look::Readings>(
+      const plan::Plan&, const look::LookSettings&, look::Readings, std::stop_token)>;
   struct Passes {
     PassFunction quick, full;  ///< each called by the worker only
+    RangeFunction range = {};  ///< when the plan has been still for a while; may be missing
   };
   /// The engine with 8,000 locks at 2 mm, and with 30,000 at 1 mm.
   static Passes enginePasses();
@@ -57,6 +60,7 @@ class LookService : public QObject {
     Fresh,     ///< what is shown belongs to the newest request, all locks
     Refining,  ///< belongs to the newest request, few locks
     Lagging,   ///< older than the newest request
+    Failed,    ///< the newest request could not be worked out; an older look stands
   };
   Freshness freshness() const { return freshness_; }
   bool isLagging() const { return freshness_ == Freshness::Lagging; }
@@ -87,7 +91,7 @@ class LookService : public QObject {
   std::condition_variable_any wake_;
   std::optional<LookJob> mailbox_;
   std::optional<LookJob> running_;
-  std::stop_source fullPass_;
+  std::stop_source fullPass_, rangePass_;
   std::jthread worker_;  // last: stops before the rest goes
 };
 

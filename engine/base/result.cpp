@@ -33,6 +33,7 @@ std::string codeName(ErrorCode code) {
     case ErrorCode::UnknownName: return "unknown-name";
     case ErrorCode::OutOfRange: return "out-of-range";
     case ErrorCode::Cancelled: return "cancelled";
+    case ErrorCode::OutOfMemory: return "out-of-memory";
   }
   return "unknown";
 }
@@ -78,6 +79,8 @@ std::string sentence(const Error& e) {
     case ErrorCode::UnknownName: return "unknown name \"" + arg(e, 0) + "\"; known: " + arg(e, 1);
     case ErrorCode::OutOfRange: return "found " + arg(e, 0) + ", allowed is " + arg(e, 1);
     case ErrorCode::Cancelled: return "cancelled";
+    case ErrorCode::OutOfMemory:
+      return "there is not enough memory for this look; fewer locks or fewer views need less";
   }
   return "unknown error";
 }

@@ -46,6 +46,7 @@ enum class ErrorCode {
   UnknownName = 400,
   OutOfRange,
   Cancelled,
+  OutOfMemory,
 };
 
 /// Stable short name of a code, for `--json` and tests: "field-out-of-range".
