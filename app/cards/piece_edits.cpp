@@ -2,6 +2,8 @@
 
 #include <QCoreApplication>
 
+#include "engine/plan/edits.h"
+
 namespace combdraft::cards {
 
 std::vector<plan::ItemId> piecesOf(const plan::Plan& plan, const std::vector<plan::ItemId>& ids) {
@@ -13,19 +15,13 @@ std::vector<plan::ItemId> piecesOf(const plan::Plan& plan, const std::vector<pla
 
 plan::Plan withPieces(const plan::Plan& plan, const std::vector<plan::ItemId>& ids,
                       const PieceChange& change) {
-  plan::Plan next = plan;
-  for (const plan::ItemId& id : piecesOf(plan, ids)) {
-    plan::Piece piece = *next.find<plan::Piece>(id);
-    change(piece);
-    next.put(id, std::move(piece));
-  }
-  return next;
+  return plan::applied(plan, plan::changePieces(plan, piecesOf(plan, ids), change));
 }
 
 QString pieceName(const plan::ItemId& id, const plan::Piece& piece) {
   if (!piece.label.empty()) return QString::fromStdString(piece.label);
-  QString name = QString::fromStdString(id);
-  return name.replace(u'-', u' ');
+  if (piece.order > 0) return QCoreApplication::translate("pieces", "piece %1").arg(piece.order);
+  return QString::fromStdString(id).replace(u'-', u' ');
 }
 
 QString piecesName(const plan::Plan& plan, const std::vector<plan::ItemId>& ids) {

@@ -11,10 +11,10 @@ namespace combdraft::cards {
 
 using PieceChange = std::function<void(plan::Piece&)>;
 
-/// The plan with `change` made on each of `ids` that is a piece.
+/// The plan with `change` made on each of `ids` that is a piece; twins follow.
 plan::Plan withPieces(const plan::Plan& plan, const std::vector<plan::ItemId>& ids,
                       const PieceChange& change);
-/// "piece 7", or its own label.
+/// Its own label, or "piece 7" by its place in the order.
 QString pieceName(const plan::ItemId& id, const plan::Piece& piece);
 /// "piece 7" or "3 pieces".
 QString piecesName(const plan::Plan& plan, const std::vector<plan::ItemId>& ids);

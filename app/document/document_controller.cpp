@@ -24,14 +24,14 @@ void DocumentController::edit(const plan::Plan& next, const QString& name, Gestu
 
 void DocumentController::edit(const plan::Plan& next, const QString& name, const Selection& after,
                               Gesture gesture) {
-  std::vector<ItemChange> changes = difference(document_, next);
-  if (changes.empty()) {
+  plan::ChangeSet edit = plan::difference(document_, next, plan::EditKind::ChangeItem);
+  if (edit.empty()) {
     dropTentative();
     select(after);
     return;
   }
   undo_.push(
-      new ApplyChangeSet(*this, std::move(changes), selection_, after.within(next), gesture, name));
+      new ApplyChangeSet(*this, std::move(edit), selection_, after.within(next), gesture, name));
 }
 
 void DocumentController::setTentative(const plan::Plan& next) {
@@ -88,15 +88,12 @@ void DocumentController::markSaved(FileIdentity file) {
   Q_EMIT fileChanged();
 }
 
-void DocumentController::applyItems(
-    const std::vector<std::pair<plan::ItemId, plan::ItemPtr>>& items, const Selection& selection) {
+void DocumentController::apply(const plan::ChangeSet& edit, const Selection& selection) {
   std::set<plan::ItemId> ids;
   if (tentative_) ids = changedIds(*tentative_, document_);
   tentative_.reset();
-  for (const auto& [id, item] : items) {
-    document_.put(id, item);
-    ids.insert(id);
-  }
+  document_ = plan::applied(std::move(document_), edit);
+  for (const plan::ItemChange& change : edit.changes) ids.insert(change.id);
   const bool selectionMoves = !(selection == selection_);
   selection_ = selection;
   announce(DocumentChange::Kind::Edited, std::move(ids));
@@ -110,7 +107,9 @@ void DocumentController::announce(DocumentChange::Kind kind, std::set<plan::Item
 
 std::set<plan::ItemId> changedIds(const plan::Plan& before, const plan::Plan& after) {
   std::set<plan::ItemId> ids;
-  for (const ItemChange& change : difference(before, after)) ids.insert(change.id);
+  for (const plan::ItemChange& change :
+       plan::difference(before, after, plan::EditKind::ChangeItem).changes)
+    ids.insert(change.id);
   return ids;
 }
 

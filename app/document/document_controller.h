@@ -18,7 +18,7 @@
 #include <set>
 
 #include "app/document/selection.h"
-#include "engine/plan/plan.h"
+#include "engine/plan/change_set.h"
 
 namespace combdraft::document {
 
@@ -106,8 +106,7 @@ class DocumentController : public QObject {
 
  private:
   friend class ApplyChangeSet;
-  void applyItems(const std::vector<std::pair<plan::ItemId, plan::ItemPtr>>& items,
-                  const Selection& selection);
+  void apply(const plan::ChangeSet& edit, const Selection& selection);
   void announce(DocumentChange::Kind kind, std::set<plan::ItemId> ids);
   enum class Standing { AsInFile, Modified };
   void load(plan::Plan plan, FileIdentity file, Standing standing);

@@ -1,0 +1,231 @@
+#include "app/desk/main_window.h"
+
+#include <QCloseEvent>
+#include <QHBoxLayout>
+#include <QMimeData>
+#include <QRandomGenerator>
+#include <QStackedWidget>
+#include <QVBoxLayout>
+
+#include "app/controls/theme.h"
+#include "app/desk/card_column.h"
+#include "app/desk/message_bar.h"
+#include "app/desk/new_plan_page.h"
+#include "app/desk/readings_strip.h"
+#include "app/desk/start_page.h"
+#include "app/desk/worn_bar.h"
+#include "app/sheet/head_sheet.h"
+#include "app/store/plan_store.h"
+
+namespace combdraft::desk {
+
+MainWindow::MainWindow(const DeskPlaces& places, live::LookService::Passes passes)
+    : settings_(places.settingsFile),
+      recoveryRoot_(places.recoveryRoot),
+      controller_(plan::Plan::fresh(1)),
+      looks_(std::move(passes)),
+      recovery_(controller_, places.recoveryRoot) {
+  setAcceptDrops(true);
+  buildPages();
+  declareFileActions();
+  declareEditActions();
+  declareToolActions();
+  declareViewActions();
+  buildMenusAndTools();
+  connectAll();
+  view_.setSurround(settings_.isGreySurround() ? document::Surround::MidGrey
+                                               : document::Surround::Paper);
+  setMinimumSize(fontMetrics().averageCharWidth() * 110, fontMetrics().height() * 32);
+  if (!restoreGeometry(settings_.windowGeometry())) resize(1280, 820);
+  showStart();
+}
+
+MainWindow::~MainWindow() {
+  // The stack's end and late looks are no news to a window that goes away.
+  disconnect(&controller_, nullptr, this, nullptr);
+  disconnect(&looks_, nullptr, this, nullptr);
+  delete takeCentralWidget();
+}
+
+void MainWindow::buildPages() {
+  auto* central = new QWidget(this);
+  auto* column = new QVBoxLayout(central);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->setSpacing(0);
+  messages_ = new MessageBar(central);
+  column->addWidget(messages_);
+  pages_ = new QStackedWidget(central);
+  column->addWidget(pages_, 1);
+  setCentralWidget(central);
+
+  start_ = new StartPage(pages_);
+  newPlan_ = new NewPlanPage(pages_);
+  work_ = new QWidget(pages_);
+  pages_->addWidget(start_);
+  pages_->addWidget(newPlan_);
+  pages_->addWidget(work_);
+
+  auto* work = new QVBoxLayout(work_);
+  work->setContentsMargins(0, 0, 0, 0);
+  work->setSpacing(0);
+  wornBar_ = new WornBar(view_, work_);
+  work->addWidget(wornBar_);
+  auto* middle = new QHBoxLayout;
+  middle->setContentsMargins(0, 0, 0, 0);
+  middle->setSpacing(0);
+  work->addLayout(middle, 1);
+  sheet_ = new sheet::HeadSheet(controller_, view_, work_);
+  cards_ = new CardColumn(controller_, work_);
+  middle->addWidget(sheet_, 1);
+  middle->addWidget(cards_);
+  readings_ = new ReadingsStrip(work_);
+  work->addWidget(readings_);
+}
+
+void MainWindow::connectAll() {
+  using document::DocumentChange;
+  using document::ViewState;
+  connect(&controller_, &document::DocumentController::changed, this,
+          [this](const DocumentChange& change) {
+            if (change.kind == DocumentChange::Kind::Replaced) looks_.forget();
+            requestLook();
+            if (change.kind != DocumentChange::Kind::Tentative) {
+              titleChanged();
+              actions_.refresh();
+            }
+          });
+  connect(&controller_, &document::DocumentController::fileChanged, this, [this] {
+    titleChanged();
+    actions_.refresh();
+  });
+  connect(&controller_, &document::DocumentController::selectionChanged, this, [this] {
+    actions_.refresh();
+    if (!controller_.selection().isEmpty()) cards_->turnTo(CardColumn::Card::Piece);
+  });
+  connect(&controller_.undoStack(), &QUndoStack::indexChanged, &actions_,
+          [this] { actions_.refresh(); });
+  connect(&view_, &ViewState::changed, this, [this](ViewState::Aspects aspects) {
+    if (aspects.testFlag(ViewState::Aspect::Look)) requestLook();
+    if (aspects.testFlag(ViewState::Aspect::Layer))
+      settings_.setGreySurround(view_.surround() == document::Surround::MidGrey);
+    if (!(aspects & ~ViewState::Aspects(ViewState::Aspect::Hover))) return;
+    actions_.refresh();
+  });
+  connect(sheet_, &sheet::HeadSheet::wantedPicturesChanged, this, [this] {
+    const auto same = [](const look::PictureRequest& a, const look::PictureRequest& b) {
+      return a.view == b.view && a.pixel_mm == b.pixel_mm;
+    };
+    const std::vector<look::PictureRequest> wanted = sheet_->wantedPictures();
+    if (!std::equal(wanted.begin(), wanted.end(), askedPictures_.begin(), askedPictures_.end(), same))
+      requestLook();
+  });
+  connect(&looks_, &live::LookService::lookReady, this,
+          [this](const std::shared_ptr<const live::LookResult>& result) {
+            sheet_->setLook(result);
+            readings_->set(*result);
+            messages_->clear(QStringLiteral("look"));
+          });
+  connect(&looks_, &live::LookService::freshnessChanged, this,
+          [this] { readings_->setFreshness(looks_.freshness()); });
+  connect(&looks_, &live::LookService::failed, this, [this](const Error& error) {
+    messages_->say({Message::Kind::Caution,
+                     tr("The look cannot be worked out: %1").arg(QString::fromStdString(describe(error))),
+                     {},
+                     QStringLiteral("look")});
+  });
+  connect(&recovery_, &store::Recovery::failed, this, [this](const QString& why) {
+    messages_->say({Message::Kind::Caution,
+                     tr("Your latest changes could not be kept safe: %1. It is tried again; save the plan to be sure.").arg(why),
+                     {},
+                     QStringLiteral("recovery")});
+  });
+  connect(&recovery_, &store::Recovery::written, this,
+          [this] { messages_->clear(QStringLiteral("recovery")); });
+
+  connect(start_, &StartPage::newWanted, this, [this] { actions_.action(QStringLiteral("file.new"))->trigger(); });
+  connect(start_, &StartPage::openWanted, this, [this] { openDialog(); });
+  connect(start_, &StartPage::planWanted, this, &MainWindow::openPath);
+  connect(start_, &StartPage::exampleWanted, this, [this](const QString& path) {
+    askBeforeLeaving(tr("Save the changes before opening the example?"), [this, path] {
+      // An example opens as a new plan, so that saving never changes it.
+      Result<store::OpenedPlan> opened = store::openPlan(path);
+      if (!opened) return tellError(QString::fromStdString(describe(opened.error())));
+      beginPlan(std::move(opened).value().plan);
+    });
+  });
+  connect(start_, &StartPage::recentRemoved, this, [this](const QString& path) {
+    settings_.removeRecent(path);
+    showStart();
+  });
+  connect(start_, &StartPage::recoveryWanted, this, [this](const store::LeftPlan& left) {
+    askBeforeLeaving(tr("Save the changes before opening the other plan?"), [this, left] { openRecovered(left); });
+  });
+  connect(start_, &StartPage::recoveryDiscarded, this, [this](const store::LeftPlan& left) {
+    store::discardLeftPlan(left);
+    showStart();
+  });
+  connect(newPlan_, &NewPlanPage::cancelled, this, [this] { showStart(); });
+  connect(newPlan_, &NewPlanPage::finished, this, [this] {
+    Result<plan::Plan> plan = newPlan(newPlan_->answers(), QRandomGenerator::system()->generate64());
+    if (!plan) return newPlan_->showProblem(QString::fromStdString(describe(plan.error())));
+    askBeforeLeaving(tr("Save them before the new plan begins?"),
+                     [this, made = std::move(plan).value()] { beginPlan(made); });
+  });
+}
+
+void MainWindow::turnTo(Page page) {
+  pages_->setCurrentIndex(static_cast<int>(page));
+  actions_.refresh();
+  titleChanged();
+  if (page == Page::Start) start_->setFocus();
+  if (page == Page::Work) sheet_->setFocus();
+}
+
+void MainWindow::showStart() {
+  start_->fill(store::findLeftPlans(recoveryRoot_), settings_.recent(), store::examplePlans());
+  turnTo(Page::Start);
+}
+
+void MainWindow::titleChanged() {
+  const bool work = pages_->currentIndex() == static_cast<int>(Page::Work);
+  setWindowModified(work && controller_.isModified());
+  setWindowTitle(work ? tr("%1[*] — Combdraft")
+                            .arg(store::shownTitle(controller_.document(), controller_.file().path))
+                      : QStringLiteral("Combdraft[*]"));
+}
+
+void MainWindow::requestLook() {
+  if (pages_->currentIndex() != static_cast<int>(Page::Work)) return;
+  askedPictures_ = sheet_->wantedPictures();
+  looks_.request(controller_.plan(), controller_.revision(), view_.lookSettings(), askedPictures_);
+}
+
+void MainWindow::closeEvent(QCloseEvent* event) {
+  if (!closing_ && controller_.isModified()) {
+    event->ignore();
+    askBeforeLeaving(tr("Save the changes before closing?"), [this] {
+      closing_ = true;
+      close();
+    });
+    return;
+  }
+  recovery_.close();
+  settings_.setWindowGeometry(saveGeometry());
+  event->accept();
+}
+
+void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
+  if (event->mimeData()->hasUrls()) event->acceptProposedAction();
+}
+
+void MainWindow::dropEvent(QDropEvent* event) {
+  for (const QUrl& url : event->mimeData()->urls()) {
+    if (!url.isLocalFile()) continue;
+    event->acceptProposedAction();
+    openPath(url.toLocalFile());
+    return;
+  }
+  tellError(tr("Only plan files on this computer can be dropped here."));
+}
+
+}  // namespace combdraft::desk

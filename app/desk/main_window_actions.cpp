@@ -1,0 +1,244 @@
+// The window's part that declares what can be done, and puts it into menus and
+// the row of tools.
+#include <QMenu>
+#include <QMenuBar>
+#include <QToolBar>
+#include <QToolButton>
+#include <QUndoStack>
+
+#include "app/cards/piece_edits.h"
+#include "app/controls/theme.h"
+#include "app/desk/card_column.h"
+#include "app/desk/main_window.h"
+#include "app/sheet/head_sheet.h"
+#include "engine/plan/edits.h"
+
+namespace combdraft::desk {
+namespace {
+
+// First piece of an empty plan: across the back, where most work begins.
+constexpr double kFirstPieceDrop_deg = 75, kFirstPieceHalf_deg = 35;
+// A copy stands a thumb's width below its model.
+constexpr double kCopyBelow_mm = 15;
+
+plan::Piece firstPiece() {
+  plan::Piece piece;
+  for (int i = -2; i <= 2; ++i)
+    piece.line.push_back({180 + kFirstPieceHalf_deg * i / 2, kFirstPieceDrop_deg});
+  return piece;
+}
+
+}  // namespace
+
+void MainWindow::declareEditActions() {
+  const auto working = [this] { return pages_->currentIndex() == static_cast<int>(Page::Work); };
+  const auto selected = [this, working] {
+    return working() && !cards::piecesOf(controller_.document(), controller_.selection().ids()).empty();
+  };
+  QUndoStack* undo = &controller_.undoStack();
+  actions_.add({QStringLiteral("edit.undo"), tr("&Undo"), tr("Take the last change back"), QKeySequence::Undo,
+                QStringLiteral("undo"),
+                [this, undo] { controller_.isTentative() ? controller_.dropTentative() : undo->undo(); },
+                [undo, working] { return working() && undo->canUndo(); }, {}});
+  actions_.add({QStringLiteral("edit.redo"), tr("&Redo"), tr("Make the change again"),
+                QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z), QStringLiteral("redo"), [undo] { undo->redo(); },
+                [undo, working] { return working() && undo->canRedo(); }, {}});
+  actions_.add({QStringLiteral("edit.selectAll"), tr("Select &all pieces"), tr("Select every piece of this choice"),
+                QKeySequence::SelectAll, QStringLiteral("select"), [this] { selectAllPieces(); }, working, {}});
+  actions_.add({QStringLiteral("piece.add"), tr("&Add a piece"),
+                tr("A new piece below the selected one, or across the back; drag it where it belongs"),
+                QKeySequence(Qt::Key_Insert), QStringLiteral("piece-add"), [this] { addPiece(); }, working, {}, tr("Add piece")});
+  actions_.add({QStringLiteral("piece.duplicate"), tr("&Duplicate"), tr("A copy of each selected piece, a little lower"),
+                QKeySequence(Qt::CTRL | Qt::Key_D), {}, [this] { duplicatePieces(); }, selected, {}});
+  actions_.add({QStringLiteral("piece.twin"), tr("Same on the &other side"),
+                tr("A twin across the centre line that follows every change"),
+                QKeySequence(Qt::CTRL | Qt::Key_M), QStringLiteral("mirror"),
+                [this] {
+                  const plan::Plan& plan = controller_.document();
+                  controller_.edit(plan::applied(plan, plan::addTwins(plan, controller_.selection().ids())),
+                                   tr("Same on the other side"));
+                },
+                selected, {}, tr("Other side")});
+  actions_.add({QStringLiteral("piece.ownWay"), tr("On its &own"), tr("A twin keeps its place and stops following"),
+                QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_M), {},
+                [this] {
+                  const plan::Plan& plan = controller_.document();
+                  controller_.edit(plan::applied(plan, plan::standAlone(plan, controller_.selection().ids())),
+                                   tr("On its own"));
+                },
+                [this, selected] {
+                  if (!selected()) return false;
+                  for (const plan::ItemId& id : controller_.selection().ids())
+                    if (const auto* piece = controller_.document().find<plan::Piece>(id); piece && !piece->twinOf.empty())
+                      return true;
+                  return false;
+                },
+                {}});
+  actions_.add({QStringLiteral("piece.remove"), tr("&Remove"), tr("Take the selected pieces off the plan"),
+                QKeySequence(Qt::Key_Delete), QStringLiteral("remove"), [this] { removePieces(); }, selected, {}});
+}
+
+void MainWindow::declareToolActions() {
+  using document::Tool;
+  const auto working = [this] { return pages_->currentIndex() == static_cast<int>(Page::Work); };
+  const auto tool = [&](const char* id, const QString& text, const QString& tip, int key, const char* iconName, Tool which) {
+    actions_.add({QLatin1String(id), text, tip, QKeySequence(key), QLatin1String(iconName),
+                  [this, which] {
+                    view_.setTool(which);
+                    sheet_->setFocus();
+                  },
+                  working, [this, which] { return view_.tool() == which; }});
+  };
+  tool("tool.select", tr("&Select"), tr("Pick pieces and drag them, their thickness and their start"), Qt::Key_F2, "select", Tool::Select);
+  tool("tool.piece", tr("Draw a &piece"), tr("Draw a new piece along the head, point by point"), Qt::Key_F3, "piece", Tool::Piece);
+  tool("tool.measure", tr("&Measure"), tr("Measure a way along the head"), Qt::Key_F4, "measure", Tool::Measure);
+}
+
+void MainWindow::declareViewActions() {
+  using document::Layer;
+  using document::Surround;
+  const auto working = [this] { return pages_->currentIndex() == static_cast<int>(Page::Work); };
+  const auto layer = [&](const char* id, const QString& text, const QString& tip, int key, const char* iconName, Layer which) {
+    actions_.add({QLatin1String(id), text, tip, QKeySequence(key), QLatin1String(iconName),
+                  [this, which] { view_.setLayer(which); }, working, [this, which] { return view_.layer() == which; }});
+  };
+  layer("view.diagram", tr("&Diagram"), tr("Show the placement only"), Qt::Key_F5, "diagram", Layer::Diagram);
+  layer("view.both", tr("&Both"), tr("Diagram beside look; pull the divider across the views"), Qt::Key_F6, "both", Layer::Both);
+  layer("view.look", tr("&Look"), tr("Show the predicted hair only"), Qt::Key_F7, "look", Layer::Look);
+  actions_.add({QStringLiteral("view.surround"), tr("&Grey surround"),
+                tr("A neutral mid grey round the look, as for judging colour"), QKeySequence(Qt::Key_F8),
+                QStringLiteral("surround"),
+                [this] {
+                  view_.setSurround(view_.surround() == Surround::MidGrey ? Surround::Paper : Surround::MidGrey);
+                },
+                working, [this] { return view_.surround() == Surround::MidGrey; }, tr("Grey")});
+  actions_.add({QStringLiteral("view.dark"), tr("Dark &window"), tr("Dark colours for the salon floor"),
+                QKeySequence(Qt::Key_F9), QStringLiteral("theme"),
+                [this] {
+                  settings_.setDark(!settings_.isDark());
+                  controls::applyTheme(*qApp, settings_.isDark() ? controls::ThemeName::Dark
+                                                                 : controls::ThemeName::Light);
+                },
+                {}, [this] { return settings_.isDark(); }, tr("Dark")});
+  const std::pair<const char*, QString> views[] = {{"front", tr("Front")},
+                                                   {"back", tr("Back")},
+                                                   {"left", tr("Client's left")},
+                                                   {"right", tr("Client's right")},
+                                                   {"top", tr("Top")},
+                                                   {"crown", tr("Crown close-up")}};
+  for (std::size_t i = 0; i < std::size(views); ++i) {
+    const head::ViewName name = head::kAllViews[i];
+    actions_.add({QStringLiteral("view.large.") + QLatin1String(views[i].first), views[i].second,
+                  tr("Make this view the large one"), QKeySequence(Qt::CTRL | static_cast<Qt::Key>(Qt::Key_1 + i)), {},
+                  [this, name] { view_.setLargeView(name); }, working,
+                  [this, name] { return view_.largeView() == name; }});
+  }
+  actions_.add({QStringLiteral("view.large.all"), tr("All at one size"), tr("All six views side by side"),
+                QKeySequence(Qt::CTRL | Qt::Key_0), {}, [this] { view_.setLargeView(std::nullopt); }, working,
+                [this] { return !view_.largeView(); }});
+  using Card = CardColumn::Card;
+  const auto card = [&](const char* id, const QString& text, const QString& tip, int key, Card which) {
+    actions_.add({QLatin1String(id), text, tip, QKeySequence(Qt::ALT | key), {},
+                  [this, which] { cards_->turnTo(which); }, working,
+                  [this, which] { return cards_->current() == which; }});
+  };
+  card("view.pieceCard", tr("&Piece card"), tr("Everything about the selected pieces"), Qt::Key_1, Card::Piece);
+  card("view.headCard", tr("&Head card"), tr("Measures, part and swirls"), Qt::Key_2, Card::Head);
+  card("view.hairCard", tr("H&air card"), tr("How much, how long, which level"), Qt::Key_3, Card::Hair);
+  card("view.done", tr("What was &done"), tr("Every change by name; choose one to go back to it"), Qt::Key_4, Card::Done);
+}
+
+void MainWindow::buildMenusAndTools() {
+  const auto fill = [this](QMenu* menu, const std::vector<const char*>& ids) {
+    menu->setToolTipsVisible(true);
+    for (const char* id : ids)
+      *id ? menu->addAction(actions_.action(QLatin1String(id))) : (void)menu->addSeparator();
+  };
+  fill(menuBar()->addMenu(tr("&Plan")), {"file.start", "file.new", "file.open", "file.back", "", "file.save", "file.saveAs", "", "file.quit"});
+  fill(menuBar()->addMenu(tr("&Edit")), {"edit.undo", "edit.redo", "", "edit.selectAll"});
+  fill(menuBar()->addMenu(tr("&Tools")), {"tool.select", "tool.piece", "tool.measure"});
+  fill(menuBar()->addMenu(tr("P&iece")), {"piece.add", "piece.duplicate", "piece.remove", "", "piece.twin", "piece.ownWay"});
+  QMenu* view = menuBar()->addMenu(tr("&View"));
+  fill(view, {"view.diagram", "view.both", "view.look", ""});
+  QMenu* large = view->addMenu(tr("La&rge view"));
+  fill(large, {"view.large.front", "view.large.back", "view.large.left", "view.large.right", "view.large.top", "view.large.crown", "", "view.large.all"});
+  fill(view, {"", "view.pieceCard", "view.headCard", "view.hairCard", "view.done", "", "view.surround", "view.dark"});
+  menuBar()->setAccessibleName(tr("Menus"));
+
+  tools_ = addToolBar(tr("Tools"));
+  tools_->setAccessibleName(tr("Tools"));
+  tools_->setMovable(false);
+  tools_->setContextMenuPolicy(Qt::PreventContextMenu);
+  tools_->setToolButtonStyle(Qt::ToolButtonTextUnderIcon);
+  const int iconSize = fontMetrics().height() * 3 / 2;
+  tools_->setIconSize({iconSize, iconSize});
+  for (const char* id : {"file.start", "file.new", "file.open", "file.save", "", "edit.undo", "edit.redo", "", "tool.select", "tool.piece",
+                         "tool.measure", "", "piece.add", "piece.twin", "piece.remove", "", "view.diagram", "view.both", "view.look", "", "view.surround", "view.dark"}) {
+    if (!*id) {
+      tools_->addSeparator();
+      continue;
+    }
+    QAction* action = actions_.action(QLatin1String(id));
+    tools_->addAction(action);
+    if (QWidget* button = tools_->widgetForAction(action)) {
+      button->setAccessibleName(action->iconText());
+      button->setFocusPolicy(Qt::TabFocus);
+    }
+  }
+  // Undo and redo say what they would do.
+  const auto naming = [this](const char* id, const QString& verb) {
+    return [this, id, verb](const QString& what) {
+      actions_.action(QLatin1String(id))->setText(what.isEmpty() ? verb : verb + QStringLiteral(": ") + what);
+    };
+  };
+  connect(&controller_.undoStack(), &QUndoStack::undoTextChanged, this, naming("edit.undo", tr("&Undo")));
+  connect(&controller_.undoStack(), &QUndoStack::redoTextChanged, this, naming("edit.redo", tr("&Redo")));
+  actions_.refresh();
+}
+
+void MainWindow::selectAllPieces() {
+  std::vector<plan::ItemId> ids;
+  for (const auto& [id, piece] : controller_.document().pieces()) ids.push_back(id);
+  controller_.select(document::Selection(std::move(ids)));
+}
+
+void MainWindow::addPiece() {
+  const plan::Plan& plan = controller_.document();
+  const auto* model = plan.find<plan::Piece>(controller_.selection().lead());
+  if (model) return duplicatePieces();
+  const plan::ChangeSet change = plan::addPiece(plan, firstPiece());
+  controller_.edit(plan::applied(plan, change), tr("Add a piece"),
+                   document::Selection::one(change.args.front()));
+}
+
+void MainWindow::duplicatePieces() {
+  const plan::Plan& before = controller_.document();
+  const Result<head::FittedHead> fitted = head::fitHead(before.head().measures);
+  const head::HeadShape shape = fitted ? head::HeadShape(fitted->axes) : head::HeadShape();
+  plan::Plan next = before;
+  std::vector<plan::ItemId> made;
+  for (const plan::ItemId& id : cards::piecesOf(before, controller_.selection().ids())) {
+    plan::Piece copy = *before.find<plan::Piece>(id);
+    copy.twinOf.clear();
+    copy.label.clear();
+    copy.order = 0;
+    const plan::ChangeSet added = plan::addPiece(next, copy);
+    next = plan::applied(std::move(next), added);
+    made.push_back(added.args.front());
+    const head::ScalpPoint from = copy.line[copy.line.size() / 2];
+    next = plan::applied(next, plan::movePieces(next, {made.back()}, from, plan::stepped(shape, from, 0, kCopyBelow_mm)));
+  }
+  if (made.empty()) return;
+  const QString name = made.size() == 1 ? tr("Add a piece") : tr("Duplicate %1 pieces").arg(made.size());
+  controller_.edit(next, name, document::Selection(std::move(made)));
+}
+
+void MainWindow::removePieces() {
+  const plan::Plan& plan = controller_.document();
+  const std::vector<plan::ItemId> ids = cards::piecesOf(plan, controller_.selection().ids());
+  if (ids.empty()) return;
+  controller_.edit(plan::applied(plan, plan::removeItems(plan, ids)),
+                   tr("Remove %1").arg(cards::piecesName(plan, ids)), document::Selection());
+}
+
+}  // namespace combdraft::desk

@@ -1,0 +1,331 @@
+// The whole window with a stand-in for the engine: opening, asking, dropping,
+// new plans, recovery, and that everything has a name and a way for the keyboard.
+#include <catch2/catch.hpp>
+
+#include <QAbstractButton>
+#include <QApplication>
+#include <QComboBox>
+#include <QDropEvent>
+#include <QLineEdit>
+#include <QListWidget>
+#include <QMenu>
+#include <QMenuBar>
+#include <QMimeData>
+#include <QPushButton>
+#include <QSlider>
+#include <QTemporaryDir>
+#include <QTest>
+#include <QToolBar>
+#include <QToolButton>
+#include <QUrl>
+#include <set>
+
+#include "app/controls/theme.h"
+#include "app/desk/card_column.h"
+#include "app/desk/main_window.h"
+#include "app/desk/message_bar.h"
+#include "app/desk/new_plan_page.h"
+#include "app/desk/readings_strip.h"
+#include "app/desk/start_page.h"
+#include "app/desk/worn_bar.h"
+#include "app/store/plan_store.h"
+
+using namespace combdraft;
+using desk::MainWindow;
+
+namespace {
+
+live::LookService::Passes instantPasses() {
+  const auto pass = [](const plan::Plan&, const look::LookSettings&,
+                       const std::vector<look::PictureRequest>&, std::stop_token) -> Result<look::LookFrame> {
+    look::LookFrame frame;
+    look::Readings readings;
+    readings.whole.level = 6.2;
+    readings.whole.lightness = 33;
+    readings.whole.light_share = 0.25;
+    for (int i = 0; i < look::kRegions; ++i) {
+      look::RegionReading region;
+      region.region = static_cast<look::Region>(i);
+      region.whole = readings.whole;
+      readings.regions.push_back(region);
+    }
+    frame.readings = std::make_shared<const look::Readings>(readings);
+    return frame;
+  };
+  return {pass, pass};
+}
+
+struct Desk {
+  QTemporaryDir dir;
+  std::unique_ptr<MainWindow> window;
+
+  Desk() {
+    controls::applyTheme(*qApp, controls::ThemeName::Light);
+    open();
+  }
+  void open() {
+    window = std::make_unique<MainWindow>(
+        desk::DeskPlaces{dir.filePath(QStringLiteral("settings.ini")), dir.filePath(QStringLiteral("recovery"))},
+        instantPasses());
+    window->resize(1180, 820);
+    window->show();
+    REQUIRE(QTest::qWaitForWindowExposed(window.get()));
+  }
+  QString file(const char* title, double white_frac = 0.1) {
+    plan::Plan plan = plan::Plan::fresh(21);
+    plan::PlanInfo info = plan.info();
+    info.title = title;
+    plan.put(plan::kPlanId, info);
+    plan::Hair hair = plan.hair();
+    hair.white_frac = white_frac;
+    plan.put(plan::kHairId, hair);
+    plan::Piece piece;
+    piece.choice = info.activeChoice;
+    piece.line = {{150, 80}, {180, 80}, {210, 80}};
+    piece.order = 1;
+    plan.put("piece-1", piece);
+    const QString path = dir.filePath(QStringLiteral("%1.json").arg(QLatin1String(title)));
+    REQUIRE(store::savePlan(plan, path).ok());
+    return path;
+  }
+  void edit() {
+    plan::Plan next = window->controller().document();
+    plan::Hair hair = next.hair();
+    hair.white_frac = 0.77;
+    next.put(plan::kHairId, hair);
+    window->controller().edit(next, QStringLiteral("Change white hair"));
+  }
+  void press(const char* text) {
+    for (QPushButton* button : window->messages().buttons())
+      if (button->text() == QLatin1String(text)) return button->click();
+    FAIL("no button " << text);
+  }
+  bool isFresh() {
+    return QTest::qWaitFor(
+        [this] { return window->lookService().freshness() == live::LookService::Freshness::Fresh; }, 5000);
+  }
+};
+
+QString nameOf(const QWidget* widget) {
+  if (!widget->accessibleName().isEmpty()) return widget->accessibleName();
+  if (const auto* button = qobject_cast<const QAbstractButton*>(widget)) return button->text();
+  return {};
+}
+
+}  // namespace
+
+TEST_CASE("every action has its words, its own key, and a place in a menu", "[desk]") {
+  Desk desk;
+  std::set<QAction*> inMenus;
+  const std::function<void(QMenu*)> walk = [&](QMenu* menu) {
+    for (QAction* action : menu->actions()) {
+      if (action->menu()) walk(action->menu());
+      inMenus.insert(action);
+    }
+  };
+  for (QAction* action : desk.window->menuBar()->actions()) walk(action->menu());
+  std::set<QString> ids, keys;
+  for (const desk::ActionSpec& spec : desk.window->actions().specs()) {
+    INFO(spec.id.toStdString());
+    CHECK(ids.insert(spec.id).second);
+    CHECK_FALSE(spec.text.isEmpty());
+    CHECK(spec.tip.size() > 10);
+    CHECK(spec.run);
+    if (!spec.shortcut.isEmpty()) CHECK(keys.insert(spec.shortcut.toString()).second);
+    CHECK(inMenus.contains(desk.window->actions().action(spec.id)));
+  }
+  CHECK(ids.size() > 20);
+  for (const QToolButton* button : desk.window->findChildren<QToolBar*>().front()->findChildren<QToolButton*>()) {
+    if (!button->defaultAction()) continue;  // Qt's own overflow button
+    CHECK_FALSE(button->accessibleName().isEmpty());
+    CHECK_FALSE(button->icon().isNull());
+  }
+}
+
+TEST_CASE("opening a plan asks for exactly one look, and an edit for one more", "[desk]") {
+  Desk desk;
+  CHECK(desk.window->lookService().requestsPosted() == 0);  // starting asks for none
+  desk.window->openPath(desk.file("soft"));
+  REQUIRE(desk.isFresh());
+  QTest::qWait(50);
+  CHECK(desk.window->lookService().requestsPosted() == 1);
+  CHECK(desk.window->readings().tiles().front()->sentence().contains(QStringLiteral("Level 6.2")));
+  desk.edit();
+  CHECK(desk.window->readings().tiles().front()->sentence().contains(QStringLiteral("before the last change")));
+  REQUIRE(desk.isFresh());
+  CHECK_FALSE(desk.window->readings().tiles().front()->sentence().contains(QStringLiteral("before the last change")));
+  CHECK(desk.window->lookService().requestsPosted() == 2);
+}
+
+TEST_CASE("undo and redo say what they do", "[desk]") {
+  Desk desk;
+  desk.window->openPath(desk.file("soft"));
+  QAction* undo = desk.window->actions().action(QStringLiteral("edit.undo"));
+  CHECK_FALSE(undo->isEnabled());
+  desk.edit();
+  CHECK(undo->isEnabled());
+  CHECK(undo->text().contains(QStringLiteral("Change white hair")));
+  undo->trigger();
+  CHECK(desk.window->controller().document().hair().white_frac == 0.1);
+  CHECK_FALSE(desk.window->isWindowModified());
+  CHECK(desk.window->actions().action(QStringLiteral("edit.redo"))->text().contains(QStringLiteral("Change white hair")));
+}
+
+TEST_CASE("a file that is no plan is told with its name, and what is open stays", "[desk]") {
+  Desk desk;
+  desk.window->openPath(desk.file("soft"));
+  const QString path = desk.dir.filePath(QStringLiteral("broken.json"));
+  QFile broken(path);
+  REQUIRE(broken.open(QIODevice::WriteOnly));
+  broken.write("{ \"format\": ");
+  broken.close();
+  desk.window->openPath(path);
+  CHECK(desk.window->messages().isShowing());
+  CHECK(desk.window->messages().text().contains(QStringLiteral("broken.json")));
+  CHECK(desk.window->controller().document().info().title == "soft");
+  desk.window->openPath(desk.dir.filePath(QStringLiteral("missing.json")));
+  CHECK(desk.window->messages().text().contains(QStringLiteral("missing.json")));
+  CHECK(QApplication::activeModalWidget() == nullptr);
+}
+
+TEST_CASE("a plan dropped onto the window opens", "[desk]") {
+  Desk desk;
+  QMimeData data;
+  data.setUrls({QUrl::fromLocalFile(desk.file("dropped"))});
+  QDragEnterEvent enter({50, 50}, Qt::CopyAction, &data, Qt::LeftButton, {});
+  QApplication::sendEvent(desk.window.get(), &enter);
+  CHECK(enter.isAccepted());
+  QDropEvent drop({50, 50}, Qt::CopyAction, &data, Qt::LeftButton, {});
+  QApplication::sendEvent(desk.window.get(), &drop);
+  CHECK(desk.window->controller().document().info().title == "dropped");
+  CHECK(desk.window->windowTitle().contains(QStringLiteral("dropped")));
+}
+
+TEST_CASE("leaving unsaved work asks inside the window: stay, do not save, save", "[desk]") {
+  Desk desk;
+  const QString first = desk.file("first"), second = desk.file("second");
+  desk.window->openPath(first);
+  desk.edit();
+  desk.window->openPath(second);
+  REQUIRE(desk.window->messages().isShowing());
+  CHECK(desk.window->controller().document().info().title == "first");
+  desk.press("Stay");
+  CHECK(desk.window->controller().document().hair().white_frac == 0.77);
+
+  desk.window->openPath(second);
+  desk.press("Save");
+  CHECK(desk.window->controller().document().info().title == "second");
+  CHECK(store::openPlan(first)->plan.hair().white_frac == 0.77);
+
+  desk.edit();
+  CHECK_FALSE(desk.window->close());
+  desk.press("Stay");
+  CHECK(desk.window->isVisible());
+  CHECK_FALSE(desk.window->close());
+  desk.press("Do not save");
+  CHECK_FALSE(desk.window->isVisible());
+  CHECK(store::openPlan(second)->plan.hair().white_frac == 0.1);
+}
+
+TEST_CASE("saving over a file that someone else changed asks first", "[desk]") {
+  Desk desk;
+  const QString path = desk.file("shared");
+  desk.window->openPath(path);
+  desk.edit();
+  desk.file("shared", 0.5);  // someone else
+  desk.window->actions().action(QStringLiteral("file.save"))->trigger();
+  REQUIRE(desk.window->messages().isShowing());
+  CHECK(store::openPlan(path)->plan.hair().white_frac == 0.5);
+  desk.press("Replace it");
+  CHECK(store::openPlan(path)->plan.hair().white_frac == 0.77);
+  CHECK_FALSE(desk.window->controller().isModified());
+}
+
+TEST_CASE("killed with unsaved work, the next start offers it and nothing is lost", "[desk]") {
+  Desk desk;
+  const QString path = desk.file("kept");
+  desk.window->openPath(path);
+  desk.edit();
+  desk.window->recovery().writeNow();
+  desk.window.reset();  // without close(): as if it had been killed
+  desk.open();
+  desk.window->offerRecovery();
+  REQUIRE(desk.window->messages().isShowing());
+  CHECK(desk.window->messages().text().contains(QStringLiteral("kept")));
+  desk.press("Open it");
+  CHECK(desk.window->controller().document().hair().white_frac == 0.77);
+  CHECK(desk.window->controller().isModified());
+  CHECK(desk.window->controller().file().path == path);
+  desk.window->actions().action(QStringLiteral("file.save"))->trigger();
+  CHECK(store::openPlan(path)->plan.hair().white_frac == 0.77);
+  desk.window.reset();
+  desk.open();
+  desk.window->offerRecovery();
+  CHECK_FALSE(desk.window->messages().isShowing());
+}
+
+TEST_CASE("eight touches lead to the look of a new plan, whose first piece can be added by key", "[desk]") {
+  Desk desk;
+  desk.window->actions().action(QStringLiteral("file.new"))->trigger();
+  desk::NewPlanPage& page = desk.window->newPlanPage();
+  REQUIRE(page.isVisible());
+  for (std::size_t i = 0; i < 7; ++i) page.question(i)->button(1)->click();
+  for (QPushButton* button : page.findChildren<QPushButton*>())
+    if (button->text() == QStringLiteral("Show the look")) button->click();
+  CHECK_FALSE(page.isVisible());
+  REQUIRE(desk.isFresh());
+  CHECK(desk.window->controller().isModified());
+  CHECK(desk.window->controller().document().hair().curl == plan::CurlClass::Wave);
+  QTest::keyClick(desk.window.get(), Qt::Key_Insert);
+  const auto pieces = desk.window->controller().document().pieces();
+  REQUIRE(pieces.size() == 1);
+  CHECK(desk.window->controller().selection().contains(pieces.front().first));
+  desk.window->actions().action(QStringLiteral("piece.remove"))->trigger();
+  CHECK(desk.window->controller().document().pieces().empty());
+}
+
+TEST_CASE("how it's worn goes to the look by button and by key", "[desk]") {
+  Desk desk;
+  desk.window->openPath(desk.file("worn"));
+  REQUIRE(desk.isFresh());
+  desk.window->wornBar().worn()->button(2)->click();
+  CHECK(desk.window->viewState().lookSettings().worn.way == hair::WornWay::TiedBack);
+  QTest::keyClick(desk.window->wornBar().worn()->button(2), Qt::Key_Left);
+  CHECK(desk.window->viewState().lookSettings().worn.way == hair::WornWay::HalfUp);
+  QTest::keyClick(desk.window->wornBar().part(), Qt::Key_Right);
+  CHECK(desk.window->viewState().lookSettings().worn.partShift_mm == 1);
+  CHECK_FALSE(desk.window->controller().isModified());
+  CHECK(desk::partText(12).contains(QStringLiteral("client's right")));
+  CHECK(desk::partText(-12).contains(QStringLiteral("client's left")));
+}
+
+TEST_CASE("every control can be reached by Tab, has a name, and is large enough to touch", "[desk][access]") {
+  Desk desk;
+  desk.window->openPath(desk.file("walk"));
+  desk.window->controller().select(document::Selection::one("piece-1"));
+  REQUIRE(desk.isFresh());
+  std::set<QWidget*> reached;
+  QWidget* first = desk.window->nextInFocusChain();
+  QWidget* widget = first;
+  do {
+    const bool stops = widget->isVisible() && widget->isEnabled() && (widget->focusPolicy() & Qt::TabFocus) &&
+                       !widget->focusProxy();
+    if (stops) reached.insert(widget);
+    widget = widget->nextInFocusChain();
+  } while (widget != first);
+  for (QWidget* stop : reached) {
+    INFO(stop->metaObject()->className() << " " << stop->objectName().toStdString());
+    CHECK_FALSE(nameOf(stop).isEmpty());
+    CHECK(stop->height() >= 28);
+    CHECK(stop->width() >= 28);
+  }
+  // Everything that a mouse can use is among them.
+  for (QWidget* control : desk.window->findChildren<QWidget*>()) {
+    const bool isControl = qobject_cast<QAbstractButton*>(control) || qobject_cast<QLineEdit*>(control) ||
+                           qobject_cast<QComboBox*>(control) || qobject_cast<QSlider*>(control);
+    if (!isControl || !control->isVisible() || !control->isEnabled() || control->objectName().startsWith(QStringLiteral("qt_")))
+      continue;
+    INFO(control->metaObject()->className() << " " << nameOf(control).toStdString());
+    CHECK(reached.contains(control));
+  }
+}
