@@ -19,7 +19,7 @@ CardColumn::CardColumn(document::DocumentController& controller, QWidget* parent
   tabs_ = new controls::Segments(
       tr("Card"),
       {{tr("Piece"), tr("The selected pieces"), {}}, {tr("Head"), tr("Measures, part, swirls"), {}},
-       {tr("Hair"), tr("How much, how long, which level"), {}}, {tr("Done"), tr("What was done; choose a line to go back to it"), {}}},
+       {tr("Hair"), tr("How much, how long, which level"), {}}, {tr("Changes"), tr("What was changed; choose a line to go back to it"), {}}},
       this);
   column->addWidget(tabs_);
   stack_ = new QStackedWidget(this);

@@ -43,6 +43,7 @@ MainWindow::MainWindow(const DeskPlaces& places, live::LookService::Passes passe
 MainWindow::~MainWindow() {
   // The stack's end and late looks are no news to a window that goes away.
   disconnect(&controller_, nullptr, this, nullptr);
+  disconnect(&controller_.undoStack(), nullptr, this, nullptr);
   disconnect(&looks_, nullptr, this, nullptr);
   delete takeCentralWidget();
 }

@@ -19,7 +19,7 @@ QString fileFilter() { return MainWindow::tr("Plans (*.json);;All files (*)"); }
 
 void MainWindow::declareFileActions() {
   const auto working = [this] { return pages_->currentIndex() == static_cast<int>(Page::Work); };
-  actions_.add({QStringLiteral("file.start"), tr("Start &page"), tr("Recent plans, examples and work that was not closed"),
+  actions_.add({QStringLiteral("file.start"), tr("Start &page"), tr("Recent plans, examples and unsaved work"),
                 QKeySequence(Qt::CTRL | Qt::Key_Home), QStringLiteral("start"), [this] { showStart(); }, {}, {}, tr("Start")});
   actions_.add({QStringLiteral("file.new"), tr("&New plan"), tr("Eight touches to the first look of a new head"),
                 QKeySequence::New, QStringLiteral("new"),

@@ -109,9 +109,10 @@ NewPlanPage::NewPlanPage(QWidget* parent) : QWidget(parent) {
       QStringLiteral("\u26A0 ") +
           tr("Before any colour work, ask and look: how old is the client (product labels and local "
              "rules set an age), was there ever a reaction to colour or a black temporary tattoo, "
-             "is the scalp sore, broken or irritated, which tests are due by the maker's "
-             "directions? In doubt do not go on; refer to a doctor. The maker's directions and local "
-             "rules come before anything shown here. None of these answers is kept in the plan."),
+             "is the scalp sore, broken or irritated, what has the hair been through (henna, box colour, "
+             "earlier lightening, metallic salts), which tests are due by the maker's directions? A "
+             "passed test is no guarantee. In doubt do not go on; refer to a doctor. The maker's "
+             "directions, local rules and licence, and the insurer come before anything shown here. None of these answers is kept in the plan."),
       columnWidget);
   caution->setObjectName(QStringLiteral("newPlanCaution"));
   caution->setProperty("caution", true);

@@ -135,7 +135,14 @@ ReadingsStrip::ReadingsStrip(QWidget* parent) : QFrame(parent) {
   column->setSpacing(3);
   state_ = new QLabel(this);
   state_->setProperty("soft", true);
-  column->addWidget(state_);
+  auto* head = new QHBoxLayout;
+  head->addWidget(state_, 1);
+  auto* promise = new QLabel(tr("A picture of the plan, not a promise; a test strand shows how far "
+                                "this hair lightens."), this);
+  promise->setObjectName(QStringLiteral("notAPromise"));
+  promise->setProperty("soft", true);
+  head->addWidget(promise);
+  column->addLayout(head);
 
   auto* scroll = new QScrollArea(this);
   scroll->setWidgetResizable(true);

@@ -55,8 +55,9 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent) {
   column->setSpacing(14);
 
   column->addWidget(heading(QStringLiteral("Combdraft"), 2.4, pageBox));
-  auto* what = new QLabel(tr("Draw where light goes and where depth stays; see how the finished head "
-                             "will look before any hair is touched."),
+  auto* what = new QLabel(tr("Draw where light goes and where depth stays, and see a picture of what that "
+                             "placement aims at. A picture of the plan, not a promise; a test strand shows how "
+                             "far this hair lightens. The maker's directions come first."),
                           pageBox);
   what->setWordWrap(true);
   what->setProperty("soft", true);
@@ -141,7 +142,7 @@ void StartPage::fill(const std::vector<store::LeftPlan>& left,
     delete item;
   }
   leftBox_->setVisible(!left.empty());
-  if (!left.empty()) leftColumn_->addWidget(heading(tr("Work that was not closed"), 1.15, leftBox_));
+  if (!left.empty()) leftColumn_->addWidget(heading(tr("Unsaved work"), 1.15, leftBox_));
   for (const store::LeftPlan& plan : left) {
     auto* row = new QWidget(leftBox_);
     auto* layout = new QHBoxLayout(row);

@@ -68,12 +68,12 @@ WornBar::WornBar(document::ViewState& view, QWidget* parent) : QFrame(parent), v
   });
 
   lifts_ = new controls::Segments(
-      tr("Lifts"),
-      {{tr("Less"), tr("The look if the hair lightens only to the low end of what you typed"), {}},
-       {tr("As planned"), tr("The look at the level you typed"), {}},
-       {tr("More"), tr("The look if the hair lightens to the high end of what you typed"), {}}},
+      tr("If it lifts"),
+      {{tr("Less"), tr("The look if the hair lightens only to the low end of the span in the plan"), {}},
+       {tr("As planned"), tr("The look at the level in the plan; test a strand to know it"), {}},
+       {tr("More"), tr("The look if the hair lightens to the high end of the span in the plan"), {}}},
       this);
-  flow->addWidget(group(tr("Lifts"), lifts_));
+  flow->addWidget(group(tr("If it lifts"), lifts_));
   connect(lifts_, &controls::Segments::chosen, this, [this](int index) {
     change([index](look::LookSettings& s) { s.lift = static_cast<look::Lift>(index); });
   });
@@ -89,7 +89,7 @@ WornBar::WornBar(document::ViewState& view, QWidget* parent) : QFrame(parent), v
 
   subject_ = new controls::Segments(tr("Hair"),
                                     {{tr("Today"), tr("The hair as it came in"), {}},
-                                     {tr("Planned"), tr("The hair with the plan done"), {}}},
+                                     {tr("Planned"), tr("The hair as planned"), {}}},
                                     this);
   flow->addWidget(group(tr("Hair"), subject_));
   connect(subject_, &controls::Segments::chosen, this, [this](int index) {

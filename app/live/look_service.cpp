@@ -167,6 +167,7 @@ void LookService::work(const std::stop_token& stop) {
     }
     if (stop.stop_requested()) return;
     try {
+      if (!shown->readings) continue;
       auto readings = passes_.range(job.plan, job.settings, *shown->readings, rangeStop);
       if (!readings) continue;
       shown->readings = std::make_shared<const look::Readings>(std::move(readings).value());

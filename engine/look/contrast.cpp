@@ -15,9 +15,42 @@ constexpr double kClear = 0.28, kSoft = 0.16;
 // ... and in L* at least: what hardly anyone would see is no difference.
 constexpr double kLeastClear = 6, kLeastSoft = 2.5;
 
+/// Values counted together.
+struct Step {
+  double value, count;
+};
+
 double density(double x, double mean, double width) {
   const double t = (x - mean) / width;
   return std::exp(-t * t / 2) / (width * 2.5066282746310002);
+}
+
+double normalShare(double z) { return 0.5 * std::erfc(-z / 1.4142135623730951); }
+
+/// Normal noise of `width` plus an exponential tail of mean `tail` to the right.
+double tailed(double z, double width, double tail) {
+  return std::exp(width * width / (2 * tail * tail) - z / tail) / tail * normalShare(z / width - width / tail);
+}
+
+/// The best log likelihood that a single population of any plain shape reaches:
+/// flat (a ramp), drawn out to one side, or peaked with long tails, each with
+/// normal noise; mean and spread are the sample's own.
+double oneHumpLikelihood(const std::vector<Step>& steps, double mean, double sd) {
+  double best = -1e300;
+  const auto tryShape = [&](auto at) {
+    double sum = 0;
+    for (const Step& s : steps) sum += s.count * std::log(std::max(at(s.value - mean), 1e-300));
+    best = std::max(best, sum);
+  };
+  for (const double part : {0.35, 0.55, 0.66, 0.77, 0.88, 0.96, 0.99}) {  // of the variance that is not noise
+    const double width = sd * std::sqrt(1 - part), tail = sd * std::sqrt(part);
+    const double half = tail * std::sqrt(3.0), both = tail / std::sqrt(2.0);
+    tryShape([&](double z) { return (normalShare((z + half) / width) - normalShare((z - half) / width)) / (2 * half); });
+    tryShape([&](double z) { return tailed(z + tail, width, tail); });
+    tryShape([&](double z) { return tailed(tail - z, width, tail); });
+    tryShape([&](double z) { return (tailed(z, width, both) + tailed(-z, width, both)) / 2; });
+  }
+  return best;
 }
 
 }  // namespace
@@ -33,9 +66,6 @@ LevelSplit splitLevels(std::span<const double> values) {
   const double sd = std::max(std::sqrt(variance), floor);
 
   const auto [least, most] = std::minmax_element(values.begin(), values.end());
-  struct Step {
-    double value, count;
-  };
   constexpr int kSteps = 128;
   const double pitch = std::max((*most - *least) / kSteps, 1e-9);
   std::vector<Step> steps(kSteps, Step{0, 0});
@@ -82,6 +112,7 @@ LevelSplit splitLevels(std::span<const double> values) {
   for (const double v : values) one += std::log(std::max(density(v, mean, sd), 1e-300));
   // Free parameters: 2 against 4 [Schwarz1978].
   split.bicGain = (2 * std::log(n) - 2 * one) - (4 * std::log(n) - 2 * best);
+  split.humpGain = (3 * std::log(n) - 2 * oneHumpLikelihood(steps, mean, sd)) - (4 * std::log(n) - 2 * best);
   const double gap = split.light - split.dark;
   std::size_t middle = 0;
   for (const double v : values)
@@ -104,7 +135,7 @@ Contrast judge(std::span<const double> values, double plannedDifference, double 
   const LevelSplit split = splitLevels(values);
   c.delta = split.light - split.dark;
   if (split.bicGain <= 0 || c.delta < std::max(kLeastSoft, kSoft * plannedDifference)) return c;
-  const bool clear = c.delta > 2 * split.width && split.middleShare < 0.25 &&
+  const bool clear = c.delta > 2 * split.width && split.middleShare < 0.25 && split.humpGain > 0 &&
                      c.delta >= std::max(kLeastClear, kClear * plannedDifference);
   c.verdict = clear ? ContrastVerdict::TwoClearLevels : ContrastVerdict::Soft;
   return c;

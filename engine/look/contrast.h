@@ -16,6 +16,7 @@ struct LevelSplit {
   double lightShare = 0;       ///< weight of the lighter normal
   double middleShare = 0;      ///< share of values in the middle third between the means
   double bicGain = 0;          ///< BIC(one normal) - BIC(two normals); > 0: two win
+  double humpGain = 0;         ///< the same against the best single flat, skewed or long-tailed shape
 };
 /// `values`: local L* differences of independent cells, in any order; they are
 /// counted into 128 steps first, which moves the fit by less than a step.

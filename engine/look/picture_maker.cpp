@@ -20,26 +20,25 @@ PictureMaker::PictureMaker(visibility::ViewSamples samples, std::size_t locks, s
 
   // Shading is for the eye only: its mean around each place is brought to 1,
   // so that the picture is as light as the readings say.
-  std::vector<float> weight(pixels), shaded(pixels);
-  for (std::size_t p = 0; p < pixels; ++p) {
-    if (samples_.hairCover[p] <= 0) continue;
-    float mean = 0;
-    for (std::size_t k = 0; k < kSamples; ++k) {
-      const std::size_t slot = p * kSamples + k;
-      const std::uint32_t lock = samples_.sample[slot].lock();
-      const double grain = 1 + 0.30 * (randomUniform(seed, lock, 240) - 0.5);
-      eye_[slot] = static_cast<float>(samples_.shade[slot] / 128.0 * grain);
-      mean += eye_[slot] / kSamples;
-    }
-    weight[p] = samples_.hairCover[p];
-    shaded[p] = samples_.hairCover[p] * mean;
+  for (std::size_t slot = 0; slot < eye_.size(); ++slot) {
+    if (samples_.sample[slot].none()) continue;
+    const double grain = 1 + 0.30 * (randomUniform(seed, samples_.sample[slot].lock(), 240) - 0.5);
+    eye_[slot] = static_cast<float>(samples_.shade[slot] / 128.0 * grain);
   }
+  std::vector<float> weight = samples_.hairCover;
   constexpr double kAround_mm = 38;
   blur(weight, samples_.width, samples_.height, kAround_mm / samples_.spec.pixel_mm);
-  blur(shaded, samples_.width, samples_.height, kAround_mm / samples_.spec.pixel_mm);
-  for (std::size_t p = 0; p < pixels; ++p)
-    if (samples_.hairCover[p] > 0 && shaded[p] > 1e-6f)
-      for (std::size_t k = 0; k < kSamples; ++k) eye_[p * kSamples + k] *= weight[p] / shaded[p];
+  // One pass leaves whole regions up to 9 % off, where bright hair borders on dull.
+  for (int pass = 0; pass < 3; ++pass) {
+    std::vector<float> shaded(pixels);
+    for (std::size_t p = 0; p < pixels; ++p)
+      for (std::size_t k = 0; k < kSamples; ++k)
+        shaded[p] += samples_.hairCover[p] * eye_[p * kSamples + k] / kSamples;
+    blur(shaded, samples_.width, samples_.height, kAround_mm / samples_.spec.pixel_mm);
+    for (std::size_t p = 0; p < pixels; ++p)
+      if (samples_.hairCover[p] > 0 && shaded[p] > 1e-6f)
+        for (std::size_t k = 0; k < kSamples; ++k) eye_[p * kSamples + k] *= weight[p] / shaded[p];
+  }
 
   first_.assign(locks + 1, 0);
   const auto eachLock = [&](std::size_t p, auto visit) {

@@ -1,0 +1,81 @@
+// The measuring raster, the picture raster and the drawn picture tell the same
+// lightness, region by region.
+#include <catch2/catch.hpp>
+
+#include "engine/colour/screen.h"
+#include "engine/look/picture_maker.h"
+#include "tests/support/look_plans.h"
+
+using namespace combdraft;
+using namespace combdraft::test;
+
+namespace {
+
+struct Sums {
+  double area[visibility::kRegions] = {}, y[visibility::kRegions] = {};
+  double lightness(std::size_t r) const { return colour::lightnessFromY(y[r] / area[r]); }
+};
+
+/// Of one view, from the entries that the readings are made of.
+Sums measured(const ColouredHair& head, int view) {
+  Sums sums;
+  for (std::uint32_t lock = 0; lock < head.hair().seen().locks(); ++lock)
+    for (const visibility::SeenEntry& e : head.hair().seen().entriesOf(lock)) {
+      if (e.view != view) continue;
+      sums.area[e.region] += static_cast<double>(e.area_mm2);
+      sums.y[e.region] += static_cast<double>(e.area_mm2 * head.colours().at(lock, e.bin).y);
+    }
+  return sums;
+}
+
+Vec3 placeOf(const visibility::ViewSamples& view, std::size_t slot) {
+  const std::size_t pixel = slot / visibility::kSamples, width = static_cast<std::size_t>(view.width);
+  return view.spec.view.place({view.spec.frame.left_mm + (static_cast<double>(pixel % width) + 0.5) * view.spec.pixel_mm,
+                               view.spec.frame.top_mm + (static_cast<double>(pixel / width) + 0.5) * view.spec.pixel_mm,
+                               static_cast<double>(view.depth_mm[slot])});
+}
+
+}  // namespace
+
+TEST_CASE("picture rasters and drawn pictures are as light as the readings", "[look][raster]") {
+  const ColouredHair head(mixedPlan(81), 10000);
+  int compared = 0;
+  double worstRaster = 0, worstPicture = 0;
+  for (int v = 0; v < visibility::SeenHair::kViews; ++v) {
+    const Sums reading = measured(head, v);
+    const look::PictureRequest request{head::kAllViews[static_cast<std::size_t>(v)], 0.5};
+    const visibility::ViewSamples fine = head.hair().pictureRaster(request, {});
+    look::PictureMaker maker(fine, head.hair().locks().size(), head.hair().seed());
+    const auto picture = maker.update(head.colours(), colour::Light::Daylight, {});
+    REQUIRE(picture->width == fine.width);
+    Sums raster, drawn;
+    for (std::size_t pixel = 0; pixel < fine.pixels(); ++pixel) {
+      if (fine.hairCover[pixel] <= 0) continue;
+      const std::uint8_t* rgba = picture->rgba.data() + pixel * 4;
+      // sRGB's own luminance weights [IEC61966].
+      const double shown = 0.2126 * colour::decodeSrgb(rgba[0]) + 0.7152 * colour::decodeSrgb(rgba[1]) +
+                           0.0722 * colour::decodeSrgb(rgba[2]);
+      for (std::size_t slot = pixel * visibility::kSamples; slot < (pixel + 1) * visibility::kSamples; ++slot) {
+        const auto r = static_cast<std::size_t>(visibility::regionAt(head.hair().shape(), placeOf(fine, slot)));
+        const double area = static_cast<double>(fine.hairCover[pixel]) / visibility::kSamples;
+        raster.area[r] += area;
+        raster.y[r] += area * static_cast<double>(head.colours().at(fine.sample[slot].lock(), fine.sample[slot].bin()).y);
+        const double weight = rgba[3] / 255.0 / visibility::kSamples;
+        drawn.area[r] += weight;
+        drawn.y[r] += weight * shown;
+      }
+    }
+    for (std::size_t r = 0; r < visibility::kRegions; ++r) {
+      if (reading.area[r] < kLargeRegion_mm2) continue;
+      INFO(head::viewWord(request.view) << ", " << visibility::regionWord(static_cast<visibility::Region>(r)) << ": read "
+           << reading.lightness(r) << ", picture raster " << raster.lightness(r) << ", drawn " << drawn.lightness(r));
+      CHECK(std::abs(raster.lightness(r) - reading.lightness(r)) < 0.3);
+      CHECK(std::abs(drawn.lightness(r) - reading.lightness(r)) < 1);
+      worstRaster = std::max(worstRaster, std::abs(raster.lightness(r) - reading.lightness(r)));
+      worstPicture = std::max(worstPicture, std::abs(drawn.lightness(r) - reading.lightness(r)));
+      ++compared;
+    }
+  }
+  WARN(compared << " regions of views: picture raster within " << worstRaster << ", drawn picture within " << worstPicture);
+  CHECK(compared >= 12);
+}
