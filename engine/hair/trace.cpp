@@ -61,12 +61,15 @@ class BaseLine {
   bool gathered() const { return tie_.has_value(); }
   bool inTail() const { return phase_ == Phase::Tail; }
 
+  /// Goes `ds` along the line, in parts short enough for the field's bends.
   void advance(double ds) {
-    switch (phase_) {
-      case Phase::OnHead: onHead(ds); break;
-      case Phase::Hanging: hang(ds); break;
-      case Phase::Tail: tail(ds); break;
-    }
+    constexpr double kPart_mm = 3;
+    const int parts = std::max(1, static_cast<int>(std::ceil(ds / kPart_mm - 1e-9)));
+    for (int i = 0; i < parts; ++i) switch (phase_) {
+        case Phase::OnHead: onHead(ds / parts); break;
+        case Phase::Hanging: hang(ds / parts); break;
+        case Phase::Tail: tail(ds / parts); break;
+      }
   }
 
  private:
@@ -135,7 +138,8 @@ class BaseLine {
       push.x() *= sideways;
       push = unitOr(push, body.outward);
       at_ += push * ((clear - body.distance_mm) / std::max(0.35, push.dot(body.outward)));
-      dir_ = unitOr(dir_ + unitOr(at_ - before, dir_), dir_);
+      const double bent = 1 - std::pow(0.5, ds / 4);
+      dir_ = unitOr(dir_ * (1 - bent) + bent * unitOr(at_ - before, dir_), dir_);
       body = s_.in.body.at(at_);
     }
     // Layers build up level, away from the head's axis: the body under jaw and
