@@ -6,63 +6,100 @@
 #include "engine/plan/validate.h"
 
 namespace combdraft::command {
+namespace {
+
+struct Checked {
+  std::string file;
+  std::vector<Error> errors;         ///< the file cannot be read as a plan
+  std::vector<plan::Issue> issues;   ///< what its items mean together
+};
+
+Checked checked(const std::string& file) {
+  const Result<plan::Plan> plan = plan::loadPlan(file);
+  if (!plan) return {file, {plan.error()}, {}};
+  return {file, {}, plan::validate(*plan)};
+}
+
+bool isFine(const Checked& c) { return c.errors.empty() && !plan::hasErrors(c.issues); }
+
+Outcome complainAbout(const Checked& c) {
+  Outcome outcome = Outcome::Fine;
+  for (const Error& error : c.errors) outcome = worse(outcome, complain(error));
+  for (const plan::Issue& issue : c.issues) {
+    if (issue.severity != plan::Severity::Error) continue;
+    complain(c.file + ": " + plan::describe(issue));
+    outcome = worse(outcome, Outcome::DocumentWrong);
+  }
+  return outcome;
+}
+
+void table(const Checked& c) {
+  if (isFine(c)) std::cout << c.file << ": the file is fine\n";
+  for (const plan::Issue& issue : c.issues)
+    if (issue.severity != plan::Severity::Error)
+      std::cout << "  " << plan::severityWord(issue.severity) << ": " << plan::describe(issue)
+                << '\n';
+}
+
+void json(JsonOut& out, const Checked& c) {
+  const auto text = [&](const char* name, std::string_view value) {
+    out.key(name);
+    out.text(value);
+  };
+  out.beginObject();
+  text("plan", c.file);
+  out.key("fine");
+  out.boolean(isFine(c));
+  out.key("errors");
+  out.beginList();
+  for (const Error& error : c.errors) {
+    out.beginObject();
+    text("code", codeName(error.code));
+    text("where", error.where);
+    text("message", describe(error));
+    out.endObject();
+  }
+  for (const plan::Issue& issue : c.issues) {
+    if (issue.severity != plan::Severity::Error) continue;
+    out.beginObject();
+    text("code", plan::codeName(issue.code));
+    text("where", issue.items.empty() ? std::string() : issue.items.front());
+    text("message", plan::describe(issue));
+    out.endObject();
+  }
+  out.endList();
+  out.key("findings");
+  out.beginList();
+  for (const plan::Issue& issue : c.issues) {
+    if (issue.severity == plan::Severity::Error) continue;
+    out.beginObject();
+    text("kind", plan::codeName(issue.code));
+    text("severity", plan::severityWord(issue.severity));
+    out.key("items");
+    out.beginList();
+    for (const plan::ItemId& id : issue.items) out.text(id);
+    out.endList();
+    text("message", plan::describe(issue));
+    out.endObject();
+  }
+  out.endList();
+  out.endObject();
+}
+
+}  // namespace
+
 Outcome runCheck(const CheckCommand& command) {
   Outcome outcome = Outcome::Fine;
-  JsonOut json;
+  JsonOut out;
   const bool list = command.plans.size() > 1;
-  if (list) json.beginList();
+  if (list) out.beginList();
   for (const std::string& file : command.plans) {
-    const Result<plan::Plan> plan = plan::loadPlan(file);
-    std::vector<Error> errors;
-    if (!plan) errors.push_back(plan.error());
-    for (const Error& error : errors) outcome = worse(outcome, complain(error));
-    const std::vector<plan::Issue> issues = plan ? plan::validate(*plan) : std::vector<plan::Issue>{};
-    bool wrong = !plan;
-    for (const plan::Issue& issue : issues) wrong = wrong || issue.severity == plan::Severity::Error;
-    if (wrong) outcome = worse(outcome, Outcome::DocumentWrong);
-    if (command.form == OutputForm::Table) {
-      if (!wrong) std::cout << file << ": the file is fine\n";
-      for (const plan::Issue& issue : issues)
-        std::cout << "  " << plan::severityWord(issue.severity) << ": " << plan::describe(issue) << '\n';
-      continue;
-    }
-    json.beginObject();
-    json.key("plan");
-    json.text(file);
-    json.key("fine");
-    json.boolean(!wrong);
-    json.key("errors");
-    json.beginList();
-    for (const Error& error : errors) {
-      json.beginObject();
-      json.key("code");
-      json.text(codeName(error.code));
-      json.key("where");
-      json.text(error.where);
-      json.key("message");
-      json.text(describe(error));
-      json.endObject();
-    }
-    json.endList();
-    json.key("findings");
-    json.beginList();
-    for (const plan::Issue& issue : issues) {
-      json.beginObject();
-      json.key("severity");
-      json.text(std::string(plan::severityWord(issue.severity)));
-      json.key("items");
-      json.beginList();
-      for (const plan::ItemId& item : issue.items) json.text(item);
-      json.endList();
-      json.key("message");
-      json.text(plan::describe(issue));
-      json.endObject();
-    }
-    json.endList();
-    json.endObject();
+    const Checked result = checked(file);
+    outcome = worse(outcome, complainAbout(result));
+    command.form == OutputForm::Table ? table(result) : json(out, result);
   }
-  if (list) json.endList();
-  if (command.form == OutputForm::Json) std::cout << json.str() << '\n';
+  if (list) out.endList();
+  if (command.form == OutputForm::Json) std::cout << out.str() << '\n';
   return outcome;
 }
 

@@ -73,7 +73,7 @@ int parseAndRun(int argc, char** argv) {
                              "leave out the ranges from the assumptions, which take most of the time");
 
   CheckCommand check;
-  CLI::App* checkApp = app.add_subcommand("check", "what is wrong with the file");
+  CLI::App* checkApp = app.add_subcommand("check", "what is wrong and what needs a look");
   addPlans(*checkApp, check.plans);
   checkApp->add_flag_callback("--json", [&] { check.form = OutputForm::Json; },
                               "one JSON object; a list for several plans");

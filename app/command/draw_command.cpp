@@ -4,6 +4,7 @@
 
 #include "app/command/commands.h"
 #include "app/command/progress.h"
+#include "app/controls/theme.h"
 #include "app/paint/export_page.h"
 #include "engine/base/number_text.h"
 #include "engine/plan/plan_file.h"
@@ -99,6 +100,7 @@ Outcome runDraw(const DrawCommand& command, int& argc, char** argv) {
       if (type == QtCriticalMsg || type == QtFatalMsg) complain(text.toStdString());
     });
     app = std::make_unique<QGuiApplication>(argc, argv);
+    controls::loadBundledFont();
   }
   Outcome outcome = Outcome::Fine;
   for (const std::string& file : command.plans) outcome = worse(outcome, drawOne(file, command));
