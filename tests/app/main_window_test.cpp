@@ -326,6 +326,9 @@ TEST_CASE("every control can be reached by Tab, has a name, and is large enough 
     if (!isControl || !control->isVisible() || !control->isEnabled() || control->objectName().startsWith(QStringLiteral("qt_")))
       continue;
     INFO(control->metaObject()->className() << " " << nameOf(control).toStdString());
-    CHECK(reached.contains(control));
+    // In a row of choices Tab stops once, at the chosen one; the arrow keys do the rest.
+    const auto* button = qobject_cast<QAbstractButton*>(control);
+    const bool isInRow = button && button->group() && button->group()->exclusive() && button->group()->checkedButton();
+    CHECK(reached.contains(isInRow ? button->group()->checkedButton() : control));
   }
 }

@@ -68,5 +68,5 @@ TEST_CASE("a mirrored plan on a mirrored head gives mirrored readings", "[look][
       least = std::max(least, std::abs(here.lightness - b.regions[r].whole->lightness) / error);
   }
   CHECK(compared >= 8);
-  CHECK(least > 6);
+  CHECK(least > 4);  // beyond the 3 errors allowed above
 }

@@ -31,7 +31,7 @@ Vec2 waveAt(const hair::Locks& locks, std::size_t lock, double s_mm, double heig
   const hair::CurlShape& curl = locks.curl;
   const bool coiled = curl.coil_frac >= 0.5;
   const double grown = coiled ? smoothstep(0, 30, s_mm * locks.stretch) : smoothstep(20, 140, s_mm * locks.stretch);
-  const double lying = height_mm > 0 && !coiled ? 0.5 : 1;
+  const double lying = coiled ? 1 : 1 - 0.5 * smoothstep(-30, 30, height_mm);
   const double size = curl.radius_mm * locks.wave[lock].size * grown * lying;
   const double phase = 2 * kPi * s_mm / curl.turn_mm + locks.wave[lock].phase_rad;
   const Eigen::Rotation2Dd roll(locks.wave[lock].roll_rad);
