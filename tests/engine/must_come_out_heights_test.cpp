@@ -47,7 +47,7 @@ TEST_CASE("nape pieces hardly count worn down and fully count tied back (common 
   tied.worn.way = hair::WornWay::TiedBack;
   ColouredHair down(plan::Plan::fresh(3), 12000, {}, 1.5);
   ColouredHair back(plan::Plan::fresh(3), 12000, tied, 1.5);
-  for (const double height : {-50.0, -58.0, -66.0}) {
+  for (const double height : {-58.0, -62.0, -66.0}) {
     CAPTURE(height);
     const double seenDown = counts(down, height, -1, {});
     const double seenDownBehind = counts(down, height, kBackView, {});
