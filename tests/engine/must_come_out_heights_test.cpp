@@ -49,7 +49,7 @@ TEST_CASE("nape pieces hardly count worn down and fully count tied back (common 
   ColouredHair back(plan::Plan::fresh(3), 12000, tied, 1.5);
   // The hair of the nape proper: tied back, what is rooted higher than this is
   // covered by nape hair that is brushed up over it.
-  for (const double height : {-58.0, -66.0}) {
+  for (const double height : {-58.0, -62.0, -66.0}) {
     CAPTURE(height);
     const double seenDown = counts(down, height, -1, {});
     const double seenDownBehind = counts(down, height, kBackView, {});

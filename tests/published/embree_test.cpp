@@ -38,7 +38,7 @@ Vec2 waveAt(const hair::Locks& locks, std::size_t lock, double s_mm, double heig
   return size * (roll * Vec2(std::cos(phase), curl.coil_frac * std::sin(phase)));
 }
 
-/// Which points of a line are needed to stay within 0.3 mm of it, 20 mm apart at most.
+/// Which points of a line are needed to stay within 0.1 mm of it, 20 mm apart at most.
 std::vector<std::uint32_t> vertices(const std::vector<Vec3>& at) {
   const auto count = static_cast<std::uint32_t>(at.size());
   std::vector<std::uint32_t> kept{0};
@@ -49,7 +49,7 @@ std::vector<std::uint32_t> vertices(const std::vector<Vec3>& at) {
       if ((at[end] - at[from]).norm() > 20) return false;
       const Vec3 along = unitOr(at[end] - at[from], Vec3::UnitZ());
       for (std::uint32_t k = from + 1; k < end; ++k)
-        if ((at[k] - at[from]).cross(along).norm() > 0.3) return false;
+        if ((at[k] - at[from]).cross(along).norm() > 0.1) return false;
       return true;
     };
     while (to + 1 < count && straight(to + 1)) ++to;

@@ -1,5 +1,5 @@
 // Two levels or one: the verdict on simulated populations, and its fit against
-// the reference table of separation measures.
+// the reference table of separation measures [Ashman1994].
 #include <catch2/catch.hpp>
 
 #include "engine/base/number_text.h"
@@ -101,7 +101,7 @@ TEST_CASE("too few cells and too little difference are not judged", "[look][cont
   CHECK(faint.distance_m == 2);
 }
 
-TEST_CASE("the fit finds the separation of the reference mixtures (Ashman, Bird, Zepf 1994)",
+TEST_CASE("the fit finds the separation of the reference mixtures",
           "[published][look][contrast]") {
   int checked = 0;
   for (const CsvRow& row : publishedTable("two_level_separation_reference.csv")) {
