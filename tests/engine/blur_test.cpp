@@ -33,7 +33,7 @@ TEST_CASE("three running means answer an edge as a Gaussian does, within 3 %", "
   }
 }
 
-TEST_CASE("a blurred plane that is even stays even away from its edge; width in words of FWHM", "[look][blur]") {
+TEST_CASE("a blurred plane that is even stays even away from its edge, and widths are said as FWHM", "[look][blur]") {
   std::vector<float> plane(81 * 81, 0.25f);
   look::blur(plane, 81, 81, 4);
   CHECK(static_cast<double>(plane[40 * 81 + 40]) == Approx(0.25).margin(1e-6));
