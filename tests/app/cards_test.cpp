@@ -70,7 +70,7 @@ TEST_CASE("handover and stop dragged to the ends are taken off", "[cards]") {
   CHECK_FALSE(cards::withHandleAt(piece, StrandHandle::Handover, 400, 380).handover_mm);
 }
 
-TEST_CASE("dragging a handle with the mouse previews, and release is one entry; Escape drops it", "[cards]") {
+TEST_CASE("dragging a handle with the mouse previews, and release is one entry, and Escape drops it", "[cards]") {
   DocumentController controller(twoPieces());
   controller.select(Selection::one("piece-1"));
   cards::PieceCard card(controller);
@@ -228,7 +228,7 @@ TEST_CASE("a new plan asks about age, reactions, scalp and tests, and refers", "
   }
 }
 
-TEST_CASE("eight answers make a plan that saves and opens; skipping all makes the usual head", "[desk]") {
+TEST_CASE("eight answers make a plan that saves and opens, and skipping all makes the usual head", "[desk]") {
   const auto none = desk::newPlan({}, 42);
   REQUIRE(none.ok());
   CHECK(*none == plan::Plan::fresh(42));

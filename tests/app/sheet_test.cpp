@@ -333,7 +333,7 @@ TEST_CASE("a piece is drawn along a parting with the button down", "[sheet][tool
   CHECK(b.piece(b.document.selection().lead()).line.size() >= 5);
 }
 
-TEST_CASE("Escape drops a drawing; a drawing outside the hair is none", "[sheet][tool]") {
+TEST_CASE("Escape drops a drawing, and a drawing outside the hair is none", "[sheet][tool]") {
   Bench b;
   b.view.setTool(Tool::Piece);
   QTest::mouseClick(&b.sheet, Qt::LeftButton, {}, b.at(head::ViewName::Back, 0, -55));

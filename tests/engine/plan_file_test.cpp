@@ -51,7 +51,7 @@ ErrorCode codeOf(const Result<Plan>& result) {
 
 }  // namespace
 
-TEST_CASE("a plan is saved, opened again and equal; the one before is kept", "[plan][file]") {
+TEST_CASE("a plan is saved, opened again and equal, and the one before is kept", "[plan][file]") {
   const Folder folder;
   const std::string path = folder / "first plan.json";
   const Plan first = samples::fullPlan(), second = samples::randomPlan(3);
