@@ -20,6 +20,8 @@ const QString kDocument = QStringLiteral("/plan.json");
 const QString kMeta = QStringLiteral("/meta.json");
 const QString kLock = QStringLiteral("/lock");
 
+/// A program fills the folder it makes at once; older empty ones are remains.
+constexpr qint64 kFilledWithin_s = 60;
 constexpr QFileDevice::Permissions kOwnerFile = QFileDevice::ReadOwner | QFileDevice::WriteOwner;
 constexpr QFileDevice::Permissions kOwnerFolder = kOwnerFile | QFileDevice::ExeOwner;
 
@@ -33,10 +35,16 @@ bool writeFile(const QString& path, const QByteArray& bytes, QString& why) {
   return true;
 }
 
-QByteArray readFile(const QString& path) {
+/// Nothing when the file could not be read, which is not the same as empty.
+std::optional<QByteArray> readWhole(const QString& path) {
   QFile file(path);
-  return file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray();
+  if (!file.open(QIODevice::ReadOnly)) return std::nullopt;
+  QByteArray bytes = file.readAll();
+  if (file.error() != QFileDevice::NoError) return std::nullopt;
+  return bytes;
 }
+
+QByteArray readFile(const QString& path) { return readWhole(path).value_or(QByteArray()); }
 
 QJsonObject readMeta(const QString& folder) {
   return QJsonDocument::fromJson(readFile(folder + kMeta)).object();
@@ -59,11 +67,20 @@ std::vector<LeftPlan> findLeftPlans(const QString& root) {
     QLockFile lock(folder + kLock);
     lock.setStaleLockTime(0);
     if (!lock.tryLock(0)) continue;  // its program is running
-    const QByteArray document = readFile(folder + kDocument);
+    const std::optional<QByteArray> document = readWhole(folder + kDocument);
     const QJsonObject meta = readMeta(folder);
     const QString path = meta[QLatin1String("path")].toString();
-    const bool nothingToLose =
-        document.isEmpty() || (!path.isEmpty() && readFile(path) == document);
+    // Only what is known to hold nothing is cleared away: a folder without a
+    // plan that no program can still be about to fill, or one whose plan is the
+    // saved file. What could not be read is listed.
+    const bool isOld = QFileInfo(folder).lastModified().secsTo(QDateTime::currentDateTime()) > kFilledWithin_s;
+    const bool holdsNone = !QFileInfo::exists(folder + kDocument) || (document && document->isEmpty());
+    const bool isSaved = document && !document->isEmpty() && !path.isEmpty() && readWhole(path) == document;
+    if (holdsNone && !isOld) {
+      lock.unlock();
+      continue;
+    }
+    const bool nothingToLose = holdsNone || isSaved;
     lock.unlock();
     if (nothingToLose) {
       QDir(folder).removeRecursively();
@@ -101,6 +118,10 @@ Recovery::Recovery(document::DocumentController& controller, QString root, QObje
   afterLast_.setSingleShot(true);
   atMost_.setSingleShot(true);
   connect(&controller_, &document::DocumentController::changed, this, &Recovery::changed);
+  // Saved: an older snapshot must not be offered over the newer file.
+  connect(&controller_, &document::DocumentController::fileChanged, this, [this] {
+    if (!controller_.isModified()) close();
+  });
   connect(&afterLast_, &QTimer::timeout, this, &Recovery::writeNow);
   connect(&atMost_, &QTimer::timeout, this, &Recovery::writeNow);
 }
@@ -132,6 +153,10 @@ void Recovery::writeNow() {
 }
 
 bool Recovery::write(QString& why) {
+  if (!folder_.isEmpty() && !QDir(folder_).exists()) {  // taken away under us: make another
+    lock_.reset();
+    folder_.clear();
+  }
   if (folder_.isEmpty()) {
     if (!QDir().mkpath(root_)) {
       why = tr("The folder %1 cannot be made.").arg(root_);
@@ -147,7 +172,11 @@ bool Recovery::write(QString& why) {
     QFile::setPermissions(folder, kOwnerFolder);
     lock_ = std::make_unique<QLockFile>(folder + kLock);
     lock_->setStaleLockTime(0);
-    lock_->tryLock(0);
+    if (!lock_->tryLock(0)) {
+      why = tr("The folder %1 cannot be kept for this plan.").arg(folder);
+      lock_.reset();
+      return false;
+    }
     folder_ = folder;
   }
   const plan::Plan& plan = controller_.document();
