@@ -27,7 +27,7 @@ mutation body-transparent 'hair behind head and shoulders is seen' \
    s/if \(solid > BodyDepth::kNone\)/if (solid > 1e30f)/'
 
 mutation mixed-in-lightness 'colours are averaged in L*, not in light' \
-  engine/look/region_sums.cpp 'half level n and half n + 2*,[embree]' \
+  engine/look/region_sums.cpp 'half dark and half white*' \
   's/sum\.x \+= w \* c\.x, sum\.y \+= w \* c\.y, sum\.z \+= w \* c\.z,/sum.x += w * std::cbrt(c.x), sum.y += w * std::cbrt(c.y), sum.z += w * std::cbrt(c.z),/
    s/labFrom\(\{s\.x \/ s\.area_mm2, s\.y \/ s\.area_mm2, s\.z \/ s\.area_mm2\}/labFrom({std::pow(s.x \/ s.area_mm2, 3), std::pow(s.y \/ s.area_mm2, 3), std::pow(s.z \/ s.area_mm2, 3)}/'
 
@@ -36,7 +36,7 @@ mutation no-drop-outs 'drop-outs are lightened like the rest of the piece' \
   '/for \(const plan::Stretch& out : piece\.dropOuts\)/,/return;/d'
 
 mutation regions-swapped 'readings of the left side are called right' \
-  engine/visibility/region.cpp '[mirror]' \
+  engine/visibility/region.cpp '[sides]' \
   's/const bool right = place\.x\(\) >= 0;/const bool right = place.x() < 0;/'
 
 mutation views-swapped 'the left and right views are drawn in each other'"'"'s place' \
