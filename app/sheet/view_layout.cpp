@@ -7,7 +7,13 @@
 namespace combdraft::sheet {
 namespace {
 
-constexpr double kGap_px = 6;
+constexpr double kGap_px = 6, kLeast_px = 60;
+constexpr double kFrameAspect = 0.8;  // width to height of a view with its title
+
+struct Strip {
+  int lines;
+  double across, shown;  // of one view, pixels
+};
 
 ViewPlace placed(head::ViewName view, const QRectF& rect, double title_px, double zoom,
                  const QPointF& pan_mm) {
@@ -41,14 +47,29 @@ std::vector<ViewPlace> layoutViews(const LayoutRequest& request) {
     }
     return places;
   }
-  // The strip stands at the side of a wide sheet and below a tall one.
+  // The strip stands at the side of a wide sheet and below a tall one, in as
+  // many lines as show its views largest; the large view keeps what it needs.
   const bool wide = area.width() > area.height();
-  const double strip = wide ? std::clamp(area.height() / 5 * 0.9, 60.0, area.width() * 0.28)
-                            : std::clamp(area.width() / 5 * 1.35, 60.0, area.height() * 0.28);
+  const double length = wide ? area.height() : area.width();   // along the strip
+  const double breadth = wide ? area.width() : area.height();  // across it
+  const double frame = wide ? kFrameAspect : 1 / kFrameAspect;
+  const double spare = breadth - std::max(0.45 * breadth, length * frame) - kGap_px;
+  Strip best{1, kLeast_px, 0};
+  for (int lines = 1; lines <= 3; ++lines) {
+    const int inLine = (4 + lines) / lines;
+    const double along = (length - (inLine - 1) * kGap_px) / inLine;
+    const double across = std::max(
+        kLeast_px, std::min((spare - (lines - 1) * kGap_px) / lines, along * frame * 1.1));
+    const double w = wide ? across : along, h = (wide ? along : across) - request.title_px;
+    const double shown = std::min(w, h * kFrameAspect);
+    if (shown > best.shown) best = {lines, across, shown};
+  }
+  const double strip = best.lines * best.across + (best.lines - 1) * kGap_px;
   QRectF main = area;
   wide ? main.setRight(area.right() - strip - kGap_px)
        : main.setBottom(area.bottom() - strip - kGap_px);
-  const double each = ((wide ? area.height() : area.width()) - 4 * kGap_px) / 5;
+  const int inLine = (4 + best.lines) / best.lines;
+  const double along = (length - (inLine - 1) * kGap_px) / inLine;
   int n = 0;
   for (const head::ViewName view : head::kAllViews) {
     if (view == *request.large) {
@@ -56,9 +77,14 @@ std::vector<ViewPlace> layoutViews(const LayoutRequest& request) {
       places.back().large = true;
       continue;
     }
-    const double along = n++ * (each + kGap_px);
-    const QRectF rect = wide ? QRectF(main.right() + kGap_px, area.top() + along, strip, each)
-                             : QRectF(area.left() + along, main.bottom() + kGap_px, each, strip);
+    // In reading order, beside the large view and below it alike.
+    const int place = wide ? n / best.lines : n % inLine;
+    const int line = wide ? n % best.lines : n / inLine;
+    const double s = place * (along + kGap_px), t = kGap_px + line * (best.across + kGap_px);
+    ++n;
+    const QRectF rect =
+        wide ? QRectF(main.right() + t, area.top() + s, best.across, along)
+             : QRectF(area.left() + s, main.bottom() + t, along, best.across);
     places.push_back(placed(view, rect, request.title_px, 1, {}));
   }
   return places;

@@ -192,7 +192,7 @@ TEST_CASE("keys and double clicks choose the large view", "[sheet]") {
 }
 
 TEST_CASE("views never overlap and stay on the sheet", "[sheet]") {
-  for (const QSizeF size : {QSizeF(900, 700), QSizeF(500, 900), QSizeF(260, 240)})
+  for (const QSizeF size : {QSizeF(996, 360), QSizeF(900, 700), QSizeF(500, 900), QSizeF(260, 240)})
     for (const auto& large :
          {std::optional<head::ViewName>(), std::optional(head::ViewName::Crown)}) {
       const QRectF area(QPointF(0, 0), size);
@@ -204,6 +204,16 @@ TEST_CASE("views never overlap and stay on the sheet", "[sheet]") {
           CHECK_FALSE(places[i].rect.adjusted(1, 1, -1, -1).intersects(places[k].rect));
       }
     }
+}
+
+TEST_CASE("a flat wide sheet shows the small views in several columns", "[sheet]") {
+  const std::vector<ViewPlace> places =
+      layoutViews({QRectF(0, 0, 996, 360), head::ViewName::Back, 1, {}, 22});
+  REQUIRE(places.size() == 6);
+  for (const ViewPlace& place : places) {
+    CHECK(place.rect.width() > 100);
+    CHECK(place.scale > 0.3);
+  }
 }
 
 TEST_CASE("the pointer marks one place of the scalp in all views", "[sheet]") {
