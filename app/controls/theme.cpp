@@ -3,7 +3,9 @@
 #include <QApplication>
 #include <QFontDatabase>
 #include <QPalette>
+#include <QStyle>
 #include <QStyleFactory>
+#include <memory>
 
 // Resources of a static library have to be asked for, outside any namespace.
 static void useResources() { Q_INIT_RESOURCE(combdraft); }
@@ -82,6 +84,11 @@ QLineEdit[wrong="true"] { border: 2px solid %caution%; padding: 3px 6px; }
 QComboBox::drop-down { border: none; width: 20px; }
 QComboBox::down-arrow { image: url(:/icons/%chevron%); width: 10px; height: 10px; }
 QComboBox QAbstractItemView { background: %card%; border: 1px solid %edge%; padding: 3px; outline: 0; }
+QTreeView { background: %card%; border: 1px solid %line%; border-radius: 5px; padding: 3px; outline: 0; }
+QTreeView::item { padding: 6px 6px; }
+QTreeView::item:selected { background: %accent%; color: %onAccent%; }
+QTreeView:focus { border: 2px solid %accent%; }
+QHeaderView::section { background: %ground%; border: none; border-bottom: 1px solid %line%; padding: 6px; font-weight: 600; }
 QListView { background: %card%; border: 1px solid %line%; border-radius: 5px; padding: 3px; }
 QListView::item { padding: 5px 6px; border-radius: 3px; }
 QListView::item:selected { background: %accent%; color: %onAccent%; }
@@ -99,12 +106,15 @@ QScrollBar::add-line, QScrollBar::sub-line { width: 0; height: 0; }
 QScrollBar::add-page, QScrollBar::sub-page { background: transparent; }
 QScrollArea { border: none; }
 QScrollArea:focus { border: 2px solid %accent%; }
-QSplitter::handle { background: %line%; }
+QSplitter::handle { background: transparent; border-left: 1px solid %line%; }
+QSplitter::handle:hover { border-left: 2px solid %accent%; }
 QLabel[soft="true"] { color: %softInk%; }
 QLabel[caution="true"] { color: %caution%; background: %cautionGround%; border-radius: 5px; padding: 7px 9px; }
 #card { background: %card%; border: 1px solid %line%; border-radius: 8px; }
 #bar { background: %ground%; border-bottom: 1px solid %line%; }
 #strip { background: %ground%; border-top: 1px solid %line%; }
+#hint { background: %card%; border-top: 1px solid %line%; }
+#panel { background: %card%; border: 1px solid %edge%; border-radius: 8px; }
 #message { background: %card%; border-bottom: 1px solid %edge%; }
 #message[caution="true"] { background: %cautionGround%; }
 #tile { background: %card%; border: 1px solid %line%; border-radius: 6px; }
@@ -163,11 +173,23 @@ QString loadBundledFont() {
   return family;
 }
 
-void applyTheme(QApplication& app, ThemeName name) {
+ThemeName themeOf(const QPalette& palette) {
+  return palette.color(QPalette::Window).lightness() < palette.color(QPalette::WindowText).lightness()
+             ? ThemeName::Dark
+             : ThemeName::Light;
+}
+
+ThemeName systemTheme() {
+  // The style's own palette follows the desktop whatever this program has set.
+  const std::unique_ptr<QStyle> style(QStyleFactory::create(QStringLiteral("Fusion")));
+  return themeOf(style->standardPalette());
+}
+
+void applyTheme(QApplication& app, ThemeName name, int textSize_percent) {
   app.setProperty(kDarkProperty, name == ThemeName::Dark);
   static const QString family = loadBundledFont();  // registered once
   QFont font(family.isEmpty() ? app.font().family() : family);
-  font.setPointSizeF(10);
+  font.setPointSizeF(textSize_percent / 10.0);
   font.setStyleStrategy(QFont::PreferAntialias);
   app.setFont(font);
   app.setStyle(QStyleFactory::create(QStringLiteral("Fusion")));

@@ -5,6 +5,7 @@
 #include <QString>
 
 class QApplication;
+class QPalette;
 
 namespace combdraft::controls {
 
@@ -33,7 +34,11 @@ const Theme& currentTheme();
 
 /// Registers the bundled font; returns its family, or "" when it does not load.
 QString loadBundledFont();
-/// Style, palette, font and style sheet of the whole program.
-void applyTheme(QApplication& app, ThemeName name);
+/// Style, palette, font and style sheet of the whole program. 100 % = 10 points.
+void applyTheme(QApplication& app, ThemeName name, int textSize_percent = 100);
+/// Dark when a palette's windows are darker than their text.
+ThemeName themeOf(const QPalette& palette);
+/// What the desktop asks for now; light when it does not say.
+ThemeName systemTheme();
 
 }  // namespace combdraft::controls

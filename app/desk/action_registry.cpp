@@ -1,21 +1,25 @@
 #include "app/desk/action_registry.h"
 
+#include <algorithm>
+
 #include "app/controls/icon.h"
 #include "engine/base/expect.h"
 
 namespace combdraft::desk {
+
+QString plainText(const QString& text) {
+  QString plain = text;
+  return plain.remove(u'&').remove(QStringLiteral("…"));
+}
 
 QAction* ActionRegistry::add(ActionSpec spec) {
   COMBDRAFT_EXPECT(!actions_.contains(spec.id), spec.id.toStdString());
   auto* action = new QAction(spec.text, this);
   action->setObjectName(spec.id);
   action->setShortcut(spec.shortcut);
-  const QString keys = spec.shortcut.toString(QKeySequence::NativeText);
-  action->setToolTip(keys.isEmpty() ? spec.tip : QStringLiteral("%1 (%2)").arg(spec.tip, keys));
   action->setStatusTip(spec.tip);
   if (!spec.icon.isEmpty()) action->setIcon(controls::icon(spec.icon));
-  QString under = spec.shortText.isEmpty() ? spec.text : spec.shortText;
-  action->setIconText(under.remove(u'&').remove(QStringLiteral("…")));
+  action->setIconText(plainText(spec.shortText.isEmpty() ? spec.text : spec.shortText));
   action->setCheckable(static_cast<bool>(spec.isChecked));
   connect(action, &QAction::triggered, this, [run = spec.run, this] {
     run();
@@ -23,6 +27,7 @@ QAction* ActionRegistry::add(ActionSpec spec) {
   });
   actions_.emplace(spec.id, action);
   specs_.push_back(std::move(spec));
+  setTip(specs_.back());
   return action;
 }
 
@@ -32,11 +37,41 @@ QAction* ActionRegistry::action(const QString& id) const {
   return found->second;
 }
 
+const ActionSpec* ActionRegistry::find(const QString& id) const {
+  const auto found = std::find_if(specs_.begin(), specs_.end(),
+                                  [&](const ActionSpec& spec) { return spec.id == id; });
+  return found == specs_.end() ? nullptr : &*found;
+}
+
+QString ActionRegistry::whyNot(const QString& id) const {
+  const ActionSpec* spec = find(id);
+  return spec && !action(id)->isEnabled() ? spec->isEnabled.whyNot : QString();
+}
+
+void ActionRegistry::setShortcut(const QString& id, const QKeySequence& keys) {
+  if (action(id)->shortcut() == keys) return;
+  action(id)->setShortcut(keys);
+  setTip(*find(id));
+  Q_EMIT shortcutsChanged();
+}
+
+void ActionRegistry::setTip(const ActionSpec& spec) {
+  QAction* action = actions_.at(spec.id);
+  const QString keys = action->shortcut().toString(QKeySequence::NativeText);
+  QString tip = keys.isEmpty() ? spec.tip : QStringLiteral("%1 (%2)").arg(spec.tip, keys);
+  if (const QString first = whyNot(spec.id); !first.isEmpty()) tip += u'\n' + first;
+  action->setToolTip(tip);
+}
+
 void ActionRegistry::refresh() {
   for (const ActionSpec& spec : specs_) {
     QAction* action = actions_.at(spec.id);
-    if (spec.isEnabled) action->setEnabled(spec.isEnabled());
     if (spec.isChecked) action->setChecked(spec.isChecked());
+    if (!spec.isEnabled) continue;
+    const bool enabled = spec.isEnabled();
+    if (enabled == action->isEnabled() && !action->toolTip().isEmpty()) continue;
+    action->setEnabled(enabled);
+    setTip(spec);
   }
 }
 

@@ -8,6 +8,7 @@
 #include "app/cards/hair_card.h"
 #include "app/cards/head_card.h"
 #include "app/cards/piece_card.h"
+#include "app/desk/findings_list.h"
 
 namespace combdraft::desk {
 
@@ -32,9 +33,13 @@ CardColumn::CardColumn(document::DocumentController& controller, QWidget* parent
   done->setEmptyLabel(tr("As it was opened"));
   done->setAccessibleName(tr("What was done"));
   stack_->addWidget(done);
+  findings_ = new FindingsList(controller, this);
+  stack_->addWidget(findings_);
   connect(tabs_, &controls::Segments::chosen, stack_, &QStackedWidget::setCurrentIndex);
   // Wide enough for a strand and its numbers, whatever the font.
-  setFixedWidth(fontMetrics().averageCharWidth() * 43 + 24);
+  const int width = fontMetrics().averageCharWidth() * 43 + 24;
+  setMinimumWidth(width);
+  setMaximumWidth(2 * width);
   turnTo(Card::Piece);
 }
 
@@ -50,7 +55,7 @@ QWidget* CardColumn::scrolled(QWidget* card, const QString& name) {
 }
 
 void CardColumn::turnTo(Card card) {
-  tabs_->setCurrent(static_cast<int>(card));
+  tabs_->setCurrent(card == Card::Findings ? -1 : static_cast<int>(card));
   stack_->setCurrentIndex(static_cast<int>(card));
 }
 

@@ -14,15 +14,19 @@ class PieceCard;
 
 namespace combdraft::desk {
 
+class FindingsList;
+
 class CardColumn : public QFrame {
   Q_OBJECT
 
  public:
-  enum class Card { Piece, Head, Hair, Done };
+  enum class Card { Piece, Head, Hair, Done, Findings };
+  static constexpr int kCards = 5;
 
   explicit CardColumn(document::DocumentController& controller, QWidget* parent = nullptr);
   void turnTo(Card card);
   Card current() const;
+  FindingsList* findings() { return findings_; }
   cards::PieceCard* pieceCard() { return piece_; }
 
  private:
@@ -31,6 +35,7 @@ class CardColumn : public QFrame {
   controls::Segments* tabs_;
   QStackedWidget* stack_;
   cards::PieceCard* piece_;
+  FindingsList* findings_;
 };
 
 }  // namespace combdraft::desk

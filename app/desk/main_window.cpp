@@ -1,16 +1,20 @@
 #include "app/desk/main_window.h"
 
 #include <QCloseEvent>
-#include <QHBoxLayout>
 #include <QMimeData>
 #include <QRandomGenerator>
+#include <QSplitter>
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
 #include "app/controls/theme.h"
 #include "app/desk/card_column.h"
+#include "app/desk/command_search.h"
+#include "app/desk/hint_bar.h"
+#include "app/desk/keys_page.h"
 #include "app/desk/message_bar.h"
 #include "app/desk/new_plan_page.h"
+#include "app/desk/preferences_page.h"
 #include "app/desk/readings_strip.h"
 #include "app/desk/start_page.h"
 #include "app/desk/worn_bar.h"
@@ -20,7 +24,9 @@
 namespace combdraft::desk {
 
 MainWindow::MainWindow(const DeskPlaces& places, live::LookService::Passes passes)
-    : settings_(places.settingsFile),
+    : places_(places),
+      passes_(passes),
+      settings_(places.settingsFile),
       recoveryRoot_(places.recoveryRoot),
       controller_(plan::Plan::fresh(1)),
       looks_(std::move(passes)),
@@ -31,12 +37,15 @@ MainWindow::MainWindow(const DeskPlaces& places, live::LookService::Passes passe
   declareEditActions();
   declareToolActions();
   declareViewActions();
+  declareSettingsActions();
   buildMenusAndTools();
+  buildFindingsButton();
   connectAll();
+  connectSettings();
   view_.setSurround(settings_.isGreySurround() ? document::Surround::MidGrey
                                                : document::Surround::Paper);
-  setMinimumSize(fontMetrics().averageCharWidth() * 110, fontMetrics().height() * 32);
-  if (!restoreGeometry(settings_.windowGeometry())) resize(1280, 820);
+  restoreWindow();
+  takePreferences();
   showStart();
 }
 
@@ -65,22 +74,31 @@ void MainWindow::buildPages() {
   pages_->addWidget(start_);
   pages_->addWidget(newPlan_);
   pages_->addWidget(work_);
+  preferences_ = new PreferencesPage(pages_);
+  keys_ = new KeysPage(actions_, pages_);
+  pages_->addWidget(preferences_);
+  pages_->addWidget(keys_);
 
   auto* work = new QVBoxLayout(work_);
   work->setContentsMargins(0, 0, 0, 0);
   work->setSpacing(0);
   wornBar_ = new WornBar(view_, work_);
   work->addWidget(wornBar_);
-  auto* middle = new QHBoxLayout;
-  middle->setContentsMargins(0, 0, 0, 0);
-  middle->setSpacing(0);
-  work->addLayout(middle, 1);
+  splitter_ = new QSplitter(Qt::Horizontal, work_);
+  splitter_->setChildrenCollapsible(false);
+  splitter_->setHandleWidth(7);
+  work->addWidget(splitter_, 1);
   sheet_ = new sheet::HeadSheet(controller_, view_, work_);
   cards_ = new CardColumn(controller_, work_);
-  middle->addWidget(sheet_, 1);
-  middle->addWidget(cards_);
+  splitter_->addWidget(sheet_);
+  splitter_->addWidget(cards_);
+  splitter_->setStretchFactor(0, 1);
+  splitter_->setStretchFactor(1, 0);
+  hints_ = new HintBar(settings_, work_);
+  work->addWidget(hints_);
   readings_ = new ReadingsStrip(work_);
   work->addWidget(readings_);
+  search_ = new CommandSearch(actions_, central);
 }
 
 void MainWindow::connectAll() {
@@ -93,6 +111,7 @@ void MainWindow::connectAll() {
             if (change.kind != DocumentChange::Kind::Tentative) {
               titleChanged();
               actions_.refresh();
+              offerHints();
             }
           });
   connect(&controller_, &document::DocumentController::fileChanged, this, [this] {
@@ -101,7 +120,9 @@ void MainWindow::connectAll() {
   });
   connect(&controller_, &document::DocumentController::selectionChanged, this, [this] {
     actions_.refresh();
-    if (!controller_.selection().isEmpty()) cards_->turnTo(CardColumn::Card::Piece);
+    if (!controller_.selection().isEmpty() && cards_->current() != CardColumn::Card::Findings)
+      cards_->turnTo(CardColumn::Card::Piece);
+    offerHints();
   });
   connect(&controller_.undoStack(), &QUndoStack::indexChanged, &actions_,
           [this] { actions_.refresh(); });
@@ -174,13 +195,27 @@ void MainWindow::connectAll() {
   });
 }
 
+Condition MainWindow::whileWorking() const {
+  return {[this] { return pages_->currentIndex() == static_cast<int>(Page::Work); }, tr("Open or begin a plan first")};
+}
+
 void MainWindow::turnTo(Page page) {
+  const auto now = static_cast<Page>(pages_->currentIndex());
+  if (now <= Page::Work) before_ = now;
+  search_->close();
+  if (page == Page::Preferences) takePreferences();
+  if (page == Page::Keys) keys_->fill();
   pages_->setCurrentIndex(static_cast<int>(page));
+  offerHints();
   actions_.refresh();
   titleChanged();
   if (page == Page::Start) start_->setFocus();
   if (page == Page::Work) sheet_->setFocus();
+  if (page == Page::Preferences) preferences_->setFocus();
+  if (page == Page::Keys) keys_->filter()->setFocus();
 }
+
+void MainWindow::turnBack() { before_ == Page::Start ? showStart() : turnTo(before_); }
 
 void MainWindow::showStart() {
   start_->fill(store::findLeftPlans(recoveryRoot_), settings_.recent(), store::examplePlans());
@@ -211,7 +246,7 @@ void MainWindow::closeEvent(QCloseEvent* event) {
     return;
   }
   recovery_.close();
-  settings_.setWindowGeometry(saveGeometry());
+  keepWindow();
   event->accept();
 }
 

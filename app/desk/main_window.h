@@ -12,6 +12,8 @@
 #include "app/store/recovery.h"
 #include "app/store/settings.h"
 
+class QPushButton;
+class QSplitter;
 class QStackedWidget;
 class QToolBar;
 
@@ -26,13 +28,21 @@ class NewPlanPage;
 class ReadingsStrip;
 class StartPage;
 class WornBar;
+class FindingsList;
+class HintBar;
+class KeysPage;
+class PreferencesPage;
 class CardColumn;
+class CommandSearch;
 
 /// Where a window keeps its things; tests give their own.
 struct DeskPlaces {
   QString settingsFile;                           ///< "" = the user's own
   QString recoveryRoot = store::recoveryRoot();
 };
+
+/// Theme and text size of the whole program.
+void applyPreferences(const store::Preferences& preferences);
 
 class MainWindow : public QMainWindow {
   Q_OBJECT
@@ -42,10 +52,13 @@ class MainWindow : public QMainWindow {
                       live::LookService::Passes passes = live::LookService::enginePasses());
   ~MainWindow() override;
 
-  /// Opens a plan; asks first when the one that is open has unsaved changes.
+  /// Opens a plan; asks first when the one that is open has unsaved changes. A
+  /// window of this program that has the file open already comes forward instead.
   void openPath(const QString& path);
   /// Looks for work left behind and offers it.
   void offerRecovery();
+  /// Another window like this one; it deletes itself when it is closed.
+  MainWindow* newWindow();
 
   document::DocumentController& controller() { return controller_; }
   document::ViewState& viewState() { return view_; }
@@ -57,28 +70,48 @@ class MainWindow : public QMainWindow {
   ReadingsStrip& readings() { return *readings_; }
   sheet::HeadSheet& headSheet() { return *sheet_; }
   CardColumn& cards() { return *cards_; }
+  KeysPage& keysPage() { return *keys_; }
+  PreferencesPage& preferencesPage() { return *preferences_; }
+  HintBar& hints() { return *hints_; }
+  QPushButton& findingsButton() { return *findingsButton_; }
+  CommandSearch& search() { return *search_; }
   WornBar& wornBar() { return *wornBar_; }
   store::Recovery& recovery() { return recovery_; }
 
  protected:
+  void changeEvent(QEvent* event) override;
   void closeEvent(QCloseEvent* event) override;
   void dragEnterEvent(QDragEnterEvent* event) override;
   void dropEvent(QDropEvent* event) override;
 
  private:
-  enum class Page { Start, NewPlan, Work };
+  enum class Page { Start, NewPlan, Work, Preferences, Keys };
 
   void buildPages();
+  Condition whileWorking() const;
   void declareFileActions();
   void declareEditActions();
   void declareToolActions();
   void declareViewActions();
+  void declareSettingsActions();
   void buildMenusAndTools();
   void connectAll();
   void turnTo(Page page);
+  void turnBack();
   void showStart();
   void titleChanged();
   void requestLook();
+
+  // habits (main_window_settings.cpp)
+  void buildFindingsButton();
+  void connectSettings();
+  void takePreferences();
+  void offerHints();
+  void restoreWindow();
+  void keepWindow();
+  MainWindow* windowWith(const QString& path) const;
+  void quitAll();
+  void comeForward();
 
   // files
   void askBeforeLeaving(const QString& question, std::function<void()> go);
@@ -97,6 +130,8 @@ class MainWindow : public QMainWindow {
   void removePieces();
   void selectAllPieces();
 
+  const DeskPlaces places_;
+  const live::LookService::Passes passes_;
   store::Settings settings_;
   QString recoveryRoot_;
   document::DocumentController controller_;
@@ -106,6 +141,7 @@ class MainWindow : public QMainWindow {
   ActionRegistry actions_;
   std::vector<look::PictureRequest> askedPictures_;
   bool closing_ = false;
+  Page before_ = Page::Start;  ///< where a page of settings leads back to
 
   QStackedWidget* pages_ = nullptr;
   StartPage* start_ = nullptr;
@@ -117,6 +153,12 @@ class MainWindow : public QMainWindow {
   CardColumn* cards_ = nullptr;
   ReadingsStrip* readings_ = nullptr;
   QToolBar* tools_ = nullptr;
+  CommandSearch* search_ = nullptr;
+  PreferencesPage* preferences_ = nullptr;
+  KeysPage* keys_ = nullptr;
+  HintBar* hints_ = nullptr;
+  QSplitter* splitter_ = nullptr;
+  QPushButton* findingsButton_ = nullptr;
 };
 
 }  // namespace combdraft::desk

@@ -9,7 +9,9 @@
 #include "app/cards/piece_edits.h"
 #include "app/controls/theme.h"
 #include "app/desk/card_column.h"
+#include "app/desk/command_search.h"
 #include "app/desk/main_window.h"
+#include "app/desk/preferences_page.h"
 #include "app/sheet/head_sheet.h"
 #include "engine/plan/edits.h"
 
@@ -21,6 +23,8 @@ constexpr double kFirstPieceDrop_deg = 75, kFirstPieceHalf_deg = 35;
 // A copy stands a thumb's width below its model.
 constexpr double kCopyBelow_mm = 15;
 
+bool isDark() { return controls::currentTheme().name == controls::ThemeName::Dark; }
+
 plan::Piece firstPiece() {
   plan::Piece piece;
   for (int i = -2; i <= 2; ++i)
@@ -31,18 +35,21 @@ plan::Piece firstPiece() {
 }  // namespace
 
 void MainWindow::declareEditActions() {
-  const auto working = [this] { return pages_->currentIndex() == static_cast<int>(Page::Work); };
-  const auto selected = [this, working] {
+  const Condition working = whileWorking();
+  const Condition selected([this, working] {
     return working() && !cards::piecesOf(controller_.document(), controller_.selection().ids()).empty();
-  };
+  }, tr("Select a piece first"));
   QUndoStack* undo = &controller_.undoStack();
   actions_.add({QStringLiteral("edit.undo"), tr("&Undo"), tr("Take the last change back"), QKeySequence::Undo,
                 QStringLiteral("undo"),
                 [this, undo] { controller_.isTentative() ? controller_.dropTentative() : undo->undo(); },
-                [undo, working] { return working() && undo->canUndo(); }, {}});
+                {[undo, working] { return working() && undo->canUndo(); }, tr("Nothing has been changed yet")}});
   actions_.add({QStringLiteral("edit.redo"), tr("&Redo"), tr("Make the change again"),
                 QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z), QStringLiteral("redo"), [undo] { undo->redo(); },
-                [undo, working] { return working() && undo->canRedo(); }, {}});
+                {[undo, working] { return working() && undo->canRedo(); }, tr("Nothing has been taken back")}});
+  actions_.add({QStringLiteral("edit.findCommand"), tr("&Find a command…"),
+                tr("Type a word of what you want to do; it shows the key and runs the command"),
+                QKeySequence(Qt::Key_F1), QStringLiteral("find"), [this] { search_->open(); }, {}, {}, tr("Find")});
   actions_.add({QStringLiteral("edit.selectAll"), tr("Select &all pieces"), tr("Select every piece of this choice"),
                 QKeySequence::SelectAll, QStringLiteral("select"), [this] { selectAllPieces(); }, working, {}});
   actions_.add({QStringLiteral("piece.add"), tr("&Add a piece"),
@@ -66,21 +73,20 @@ void MainWindow::declareEditActions() {
                   controller_.edit(plan::applied(plan, plan::standAlone(plan, controller_.selection().ids())),
                                    tr("On its own"));
                 },
-                [this, selected] {
+                {[this, selected] {
                   if (!selected()) return false;
                   for (const plan::ItemId& id : controller_.selection().ids())
                     if (const auto* piece = controller_.document().find<plan::Piece>(id); piece && !piece->twinOf.empty())
                       return true;
                   return false;
-                },
-                {}});
+                }, tr("Select a twin first: a piece made with Same on the other side")}});
   actions_.add({QStringLiteral("piece.remove"), tr("&Remove"), tr("Take the selected pieces off the plan"),
                 QKeySequence(Qt::Key_Delete), QStringLiteral("remove"), [this] { removePieces(); }, selected, {}});
 }
 
 void MainWindow::declareToolActions() {
   using document::Tool;
-  const auto working = [this] { return pages_->currentIndex() == static_cast<int>(Page::Work); };
+  const Condition working = whileWorking();
   const auto tool = [&](const char* id, const QString& text, const QString& tip, int key, const char* iconName, Tool which) {
     actions_.add({QLatin1String(id), text, tip, QKeySequence(key), QLatin1String(iconName),
                   [this, which] {
@@ -97,7 +103,7 @@ void MainWindow::declareToolActions() {
 void MainWindow::declareViewActions() {
   using document::Layer;
   using document::Surround;
-  const auto working = [this] { return pages_->currentIndex() == static_cast<int>(Page::Work); };
+  const Condition working = whileWorking();
   const auto layer = [&](const char* id, const QString& text, const QString& tip, int key, const char* iconName, Layer which) {
     actions_.add({QLatin1String(id), text, tip, QKeySequence(key), QLatin1String(iconName),
                   [this, which] { view_.setLayer(which); }, working, [this, which] { return view_.layer() == which; }});
@@ -112,14 +118,14 @@ void MainWindow::declareViewActions() {
                   view_.setSurround(view_.surround() == Surround::MidGrey ? Surround::Paper : Surround::MidGrey);
                 },
                 working, [this] { return view_.surround() == Surround::MidGrey; }, tr("Grey")});
-  actions_.add({QStringLiteral("view.dark"), tr("Dark &window"), tr("Dark colours for the salon floor"),
+  actions_.add({QStringLiteral("view.dark"), tr("Dark &window"), tr("Dark colours for the salon floor; hair keeps its own surround"),
                 QKeySequence(Qt::Key_F9), QStringLiteral("theme"),
                 [this] {
-                  settings_.setDark(!settings_.isDark());
-                  controls::applyTheme(*qApp, settings_.isDark() ? controls::ThemeName::Dark
-                                                                 : controls::ThemeName::Light);
+                  store::Preferences next = settings_.preferences();
+                  next.theme = isDark() ? store::ThemeChoice::Light : store::ThemeChoice::Dark;
+                  Q_EMIT preferences_->changed(next);
                 },
-                {}, [this] { return settings_.isDark(); }, tr("Dark")});
+                {}, [] { return isDark(); }, tr("Dark")});
   const std::pair<const char*, QString> views[] = {{"front", tr("Front")},
                                                    {"back", tr("Back")},
                                                    {"left", tr("Client's left")},
@@ -154,15 +160,15 @@ void MainWindow::buildMenusAndTools() {
     for (const char* id : ids)
       *id ? menu->addAction(actions_.action(QLatin1String(id))) : (void)menu->addSeparator();
   };
-  fill(menuBar()->addMenu(tr("&Plan")), {"file.start", "file.new", "file.open", "file.back", "", "file.save", "file.saveAs", "", "file.quit"});
-  fill(menuBar()->addMenu(tr("&Edit")), {"edit.undo", "edit.redo", "", "edit.selectAll"});
+  fill(menuBar()->addMenu(tr("&Plan")), {"file.start", "file.new", "file.open", "file.back", "", "file.save", "file.saveAs", "", "window.new", "window.close", "file.quit"});
+  fill(menuBar()->addMenu(tr("&Edit")), {"edit.undo", "edit.redo", "", "edit.selectAll", "", "edit.findCommand", "edit.keys", "edit.preferences"});
   fill(menuBar()->addMenu(tr("&Tools")), {"tool.select", "tool.piece", "tool.measure"});
   fill(menuBar()->addMenu(tr("P&iece")), {"piece.add", "piece.duplicate", "piece.remove", "", "piece.twin", "piece.ownWay"});
   QMenu* view = menuBar()->addMenu(tr("&View"));
   fill(view, {"view.diagram", "view.both", "view.look", ""});
   QMenu* large = view->addMenu(tr("La&rge view"));
   fill(large, {"view.large.front", "view.large.back", "view.large.left", "view.large.right", "view.large.top", "view.large.crown", "", "view.large.all"});
-  fill(view, {"", "view.pieceCard", "view.headCard", "view.hairCard", "view.done", "", "view.surround", "view.dark"});
+  fill(view, {"", "view.pieceCard", "view.headCard", "view.hairCard", "view.done", "view.findings", "", "view.surround", "view.dark"});
   menuBar()->setAccessibleName(tr("Menus"));
 
   tools_ = addToolBar(tr("Tools"));
@@ -173,7 +179,7 @@ void MainWindow::buildMenusAndTools() {
   const int iconSize = fontMetrics().height() * 3 / 2;
   tools_->setIconSize({iconSize, iconSize});
   for (const char* id : {"file.start", "file.new", "file.open", "file.save", "", "edit.undo", "edit.redo", "", "tool.select", "tool.piece",
-                         "tool.measure", "", "piece.add", "piece.twin", "piece.remove", "", "view.diagram", "view.both", "view.look", "", "view.surround", "view.dark"}) {
+                         "tool.measure", "", "piece.add", "piece.twin", "piece.remove", "", "view.diagram", "view.both", "view.look", "", "view.surround", "view.dark", "", "edit.findCommand"}) {
     if (!*id) {
       tools_->addSeparator();
       continue;
@@ -206,7 +212,10 @@ void MainWindow::addPiece() {
   const plan::Plan& plan = controller_.document();
   const auto* model = plan.find<plan::Piece>(controller_.selection().lead());
   if (model) return duplicatePieces();
-  const plan::ChangeSet change = plan::addPiece(plan, firstPiece());
+  plan::Piece piece = firstPiece();
+  piece.thickness_mm = settings_.preferences().newThickness_mm;
+  piece.start_mm = settings_.preferences().newStart_mm;
+  const plan::ChangeSet change = plan::addPiece(plan, piece);
   controller_.edit(plan::applied(plan, change), tr("Add a piece"),
                    document::Selection::one(change.args.front()));
 }

@@ -18,7 +18,7 @@ QString fileFilter() { return MainWindow::tr("Plans (*.json);;All files (*)"); }
 }  // namespace
 
 void MainWindow::declareFileActions() {
-  const auto working = [this] { return pages_->currentIndex() == static_cast<int>(Page::Work); };
+  const Condition working = whileWorking();
   actions_.add({QStringLiteral("file.start"), tr("Start &page"), tr("Recent plans, examples and unsaved work"),
                 QKeySequence(Qt::CTRL | Qt::Key_Home), QStringLiteral("start"), [this] { showStart(); }, {}, {}, tr("Start")});
   actions_.add({QStringLiteral("file.new"), tr("&New plan"), tr("Eight touches to the first look of a new head"),
@@ -37,12 +37,11 @@ void MainWindow::declareFileActions() {
                 QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S), QStringLiteral("save-as"), [this] { saveAs(); }, working, {}});
   actions_.add({QStringLiteral("file.back"), tr("&Back to the plan"), tr("Go on with the plan that is open"),
                 QKeySequence(Qt::CTRL | Qt::Key_End), {}, [this] { turnTo(Page::Work); },
-                [this, working] {
+                {[this, working] {
                   return !working() && (controller_.isModified() || !controller_.file().path.isEmpty());
-                },
-                {}});
-  actions_.add({QStringLiteral("file.quit"), tr("&Quit"), tr("Close the window; asks when something is not saved"),
-                QKeySequence(Qt::CTRL | Qt::Key_Q), {}, [this] { close(); }, {}, {}});
+                }, tr("The plan is in front already, or none is open")}});
+  actions_.add({QStringLiteral("file.quit"), tr("&Quit"), tr("Close every window; each asks when its plan is not saved"),
+                QKeySequence(Qt::CTRL | Qt::Key_Q), {}, [this] { quitAll(); }, {}, {}});
 }
 
 void MainWindow::tellError(const QString& text) {
@@ -66,6 +65,14 @@ void MainWindow::askBeforeLeaving(const QString& question, std::function<void()>
 }
 
 void MainWindow::openPath(const QString& path) {
+  if (MainWindow* other = windowWith(path); other && other != this) {
+    other->turnTo(Page::Work);
+    other->comeForward();
+    other->messages_->say({Message::Kind::News,
+                           tr("%1 was open here already; this window came forward.").arg(QFileInfo(path).fileName()),
+                           {}, QStringLiteral("window")});
+    return;
+  }
   askBeforeLeaving(tr("Save them before opening the other plan?"), [this, path] { openNow(path); });
 }
 

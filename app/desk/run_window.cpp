@@ -35,8 +35,7 @@ int runWindow(int argc, char** argv) {
     std::fputs("combdraft: the window takes one plan file at most. combdraft --help lists the commands.\n", stderr);
     return kWrongUsage;
   }
-  controls::applyTheme(app, store::Settings().isDark() ? controls::ThemeName::Dark
-                                                       : controls::ThemeName::Light);
+  applyPreferences(store::Settings().preferences());
   MainWindow window;
   window.show();
   if (!arguments.isEmpty()) window.openPath(arguments.front());

@@ -117,6 +117,13 @@ class PiecePainter {
     return item;
   }
 
+  // A line that must be seen on the fill of a piece.
+  DrawingItem& addLineOnFill(Role role, const QPainterPath& path, double width_mm) {
+    DrawingItem& item = addLine(role, path, width_mm);
+    if (piece_.action != plan::Action::Deepen) item.style.stroke = palette_.onTaken;
+    return item;
+  }
+
   void addHidden(const Strip& strip) {
     DrawingItem& item =
         addLine(Role::Hidden, lineOf(edge(view_, strip, &StripSample::centre)), 0.2);
@@ -155,7 +162,7 @@ class PiecePainter {
       DrawingItem& ground = add(Role::Piece, outline);
       ground.style.fill = fill();
       addHatch(outline);
-      addLine(Role::Teeth, zigzag(view_, part, ink_(0.8)), 0.25);
+      addLineOnFill(Role::Teeth, zigzag(view_, part, ink_(0.8)), 0.25);
     } else if (isWoven()) {
       DrawingItem& ground = addLine(Role::Piece, outline, 0.12);
       ground.style.stroke = palette_.softInk;
@@ -171,7 +178,7 @@ class PiecePainter {
         // Teeth seen nearly end-on are too narrow to be hatched.
         if (std::hypot(along.x(), along.y()) > ink_(0.8)) hatched.addPath(shape);
       }
-      DrawingItem& taken = addLine(Role::Teeth, teeth, 0.2);
+      DrawingItem& taken = addLineOnFill(Role::Teeth, teeth, 0.2);
       taken.style.fill = fill();
       if (!hatched.isEmpty()) addHatch(hatched);
     } else if (piece_.taking == plan::Taking::Paint) {
@@ -180,7 +187,7 @@ class PiecePainter {
       addHatch(outline);
       addBrush(part);
     } else {
-      DrawingItem& ground = addLine(deepen ? Role::Deepen : Role::Piece, outline, 0.28);
+      DrawingItem& ground = addLineOnFill(deepen ? Role::Deepen : Role::Piece, outline, 0.28);
       ground.style.fill = fill();
       addHatch(outline);
     }
@@ -213,7 +220,7 @@ class PiecePainter {
     const QString letters = formulaLetters(scene_.plan(), piece_);
     if (letters.isEmpty()) return;
     DrawingItem& hatch =
-        addLine(Role::Hatch, hatchLines(letters.left(1), area.boundingRect(), ink_(1.1)), 0.14);
+        addLineOnFill(Role::Hatch, hatchLines(letters.left(1), area.boundingRect(), ink_(1.1)), 0.14);
     hatch.clip = area;
     hatch.style.cap = Qt::FlatCap;
     if (piece_.action == plan::Action::Deepen) hatch.style.stroke = palette_.taken;

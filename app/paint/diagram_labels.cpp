@@ -95,9 +95,9 @@ void addCircledNumber(Items& items, const QString& id, const QString& text, cons
   circle.layer = Layer::Labels;
   circle.path.addEllipse(centre, radius_mm, radius_mm);
   circle.style.fill = palette.taken;
-  circle.style.stroke = palette.ink;
+  circle.style.stroke = palette.onTaken;
   circle.style.width_mm = radius_mm * 0.13;
-  circle.text = TextRun{text, centre, radius_mm * (text.size() > 2 ? 0.95 : 1.2), palette.ink,
+  circle.text = TextRun{text, centre, radius_mm * (text.size() > 2 ? 0.95 : 1.2), palette.onTaken,
                         TextRun::Anchor::Middle, TextRun::Weight::Bold};
   items.push_back(std::move(circle));
 }
@@ -208,7 +208,7 @@ void addLabels(Items& items, const Scene& scene, head::ViewName name, const Diag
     const double half = ink(0.9);
     mark.path.addRect(QRectF(centre - QPointF(half, half), QSizeF(2 * half, 2 * half)));
     mark.style.fill = palette.taken;
-    mark.style.stroke = palette.ink;
+    mark.style.stroke = palette.onTaken;
     mark.style.width_mm = ink(0.2);
     items.push_back(std::move(mark));
     items.push_back(words(QString::fromStdString(id), Role::Note,

@@ -7,6 +7,7 @@
 
 #include "app/paint/describe_piece.h"
 #include "app/paint/diagram.h"
+#include "app/sheet/screen_palette.h"
 #include "app/sheet/sheet_accessible.h"
 #include "engine/head/surface_distance.h"
 
@@ -109,7 +110,8 @@ std::vector<look::PictureRequest> HeadSheet::wantedPictures() const {
 void HeadSheet::refreshLayers() {
   for (const ViewPlace& place : places_)
     layers_[indexOf(place.view)].update(
-        {scene_, pictures_[indexOf(place.view)], place, devicePixelRatioF()});
+        {scene_, pictures_[indexOf(place.view)], place, devicePixelRatioF(),
+         screenPalette()});
 }
 
 const ViewLayers& HeadSheet::layers(head::ViewName view) const { return layers_[indexOf(view)]; }

@@ -39,6 +39,9 @@ class HeadSheet : public QWidget {
   /// hold stay as they were.
   void setLook(std::shared_ptr<const live::LookResult> look);
 
+  /// What a piece drawn from now on begins with.
+  void setNewPiece(double thickness_mm, double start_mm) { pieceTool_.setNewPiece(thickness_mm, start_mm); }
+
   /// One request per view that shows a look now, at the screen's resolution;
   /// none when only the diagram shows.
   std::vector<look::PictureRequest> wantedPictures() const;

@@ -7,12 +7,11 @@
 #include "app/paint/describe_piece.h"
 #include "app/paint/diagram.h"
 #include "app/sheet/head_sheet.h"
+#include "app/sheet/screen_palette.h"
 #include "engine/head/surface_distance.h"
 
 namespace combdraft::sheet {
 namespace {
-
-const paint::Palette kPalette;
 
 QPointF project(const head::SheetView& view, const Vec3& p) {
   const head::ViewPoint q = view.project(p);
@@ -28,9 +27,9 @@ void paintTag(QPainter& painter, const QPointF& at, const QString& words) {
   const QRectF box(at.x(), at.y() - metrics.height() / 2 - 2,
                    metrics.horizontalAdvance(words) + 10, metrics.height() + 4);
   painter.setPen(Qt::NoPen);
-  painter.setBrush(kPalette.ink);
+  painter.setBrush(screenPalette().ink);
   painter.drawRoundedRect(box, 4, 4);
-  painter.setPen(Qt::white);
+  painter.setPen(screenPalette().ground);
   painter.drawText(box, Qt::AlignCenter, words);
 }
 
@@ -47,11 +46,11 @@ void HeadSheet::paintEvent(QPaintEvent*) {
   refreshLayers();
   QPainter painter(this);
   painter.setRenderHint(QPainter::Antialiasing);
-  painter.fillRect(rect(), kPalette.ground);
+  painter.fillRect(rect(), screenPalette().ground);
   for (const ViewPlace& place : places_) paintView(painter, place);
   if (hold_ == Hold::Band) {
-    painter.setPen(pen(kPalette.accent, 1, Qt::DashLine));
-    QColor tint = kPalette.accent;
+    painter.setPen(pen(screenPalette().accent, 1, Qt::DashLine));
+    QColor tint = screenPalette().accent;
     tint.setAlpha(28);
     painter.setBrush(tint);
     painter.drawRect(QRectF(press_, now_).normalized());
@@ -59,7 +58,7 @@ void HeadSheet::paintEvent(QPaintEvent*) {
   paintFoot(painter);
   if (hasFocus()) {
     painter.setBrush(Qt::NoBrush);
-    painter.setPen(pen(kPalette.accent, 2));
+    painter.setPen(pen(screenPalette().accent, 2));
     painter.drawRoundedRect(QRectF(rect()).adjusted(1.5, 1.5, -1.5, -1.5), 5, 5);
   }
 }
@@ -87,19 +86,18 @@ void HeadSheet::paintView(QPainter& painter, const ViewPlace& place) const {
     painter.save();
     painter.setClipRect(QRectF(divider, place.rect.top(), place.rect.right() - divider + 1,
                                place.rect.height()), Qt::IntersectClip);
-    if (view_.surround() == document::Surround::MidGrey) {
-      QPainterPath around = toWidget(place, paint::viewClip(place.view));
-      painter.fillPath(around, kPalette.midGrey);
-    }
+    const paint::Palette paper;  // in a dark window too
+    painter.fillPath(toWidget(place, paint::viewClip(place.view)),
+                     view_.surround() == document::Surround::MidGrey ? paper.midGrey : paper.ground);
     painter.drawPixmap(place.rect.topLeft(), layers.look());
     painter.restore();
   }
   if (layer == document::Layer::Both) {
-    painter.setPen(pen(kPalette.softInk, 1));
+    painter.setPen(pen(screenPalette().softInk, 1));
     painter.drawLine(QPointF(divider, drawn.top()), QPointF(divider, drawn.bottom()));
     if (place.large || !view_.largeView()) {
       const QRectF grip(divider - 5, drawn.center().y() - 14, 10, 28);
-      painter.setBrush(kPalette.ground);
+      painter.setBrush(screenPalette().ground);
       painter.drawRoundedRect(grip, 5, 5);
       for (const double dx : {-1.5, 1.5})
         painter.drawLine(QPointF(divider + dx, grip.top() + 9), QPointF(divider + dx, grip.bottom() - 9));
@@ -116,7 +114,7 @@ void HeadSheet::paintView(QPainter& painter, const ViewPlace& place) const {
     painter.setClipPath(toWidget(place, paint::viewClip(place.view)), Qt::IntersectClip);
   paintOverlay(painter, place);
   painter.restore();
-  painter.setPen(place.large ? kPalette.ink : kPalette.softInk);
+  painter.setPen(place.large ? screenPalette().ink : screenPalette().softInk);
   const int number = static_cast<int>(place.view) + 1;
   QString words = QStringLiteral("%1  %2").arg(number).arg(paint::viewTitle(place.view));
   const QFontMetricsF metrics(font());
@@ -132,14 +130,14 @@ void HeadSheet::paintOverlay(QPainter& painter, const ViewPlace& place) const {
   const auto outline = [&](const plan::ItemId& id, double width) {
     const paint::PieceShape* piece = scene_->find(id);
     if (!piece) return;
-    painter.setPen(pen(kPalette.accent, width));
+    painter.setPen(pen(screenPalette().accent, width));
     painter.drawPath(toWidget(place, paint::seenOutline(*scene_, *piece, place.view)));
     for (const paint::StripRun& run : paint::splitBySight(view, piece->strip)) {
       if (run.sight != paint::Sight::Hidden) continue;
       QPolygonF line;
       for (const paint::StripSample& s : run.strip)
         line << place.toWidget(project(view, s.centre));
-      painter.setPen(pen(kPalette.accent, width, Qt::DashLine));
+      painter.setPen(pen(screenPalette().accent, width, Qt::DashLine));
       painter.drawPolyline(line);
     }
   };
@@ -156,7 +154,7 @@ void HeadSheet::paintOverlay(QPainter& painter, const ViewPlace& place) const {
          paint::splitBySight(scene_->head().shape, view, section.outline)) {
       QPolygonF line;
       for (const Vec3& p : run.points) line << place.toWidget(project(view, p));
-      painter.setPen(pen(kPalette.accent, 2, run.sight == paint::Sight::Seen ? Qt::SolidLine
+      painter.setPen(pen(screenPalette().accent, 2, run.sight == paint::Sight::Seen ? Qt::SolidLine
                                                                              : Qt::DashLine));
       painter.drawPolyline(line);
     }
@@ -172,7 +170,7 @@ void HeadSheet::paintOverlay(QPainter& painter, const ViewPlace& place) const {
       painter.setBrush(Qt::NoBrush);
       painter.setPen(pen(Qt::white, 3.2));
       painter.drawEllipse(w, 4.5, 4.5);
-      painter.setPen(pen(kPalette.accent, 1.6, seen ? Qt::SolidLine : Qt::DotLine));
+      painter.setPen(pen(screenPalette().accent, 1.6, seen ? Qt::SolidLine : Qt::DotLine));
       painter.drawEllipse(w, 4.5, 4.5);
     }
   }
@@ -181,7 +179,7 @@ void HeadSheet::paintOverlay(QPainter& painter, const ViewPlace& place) const {
 void HeadSheet::paintHandles(QPainter& painter, const ViewPlace& place) const {
   for (const Handle& handle : shownHandles(place)) {
     const QPointF at = place.toWidget(handle.at_mm), base = place.toWidget(handle.base_mm);
-    painter.setPen(pen(kPalette.accent, 1.6));
+    painter.setPen(pen(screenPalette().accent, 1.6));
     painter.setBrush(Qt::white);
     switch (handle.kind) {
       case HandleKind::Thickness: painter.drawRect(QRectF(at.x() - 4, at.y() - 4, 8, 8)); break;
@@ -190,7 +188,7 @@ void HeadSheet::paintHandles(QPainter& painter, const ViewPlace& place) const {
         painter.drawLine(base, at);
         const QPolygonF diamond{at + QPointF(0, -6), at + QPointF(6, 0), at + QPointF(0, 6),
                                 at + QPointF(-6, 0)};
-        painter.setBrush(kPalette.accent);
+        painter.setBrush(screenPalette().accent);
         painter.drawPolygon(diamond);
         const auto* piece = document_.plan().find<plan::Piece>(document_.selection().lead());
         if (piece) paintTag(painter, at + QPointF(11, 0), paint::millimetres(piece->start_mm));
@@ -210,7 +208,7 @@ void HeadSheet::paintTool(QPainter& painter, const ViewPlace& place) const {
          paint::splitBySight(scene_->head().shape, view, way.points)) {
       QPolygonF line;
       for (const Vec3& p : run.points) line << place.toWidget(project(view, p));
-      painter.setPen(pen(kPalette.accent, 1.6, run.sight == paint::Sight::Seen ? Qt::SolidLine
+      painter.setPen(pen(screenPalette().accent, 1.6, run.sight == paint::Sight::Seen ? Qt::SolidLine
                                                                                : Qt::DashLine));
       painter.drawPolyline(line);
     }
@@ -228,19 +226,19 @@ void HeadSheet::paintTool(QPainter& painter, const ViewPlace& place) const {
       around << place.toWidget(project(view, s->b));
     for (const paint::StripSample& s : run.strip) centre << place.toWidget(project(view, s.centre));
     if (run.sight == paint::Sight::Seen) {
-      QColor tint = kPalette.accent;
+      QColor tint = screenPalette().accent;
       tint.setAlpha(60);
       painter.setBrush(tint);
-      painter.setPen(pen(kPalette.accent, 1.6));
+      painter.setPen(pen(screenPalette().accent, 1.6));
       painter.drawPolygon(around);
     } else {
       painter.setBrush(Qt::NoBrush);
-      painter.setPen(pen(kPalette.accent, 1.4, Qt::DashLine));
+      painter.setPen(pen(screenPalette().accent, 1.4, Qt::DashLine));
       painter.drawPolyline(centre);
     }
   }
   painter.setBrush(Qt::white);
-  painter.setPen(pen(kPalette.accent, 1.6));
+  painter.setPen(pen(screenPalette().accent, 1.6));
   for (const head::ScalpPoint& point : pieceTool_.points()) {
     const Vec3 p = scene_->head().shape.pointAt(point);
     if (view.faces(scene_->head().shape, p)) painter.drawEllipse(place.toWidget(project(view, p)), 3, 3);
@@ -253,10 +251,10 @@ void HeadSheet::paintFoot(QPainter& painter) const {
   const QRectF first(12, height() - kFootLines * line - 6, width() - 24, line);
   const QRectF second = first.translated(0, 1.2 * line);
   painter.setFont(font());
-  painter.setPen(kPalette.ink);
+  painter.setPen(screenPalette().ink);
   painter.drawText(first, Qt::AlignLeft | Qt::AlignVCenter,
                    metrics.elidedText(hint(), Qt::ElideRight, first.width()));
-  painter.setPen(kPalette.softInk);
+  painter.setPen(screenPalette().softInk);
   painter.drawText(second, Qt::AlignLeft | Qt::AlignVCenter,
                    metrics.elidedText(placeWords(), Qt::ElideRight, second.width()));
 }

@@ -81,6 +81,7 @@ std::optional<plan::ItemId> PieceTool::finish(document::DocumentController& docu
   plan::Piece piece;
   piece.line = points_;
   piece.thickness_mm = thickness_mm();
+  piece.start_mm = start_mm_;
   const plan::ChangeSet edit = plan::addPiece(document.document(), piece);
   if (edit.args.empty()) return std::nullopt;
   const plan::ItemId id = edit.args.front();

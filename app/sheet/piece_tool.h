@@ -24,6 +24,9 @@ class PieceTool {
   bool type(const QString& text);
   void eraseTyped();
 
+  /// What a new piece begins with.
+  void setNewPiece(double thickness_mm, double start_mm) { last_mm_ = thickness_mm, start_mm_ = start_mm; }
+
   bool isDrawing() const { return !points_.empty(); }
   const std::vector<head::ScalpPoint>& points() const { return points_; }
   double thickness_mm() const;
@@ -39,6 +42,7 @@ class PieceTool {
   std::vector<head::ScalpPoint> points_;
   QString typed_;
   double last_mm_ = 5;  ///< thickness of the piece drawn before
+  double start_mm_ = 20;
 };
 
 }  // namespace combdraft::sheet

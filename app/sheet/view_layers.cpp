@@ -28,13 +28,15 @@ void ViewLayers::update(const Source& next) {
                      diagramArt_.isNull();
   const bool sameHead = source_.scene && &source_.scene->head() == &next.scene->head() &&
                         source_.scene->plan().head().skin == next.scene->plan().head().skin;
-  const bool art = sized || !sameHead;
+  const bool coloured = !(next.palette == source_.palette);
+  const bool art = sized || !sameHead || coloured;
   const bool diagram = art || source_.scene != next.scene;
-  const bool look = art || source_.picture != next.picture;
+  const bool look = sized || !sameHead || source_.picture != next.picture;
   source_ = next;
   const ViewPlace& place = source_.place;
   const paint::Scene& scene = *source_.scene;
-  const paint::Palette palette;
+  const paint::Palette& palette = source_.palette;
+  const paint::Palette paper;
   const double scale = paperScale(place.scale);
   const auto draw = [&](QPixmap& pixmap, const paint::Items& items) {
     QPainter painter(&pixmap);
@@ -42,15 +44,15 @@ void ViewLayers::update(const Source& next) {
     painter.scale(place.scale, place.scale);
     paint::paintItems(painter, items);
   };
-  const auto ring = [&](paint::Items& items) {
+  const auto ring = [&](paint::Items& items, const paint::Palette& inks) {
     if (place.view == head::ViewName::Crown)
-      items.push_back(paint::viewRing(place.view, palette, paint::Ink(scale)));
+      items.push_back(paint::viewRing(place.view, inks, paint::Ink(scale)));
   };
   if (art) {
     diagramArt_ = blank();
     paint::Items items = paint::headArt(scene.head(), place.view, plan::SkinTone::Paper, palette,
                                         paint::Ink(scale), paint::Guides::Shown);
-    ring(items);
+    ring(items, palette);
     draw(diagramArt_, items);
     ++drawn_.art;
   }
@@ -65,10 +67,10 @@ void ViewLayers::update(const Source& next) {
   if (look) {
     look_ = blank();
     paint::Items items = paint::headArt(scene.head(), place.view, scene.plan().head().skin,
-                                        palette, paint::Ink(scale), paint::Guides::Omitted);
+                                        paper, paint::Ink(scale), paint::Guides::Omitted);
     if (source_.picture) items.push_back(paint::lookItem(*source_.picture));
     paint::clipToView(items, place.view);
-    ring(items);
+    ring(items, paper);
     draw(look_, items);
     ++drawn_.look;
   }

@@ -4,6 +4,7 @@
 #include <QPixmap>
 #include <memory>
 
+#include "app/paint/ink.h"
 #include "app/paint/scene.h"
 #include "app/sheet/view_layout.h"
 #include "engine/look/look.h"
@@ -18,6 +19,7 @@ class ViewLayers {
     std::shared_ptr<const look::Picture> picture;  ///< null = none yet
     ViewPlace place;
     double pixelRatio = 1;
+    paint::Palette palette = {};  ///< of the diagram; a look keeps the light one
   };
   void update(const Source& source);
 

@@ -3,16 +3,52 @@
 #include <QFileInfo>
 #include <QSettings>
 #include <QStandardPaths>
+#include <algorithm>
+
+#include "engine/plan/field_info.h"
 
 namespace combdraft::store {
 namespace {
 
 constexpr int kRecentPlans = 10;
-const QString kDark = QStringLiteral("window/dark");
 const QString kGrey = QStringLiteral("window/greySurround");
 const QString kGeometry = QStringLiteral("window/geometry");
+const QString kSplitter = QStringLiteral("window/splitter");
+const QString kLayer = QStringLiteral("window/layer");
+const QString kLargeView = QStringLiteral("window/largeView");
+const QString kCard = QStringLiteral("window/card");
+const QString kUnit = QStringLiteral("preferences/unit");
+const QString kTheme = QStringLiteral("preferences/theme");
+const QString kTextSize = QStringLiteral("preferences/textSize");
+const QString kThickness = QStringLiteral("preferences/newThickness_mm");
+const QString kStart = QStringLiteral("preferences/newStart_mm");
+const QString kHints = QStringLiteral("hints/shown");
+const QString kPutAway = QStringLiteral("hints/putAway");
+const QString kKeys = QStringLiteral("keys");
 const QString kFolder = QStringLiteral("files/lastFolder");
 const QString kRecent = QStringLiteral("recent");
+
+const QStringList kUnitWords{QStringLiteral("mm"), QStringLiteral("cm"), QStringLiteral("inch")};
+const QStringList kThemeWords{QStringLiteral("light"), QStringLiteral("dark"), QStringLiteral("system")};
+
+template <class Word>
+Word wordOf(const QSettings& settings, const QString& key, const QStringList& words, Word otherwise) {
+  const qsizetype at = words.indexOf(settings.value(key).toString());
+  return at < 0 ? otherwise : static_cast<Word>(at);
+}
+
+double lengthOf(const QSettings& settings, const QString& key, const char* field, double otherwise) {
+  bool isNumber = false;
+  const double value = settings.value(key).toDouble(&isNumber);
+  const plan::FieldInfo& info = plan::fieldInfo(field);
+  return isNumber && value >= info.low && value <= info.high ? value : otherwise;
+}
+
+int wholeOf(const QSettings& settings, const QString& key, int low, int high, int otherwise) {
+  bool isNumber = false;
+  const int value = settings.value(key).toInt(&isNumber);
+  return isNumber && value >= low && value <= high ? value : otherwise;
+}
 
 }  // namespace
 
@@ -22,10 +58,27 @@ Settings::Settings(QString path) : path_(std::move(path)) {
             QStringLiteral("/settings.ini");
 }
 
-bool Settings::isDark() const {
-  return QSettings(path_, QSettings::IniFormat).value(kDark, false).toBool();
+Preferences Settings::preferences() const {
+  const QSettings settings(path_, QSettings::IniFormat);
+  Preferences p;
+  p.unit = wordOf(settings, kUnit, kUnitWords, p.unit);
+  p.theme = wordOf(settings, kTheme, kThemeWords, p.theme);
+  const int size = wholeOf(settings, kTextSize, 1, 1000, p.textSize_percent);
+  if (std::find(std::begin(kTextSizes), std::end(kTextSizes), size) != std::end(kTextSizes))
+    p.textSize_percent = size;
+  p.newThickness_mm = lengthOf(settings, kThickness, "piece.thickness_mm", p.newThickness_mm);
+  p.newStart_mm = lengthOf(settings, kStart, "piece.start_mm", p.newStart_mm);
+  return p;
 }
-void Settings::setDark(bool dark) { QSettings(path_, QSettings::IniFormat).setValue(kDark, dark); }
+
+void Settings::setPreferences(const Preferences& p) {
+  QSettings settings(path_, QSettings::IniFormat);
+  settings.setValue(kUnit, kUnitWords[static_cast<int>(p.unit)]);
+  settings.setValue(kTheme, kThemeWords[static_cast<int>(p.theme)]);
+  settings.setValue(kTextSize, p.textSize_percent);
+  settings.setValue(kThickness, p.newThickness_mm);
+  settings.setValue(kStart, p.newStart_mm);
+}
 
 bool Settings::isGreySurround() const {
   return QSettings(path_, QSettings::IniFormat).value(kGrey, false).toBool();
@@ -34,11 +87,55 @@ void Settings::setGreySurround(bool grey) {
   QSettings(path_, QSettings::IniFormat).setValue(kGrey, grey);
 }
 
-QByteArray Settings::windowGeometry() const {
-  return QSettings(path_, QSettings::IniFormat).value(kGeometry).toByteArray();
+WindowState Settings::windowState() const {
+  const QSettings settings(path_, QSettings::IniFormat);
+  return {settings.value(kGeometry).toByteArray(), settings.value(kSplitter).toByteArray(),
+          wholeOf(settings, kLayer, 0, 2, -1), wholeOf(settings, kLargeView, -2, 5, -1),
+          wholeOf(settings, kCard, 0, 99, -1)};
 }
-void Settings::setWindowGeometry(const QByteArray& geometry) {
-  QSettings(path_, QSettings::IniFormat).setValue(kGeometry, geometry);
+
+void Settings::setWindowState(const WindowState& state) {
+  QSettings settings(path_, QSettings::IniFormat);
+  settings.setValue(kGeometry, state.geometry);
+  settings.setValue(kSplitter, state.splitter);
+  settings.setValue(kLayer, state.layer);
+  settings.setValue(kLargeView, state.largeView);
+  settings.setValue(kCard, state.card);
+}
+
+StoredKeys Settings::keys() const {
+  QSettings settings(path_, QSettings::IniFormat);
+  StoredKeys stored;
+  settings.beginGroup(kKeys);
+  for (const QString& id : settings.allKeys()) {
+    const QString text = settings.value(id).toString();
+    const QKeySequence keys = QKeySequence::fromString(text, QKeySequence::PortableText);
+    bool isReal = settings.value(id).typeId() == QMetaType::QString && keys.isEmpty() == text.isEmpty();
+    for (int i = 0; i < keys.count(); ++i)
+      isReal = isReal && keys[static_cast<unsigned>(i)].key() != Qt::Key_unknown &&
+               keys[static_cast<unsigned>(i)].key() != Qt::Key(0);
+    if (isReal)
+      stored.keys[id] = keys;
+    else
+      stored.refused << QStringLiteral("%1=%2").arg(id, text);
+  }
+  return stored;
+}
+
+void Settings::setKeys(const std::map<QString, QKeySequence>& keys) {
+  QSettings settings(path_, QSettings::IniFormat);
+  settings.remove(kKeys);
+  settings.beginGroup(kKeys);
+  for (const auto& [id, sequence] : keys) settings.setValue(id, sequence.toString(QKeySequence::PortableText));
+}
+
+bool Settings::hasHints() const { return QSettings(path_, QSettings::IniFormat).value(kHints, true).toBool(); }
+void Settings::setHints(bool shown) { QSettings(path_, QSettings::IniFormat).setValue(kHints, shown); }
+QStringList Settings::hintsPutAway() const {
+  return QSettings(path_, QSettings::IniFormat).value(kPutAway).toStringList();
+}
+void Settings::setHintsPutAway(const QStringList& ids) {
+  QSettings(path_, QSettings::IniFormat).setValue(kPutAway, ids);
 }
 
 QString Settings::lastFolder() const {

@@ -1,10 +1,13 @@
 #pragma once
 // What the program remembers for its user between starts. An INI file through
 // QSettings: readable, one file, written atomically and shared safely between
-// windows by Qt; a JSON file of our own would give us nothing more.
+// windows by Qt; a JSON file of our own would give us nothing more. Values that
+// cannot be what they should are as if they were not there.
 #include <QByteArray>
+#include <QKeySequence>
 #include <QString>
 #include <QStringList>
+#include <map>
 #include <vector>
 
 namespace combdraft::store {
@@ -15,20 +18,60 @@ struct RecentPlan {
   bool exists = true;
 };
 
+enum class ThemeChoice { Light, Dark, System };
+enum class LengthUnit { Millimetre, Centimetre, Inch };
+
+/// What the user chose for the whole program.
+struct Preferences {
+  LengthUnit unit = LengthUnit::Millimetre;
+  ThemeChoice theme = ThemeChoice::Light;
+  int textSize_percent = 100;   ///< one of kTextSizes
+  double newThickness_mm = 5;   ///< of a new piece, within the plan's range
+  double newStart_mm = 20;
+  bool operator==(const Preferences&) const = default;
+};
+inline constexpr int kTextSizes[] = {90, 100, 115, 130, 150};
+
+/// How the window was left.
+struct WindowState {
+  QByteArray geometry, splitter;
+  int layer = -1;      ///< -1 = not known; so with the others
+  int largeView = -1;  ///< -2 = all at one size
+  int card = -1;
+  bool operator==(const WindowState&) const = default;
+};
+
+/// The keys the user gave to commands, by id; an empty sequence is a command
+/// without key. `refused`: stored entries that are no keys, as stored.
+struct StoredKeys {
+  std::map<QString, QKeySequence> keys;
+  QStringList refused;
+};
+
 class Settings {
  public:
   /// `path` = the INI file; "" = the user's own configuration folder.
   explicit Settings(QString path = {});
 
-  bool isDark() const;
-  void setDark(bool dark);
+  Preferences preferences() const;
+  void setPreferences(const Preferences& preferences);
   bool isGreySurround() const;
   void setGreySurround(bool grey);
-  QByteArray windowGeometry() const;
-  void setWindowGeometry(const QByteArray& geometry);
+  WindowState windowState() const;
+  void setWindowState(const WindowState& state);
   /// Folder of the last file dialog.
   QString lastFolder() const;
   void setLastFolder(const QString& folder);
+
+  StoredKeys keys() const;
+  /// Keeps exactly these; commands not named have the keys they came with.
+  void setKeys(const std::map<QString, QKeySequence>& keys);
+
+  /// First-use hints: whether they are shown, and which were put away for good.
+  bool hasHints() const;
+  void setHints(bool shown);
+  QStringList hintsPutAway() const;
+  void setHintsPutAway(const QStringList& ids);
 
   /// Newest first, at most ten; those whose file is gone are marked.
   std::vector<RecentPlan> recent() const;

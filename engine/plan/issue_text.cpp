@@ -87,7 +87,11 @@ std::string_view severityWord(Severity severity) {
 std::string describe(const Issue& issue) {
   std::string text;
   for (const ItemId& id : issue.items) text += (text.empty() ? "" : ", ") + id;
-  text += ": ";
+  return text + ": " + sentenceOf(issue);
+}
+
+std::string sentenceOf(const Issue& issue) {
+  std::string text;
   const std::string_view sentence = wordsOf(issue.code).sentence;
   for (std::size_t i = 0; i < sentence.size(); ++i) {
     const std::size_t number = i + 1 < sentence.size() && sentence[i] == '%'

@@ -67,7 +67,9 @@ struct Issue {
 std::string codeName(IssueCode code);
 std::string_view severityWord(Severity severity);
 
-/// One English line for the command line and tests.
+/// What is the matter, without the items: "starts at or near the scalp; …".
+std::string sentenceOf(const Issue& issue);
+/// One English line for the command line and tests: items, then the sentence.
 std::string describe(const Issue& issue);
 
 /// Errors first, then cautions, then notes. Pieces with the same trouble share

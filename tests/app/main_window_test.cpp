@@ -20,7 +20,6 @@
 #include <QUrl>
 #include <set>
 
-#include "app/controls/theme.h"
 #include "app/desk/card_column.h"
 #include "app/desk/main_window.h"
 #include "app/desk/message_bar.h"
@@ -29,82 +28,12 @@
 #include "app/desk/start_page.h"
 #include "app/desk/worn_bar.h"
 #include "app/store/plan_store.h"
+#include "tests/app/desk_fixture.h"
 
 using namespace combdraft;
-using desk::MainWindow;
+using tests::Desk;
 
 namespace {
-
-live::LookService::Passes instantPasses() {
-  const auto pass = [](const plan::Plan&, const look::LookSettings&,
-                       const std::vector<look::PictureRequest>&, std::stop_token) -> Result<look::LookFrame> {
-    look::LookFrame frame;
-    look::Readings readings;
-    readings.whole.level = 6.2;
-    readings.whole.lightness = 33;
-    readings.whole.light_share = 0.25;
-    for (int i = 0; i < look::kRegions; ++i) {
-      look::RegionReading region;
-      region.region = static_cast<look::Region>(i);
-      region.whole = readings.whole;
-      readings.regions.push_back(region);
-    }
-    frame.readings = std::make_shared<const look::Readings>(readings);
-    return frame;
-  };
-  return {pass, pass};
-}
-
-struct Desk {
-  QTemporaryDir dir;
-  std::unique_ptr<MainWindow> window;
-
-  Desk() {
-    controls::applyTheme(*qApp, controls::ThemeName::Light);
-    open();
-  }
-  void open() {
-    window = std::make_unique<MainWindow>(
-        desk::DeskPlaces{dir.filePath(QStringLiteral("settings.ini")), dir.filePath(QStringLiteral("recovery"))},
-        instantPasses());
-    window->resize(1180, 820);
-    window->show();
-    REQUIRE(QTest::qWaitForWindowExposed(window.get()));
-  }
-  QString file(const char* title, double white_frac = 0.1) {
-    plan::Plan plan = plan::Plan::fresh(21);
-    plan::PlanInfo info = plan.info();
-    info.title = title;
-    plan.put(plan::kPlanId, info);
-    plan::Hair hair = plan.hair();
-    hair.white_frac = white_frac;
-    plan.put(plan::kHairId, hair);
-    plan::Piece piece;
-    piece.choice = info.activeChoice;
-    piece.line = {{150, 80}, {180, 80}, {210, 80}};
-    piece.order = 1;
-    plan.put("piece-1", piece);
-    const QString path = dir.filePath(QStringLiteral("%1.json").arg(QLatin1String(title)));
-    REQUIRE(store::savePlan(plan, path).ok());
-    return path;
-  }
-  void edit() {
-    plan::Plan next = window->controller().document();
-    plan::Hair hair = next.hair();
-    hair.white_frac = 0.77;
-    next.put(plan::kHairId, hair);
-    window->controller().edit(next, QStringLiteral("Change white hair"));
-  }
-  void press(const char* text) {
-    for (QPushButton* button : window->messages().buttons())
-      if (button->text() == QLatin1String(text)) return button->click();
-    FAIL("no button " << text);
-  }
-  bool isFresh() {
-    return QTest::qWaitFor(
-        [this] { return window->lookService().freshness() == live::LookService::Freshness::Fresh; }, 5000);
-  }
-};
 
 QString nameOf(const QWidget* widget) {
   if (!widget->accessibleName().isEmpty()) return widget->accessibleName();

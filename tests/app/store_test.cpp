@@ -139,6 +139,4 @@ TEST_CASE("recent plans: newest first, ten, each once, gone ones marked", "[stor
   CHECK_FALSE(recent[0].exists);
   settings.removeRecent(recent[0].path);
   CHECK(store::Settings(ini).recent().size() == 9);
-  settings.setDark(true);
-  CHECK(store::Settings(ini).isDark());
 }

@@ -1,0 +1,125 @@
+#include "app/desk/findings_list.h"
+
+#include <QLabel>
+#include <QListWidget>
+#include <QVBoxLayout>
+#include <algorithm>
+
+#include "app/cards/piece_edits.h"
+
+namespace combdraft::desk {
+namespace {
+
+constexpr std::size_t kNamed = 4;  // then "and 7 more"
+
+QString nameOf(const plan::Plan& plan, const plan::ItemId& id) {
+  if (id == plan::kPlanId) return FindingsList::tr("plan");
+  if (id == plan::kHeadId) return FindingsList::tr("head");
+  if (id == plan::kHairId) return FindingsList::tr("hair");
+  if (const auto* piece = plan.find<plan::Piece>(id)) return cards::pieceName(id, *piece);
+  if (const auto* section = plan.find<plan::Section>(id); section && !section->label.empty())
+    return FindingsList::tr("section %1").arg(QString::fromStdString(section->label));
+  return QString::fromStdString(id);
+}
+
+QString signOf(plan::Severity severity) {
+  switch (severity) {
+    case plan::Severity::Error: return QStringLiteral("\u2715 ") + FindingsList::tr("Wrong");
+    case plan::Severity::Caution: return QStringLiteral("\u26A0 ") + FindingsList::tr("Check before work");
+    case plan::Severity::Note: return QStringLiteral("\u2139 ") + FindingsList::tr("Worth a look");
+  }
+  return {};
+}
+
+}  // namespace
+
+QString findingText(const plan::Plan& plan, const plan::Issue& issue) {
+  QStringList names;
+  for (std::size_t i = 0; i < std::min(issue.items.size(), kNamed); ++i) names << nameOf(plan, issue.items[i]);
+  QString who = names.join(QStringLiteral(", "));
+  if (issue.items.size() > kNamed) who = FindingsList::tr("%1 and %2 more").arg(who).arg(issue.items.size() - kNamed);
+  if (!who.isEmpty()) who[0] = who[0].toUpper();
+  const QString sentence = QString::fromStdString(plan::sentenceOf(issue));
+  return who.isEmpty() ? sentence : who + QStringLiteral(": ") + sentence;
+}
+
+FindingsList::FindingsList(document::DocumentController& controller, QWidget* parent)
+    : QWidget(parent), controller_(controller) {
+  setAccessibleName(tr("Needs a look"));
+  auto* column = new QVBoxLayout(this);
+  column->setContentsMargins(0, 4, 0, 0);
+  column->setSpacing(8);
+  title_ = new QLabel(this);
+  QFont font = title_->font();
+  font.setPointSizeF(font.pointSizeF() * 1.25);
+  font.setWeight(QFont::DemiBold);
+  title_->setFont(font);
+  column->addWidget(title_);
+  list_ = new QListWidget(this);
+  list_->setAccessibleName(tr("What needs a look"));
+  list_->setWordWrap(true);
+  list_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  list_->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
+  list_->setSpacing(1);
+  column->addWidget(list_, 1);
+  empty_ = new QLabel(tr("The plan's own check found nothing. That is no promise: look at the hair and the skin, and "
+                         "read the maker's directions before work."), this);
+  empty_->setWordWrap(true);
+  empty_->setProperty("soft", true);
+  column->addWidget(empty_);
+  column->addStretch(0);
+  connect(list_, &QListWidget::itemClicked, this, [this](QListWidgetItem* item) { choose(list_->row(item)); });
+  connect(list_, &QListWidget::itemActivated, this, [this](QListWidgetItem* item) { choose(list_->row(item)); });
+  connect(list_, &QListWidget::currentRowChanged, this, [this](int row) { if (list_->hasFocus()) choose(row); });
+  connect(&controller_, &document::DocumentController::changed, this, [this](const document::DocumentChange& change) {
+    if (change.kind != document::DocumentChange::Kind::Tentative) check();
+  });
+  check();
+}
+
+QString FindingsList::countText() const {
+  const auto wrong = std::count_if(issues_.begin(), issues_.end(), [](const plan::Issue& issue) {
+    return issue.severity == plan::Severity::Error;
+  });
+  const auto others = static_cast<qsizetype>(issues_.size()) - wrong;
+  if (wrong > 0 && others > 0) return tr("Wrong: %1, needs a look: %2").arg(wrong).arg(others);
+  if (wrong > 0) return tr("Wrong: %1").arg(wrong);
+  return others > 0 ? tr("Needs a look: %1").arg(others) : tr("Nothing needs a look");
+}
+
+void FindingsList::check() {
+  std::vector<plan::Issue> now = plan::validate(controller_.document());
+  const bool same = now == issues_;
+  issues_ = std::move(now);
+  fill();  // names of pieces may have changed where the issues did not
+  if (!same) Q_EMIT countChanged();
+}
+
+void FindingsList::fill() {
+  title_->setText(countText());
+  const int row = list_->currentRow();
+  const QSignalBlocker quiet(list_);
+  list_->clear();
+  for (const plan::Issue& issue : issues_) {
+    const QString sign = signOf(issue.severity), text = findingText(controller_.document(), issue);
+    auto* item = new QListWidgetItem(sign + u'\n' + text, list_);
+    item->setData(Qt::AccessibleTextRole, QString(sign.mid(2) + QStringLiteral(": ") + text));
+    item->setToolTip(tr("Select what this is about"));
+  }
+  list_->setCurrentRow(std::min(row, list_->count() - 1));
+  list_->setVisible(!issues_.empty());
+  empty_->setVisible(issues_.empty());
+}
+
+void FindingsList::choose(int row) {
+  if (row < 0 || row >= static_cast<int>(issues_.size())) return;
+  std::vector<plan::ItemId> onSheet;
+  const plan::Plan& plan = controller_.document();
+  const std::vector<plan::ItemId> items = issues_[static_cast<std::size_t>(row)].items;
+  for (const plan::ItemId& id : items)
+    if (plan.find<plan::Piece>(id) || plan.find<plan::Section>(id)) onSheet.push_back(id);
+  controller_.select(document::Selection(onSheet));
+  if (onSheet.empty() && !items.empty()) Q_EMIT itemWanted(items.front());
+}
+
+}  // namespace combdraft::desk

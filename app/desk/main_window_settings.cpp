@@ -1,0 +1,224 @@
+// The window's part that follows the user's habits: preferences, keys, hints,
+// how the window was left, and other windows of the same program.
+#include <QApplication>
+#include <QFileInfo>
+#include <QMenuBar>
+#include <QPushButton>
+#include <QSplitter>
+#include <QStackedWidget>
+
+#include "app/controls/theme.h"
+#include "app/desk/card_column.h"
+#include "app/desk/findings_list.h"
+#include "app/desk/hint_bar.h"
+#include "app/desk/keys.h"
+#include "app/desk/keys_page.h"
+#include "app/desk/main_window.h"
+#include "app/desk/message_bar.h"
+#include "app/desk/preferences_page.h"
+#include "app/sheet/head_sheet.h"
+
+namespace combdraft::desk {
+namespace {
+
+controls::ThemeName themeFor(store::ThemeChoice choice) {
+  switch (choice) {
+    case store::ThemeChoice::Light: return controls::ThemeName::Light;
+    case store::ThemeChoice::Dark: return controls::ThemeName::Dark;
+    case store::ThemeChoice::System: return controls::systemTheme();
+  }
+  return controls::ThemeName::Light;
+}
+
+std::vector<MainWindow*> allWindows() {
+  std::vector<MainWindow*> windows;
+  for (QWidget* widget : QApplication::topLevelWidgets())
+    if (auto* window = qobject_cast<MainWindow*>(widget)) windows.push_back(window);
+  return windows;
+}
+
+}  // namespace
+
+void applyPreferences(const store::Preferences& preferences) {
+  controls::applyTheme(*qApp, themeFor(preferences.theme), preferences.textSize_percent);
+}
+
+void MainWindow::declareSettingsActions() {
+  actions_.add({QStringLiteral("window.new"), tr("New &window"), tr("A second window, for another plan beside this one"),
+                QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_N), {}, [this] { newWindow(); }});
+  actions_.add({QStringLiteral("window.close"), tr("&Close the window"),
+                tr("Close this window only; asks when its plan is not saved"), QKeySequence(Qt::CTRL | Qt::Key_W), {},
+                [this] { close(); }});
+  actions_.add({QStringLiteral("edit.preferences"), tr("P&references…"),
+                tr("Theme, text size, units, what a new piece begins with, hints"),
+                QKeySequence(Qt::CTRL | Qt::Key_Comma), {}, [this] { turnTo(Page::Preferences); }, {}, {}, tr("Preferences")});
+  actions_.add({QStringLiteral("edit.keys"), tr("&Keys…"), tr("See the keys of all commands and give them others"),
+                QKeySequence(Qt::CTRL | Qt::Key_K), {}, [this] { turnTo(Page::Keys); }, {}, {}, tr("Keys")});
+  actions_.add({QStringLiteral("view.findings"), tr("&Needs a look"),
+                tr("What to check before work; choose a line to select its pieces"), QKeySequence(Qt::ALT | Qt::Key_9), {},
+                [this] {
+                  const bool shown = cards_->current() == CardColumn::Card::Findings;
+                  cards_->turnTo(shown ? CardColumn::Card::Piece : CardColumn::Card::Findings);
+                },
+                whileWorking(), [this] { return cards_->current() == CardColumn::Card::Findings; }});
+}
+
+void MainWindow::buildFindingsButton() {
+  // In the corner of the menus: always in sight, and it costs no room.
+  findingsButton_ = new QPushButton(menuBar());
+  findingsButton_->setProperty("quiet", true);
+  findingsButton_->setMinimumHeight(28);
+  findingsButton_->setFocusPolicy(Qt::TabFocus);
+  menuBar()->setCornerWidget(findingsButton_, Qt::TopRightCorner);
+  QAction* action = actions_.action(QStringLiteral("view.findings"));
+  connect(findingsButton_, &QPushButton::clicked, action, &QAction::trigger);
+  const auto show = [this, action] {
+    const auto& issues = cards_->findings()->issues();
+    const bool serious = !issues.empty() && issues.front().severity != plan::Severity::Note;
+    const QString text = cards_->findings()->countText();
+    findingsButton_->setText((issues.empty() ? QStringLiteral("\u2713 ") : serious ? QStringLiteral("\u26A0 ") : QStringLiteral("\u2139 ")) + text);
+    findingsButton_->setAccessibleName(text);
+    findingsButton_->setToolTip(action->toolTip());
+    findingsButton_->setVisible(pages_->currentIndex() == static_cast<int>(Page::Work));
+    menuBar()->setCornerWidget(findingsButton_, Qt::TopRightCorner);  // takes the new width
+  };
+  connect(cards_->findings(), &FindingsList::countChanged, this, show);
+  connect(pages_, &QStackedWidget::currentChanged, this, show);
+  connect(cards_->findings(), &FindingsList::itemWanted, this, [this](const std::string& id) {
+    cards_->turnTo(id == plan::kHairId ? CardColumn::Card::Hair : CardColumn::Card::Head);
+    actions_.refresh();
+  });
+  show();
+}
+
+void MainWindow::connectSettings() {
+  connect(preferences_, &PreferencesPage::changed, this, [this](const store::Preferences& next) {
+    const store::Preferences before = settings_.preferences();
+    settings_.setPreferences(next);
+    if (next.theme != before.theme || next.textSize_percent != before.textSize_percent) applyPreferences(next);
+    for (MainWindow* window : allWindows()) window->takePreferences();
+  });
+  connect(preferences_, &PreferencesPage::hintsWanted, this, [this](bool shown) {
+    settings_.setHints(shown);
+    for (MainWindow* window : allWindows()) window->offerHints();
+  });
+  connect(preferences_, &PreferencesPage::hintsAgainWanted, this, [this] {
+    settings_.setHintsPutAway({});
+    settings_.setHints(true);
+    takePreferences();
+    messages_->say({Message::Kind::News, tr("The hints come again at their places."), {}, QStringLiteral("hints")});
+  });
+  connect(preferences_, &PreferencesPage::keysWanted, this, [this] { turnTo(Page::Keys); });
+  connect(preferences_, &PreferencesPage::done, this, [this] { turnBack(); });
+  connect(keys_, &KeysPage::done, this, [this] { turnBack(); });
+  connect(keys_, &KeysPage::changed, this, [this] {
+    settings_.setKeys(changedKeys(actions_));
+    for (MainWindow* window : allWindows())
+      if (window != this) applyKeys(window->actions_, settings_.keys());
+  });
+  const QStringList ignored = applyKeys(actions_, settings_.keys());
+  if (!ignored.isEmpty())
+    messages_->say({Message::Kind::Caution,
+                    tr("Some keys of your settings could not be used; those commands have their own. %1").arg(ignored.join(u' ')),
+                    {{tr("Show the keys"), [this] { turnTo(Page::Keys); }},
+                     {tr("Forget them"), [this] { settings_.setKeys(changedKeys(actions_)); }},
+                     {tr("Close"), {}}},
+                    QStringLiteral("keys")});
+}
+
+void MainWindow::takePreferences() {
+  const store::Preferences now = settings_.preferences();
+  preferences_->set(now, settings_.hasHints(), static_cast<int>(settings_.hintsPutAway().size()));
+  sheet_->setNewPiece(now.newThickness_mm, now.newStart_mm);
+  actions_.refresh();
+}
+
+void MainWindow::offerHints() {
+  if (pages_->currentIndex() != static_cast<int>(Page::Work)) return hints_->offer({});
+  const auto key = [this](const char* id) {
+    const QString keys = actions_.action(QLatin1String(id))->shortcut().toString(QKeySequence::NativeText);
+    return keys.isEmpty() ? plainText(actions_.action(QLatin1String(id))->text()) : keys;
+  };
+  std::vector<Hint> hints;
+  const plan::Plan& plan = controller_.document();
+  if (plan.pieces().empty())
+    hints.push_back({QStringLiteral("first-piece"),
+                     tr("Nothing is placed yet. %1 draws a piece along the head, point by point; %2 puts one across the back.")
+                         .arg(key("tool.piece"), key("piece.add"))});
+  if (controller_.selection().size() == 1 && plan.find<plan::Piece>(controller_.selection().lead()))
+    hints.push_back({QStringLiteral("handles"),
+                     tr("Drag the square for the thickness, the diamond for where light starts. Arrow keys move the piece by 1 mm, with Shift 10, with Alt 0.1.")});
+  if (!plan.pieces().empty()) {
+    if (!cards_->findings()->issues().empty())
+      hints.push_back({QStringLiteral("findings"),
+                       tr("“Needs a look”, top right or %1, lists what to check before work.").arg(key("view.findings"))});
+    if (view_.layer() == document::Layer::Both)
+      hints.push_back({QStringLiteral("divider"),
+                       tr("Pull the line across a view: diagram on one side, look on the other. %1 and %2 show only one of them.")
+                           .arg(key("view.diagram"), key("view.look"))});
+    hints.push_back({QStringLiteral("find"), tr("%1 finds any command by a word of what you want to do.").arg(key("edit.findCommand"))});
+  }
+  hints_->offer(hints);
+}
+
+void MainWindow::restoreWindow() {
+  const store::WindowState state = settings_.windowState();
+  setMinimumSize(fontMetrics().averageCharWidth() * 110, fontMetrics().height() * 32);
+  if (!restoreGeometry(state.geometry)) resize(1280, 820);
+  splitter_->restoreState(state.splitter);
+  if (state.layer >= 0) view_.setLayer(static_cast<document::Layer>(state.layer));
+  if (state.largeView == -2) view_.setLargeView(std::nullopt);
+  if (state.largeView >= 0) view_.setLargeView(static_cast<head::ViewName>(state.largeView));
+  if (state.card >= 0 && state.card < CardColumn::kCards) cards_->turnTo(static_cast<CardColumn::Card>(state.card));
+}
+
+void MainWindow::keepWindow() {
+  settings_.setWindowState({saveGeometry(), splitter_->saveState(), static_cast<int>(view_.layer()),
+                            view_.largeView() ? static_cast<int>(*view_.largeView()) : -2,
+                            static_cast<int>(cards_->current())});
+}
+
+void MainWindow::changeEvent(QEvent* event) {
+  QMainWindow::changeEvent(event);
+  // The desktop may have turned dark or light while another program was in front.
+  if (event->type() != QEvent::ActivationChange || !isActiveWindow()) return;
+  const store::Preferences now = settings_.preferences();
+  if (now.theme == store::ThemeChoice::System && themeFor(now.theme) != controls::currentTheme().name)
+    applyPreferences(now);
+}
+
+MainWindow* MainWindow::newWindow() {
+  keepWindow();
+  auto* window = new MainWindow(places_, passes_);
+  window->setAttribute(Qt::WA_DeleteOnClose);
+  const int step = 2 * fontMetrics().height();
+  window->move(pos() + QPoint(step, step));
+  window->show();
+  return window;
+}
+
+MainWindow* MainWindow::windowWith(const QString& path) const {
+  const QString wanted = QFileInfo(path).canonicalFilePath();
+  if (wanted.isEmpty()) return nullptr;
+  for (MainWindow* window : allWindows())
+    if (window->isVisible() && QFileInfo(window->controller_.file().path).canonicalFilePath() == wanted) return window;
+  return nullptr;
+}
+
+void MainWindow::quitAll() {
+  // Every window asks for itself; the first that stays keeps the program.
+  for (MainWindow* window : allWindows())
+    if (window != this && window->isVisible() && !window->close()) {
+      window->comeForward();
+      return;
+    }
+  close();
+}
+
+void MainWindow::comeForward() {
+  if (isMinimized()) showNormal();
+  raise();
+  activateWindow();
+}
+
+}  // namespace combdraft::desk

@@ -1,0 +1,133 @@
+#include "app/desk/preferences_page.h"
+
+#include <QCheckBox>
+#include <QFormLayout>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QPushButton>
+#include <QScrollArea>
+#include <algorithm>
+
+#include "app/cards/card_parts.h"
+#include "app/controls/segments.h"
+#include "app/desk/page_parts.h"
+
+namespace combdraft::desk {
+
+PreferencesPage::PreferencesPage(QWidget* parent) : QWidget(parent) {
+  setObjectName(QStringLiteral("page"));
+  QVBoxLayout* outer = pageColumn(this, tr("Preferences"), [this] { Q_EMIT done(); });
+  auto* scroll = new QScrollArea(this);
+  scroll->setWidgetResizable(true);
+  scroll->setFocusPolicy(Qt::NoFocus);
+  scroll->setAccessibleName(tr("Preferences"));
+  outer->addWidget(scroll, 1);
+  auto* content = new QWidget(scroll);
+  scroll->setWidget(content);
+  auto* column = new QVBoxLayout(content);
+  column->setContentsMargins(0, 0, 8, 0);
+  column->setSpacing(8);
+
+  const auto softLabel = [&](const QString& text) {
+    auto* label = new QLabel(text, content);
+    label->setWordWrap(true);
+    label->setProperty("soft", true);
+    column->addWidget(label);
+  };
+  const auto choice = [&](const QString& name, const std::vector<controls::Segment>& segments) {
+    cards::addHeading(column, name);
+    auto* made = new controls::Segments(name, segments, content);
+    made->setMaximumWidth(fontMetrics().averageCharWidth() * 72);
+    column->addWidget(made);
+    return made;
+  };
+  const auto changeTo = [this](auto change) {
+    return [this, change](int index) {
+      change(now_, index);
+      Q_EMIT changed(now_);
+    };
+  };
+
+  theme_ = choice(tr("Theme"), {{tr("Light"), tr("Paper and graphite"), {}},
+                                {tr("Dark"), tr("For the salon floor"), {}},
+                                {tr("As the system"), tr("Light or dark as the desktop asks"), {}}});
+  softLabel(tr("Hair is always judged on its own paper or mid-grey surround, and everything printed is light."));
+  connect(theme_, &controls::Segments::chosen, this, changeTo([](store::Preferences& p, int index) {
+            p.theme = static_cast<store::ThemeChoice>(index);
+          }));
+
+  std::vector<controls::Segment> sizes;
+  for (const int percent : store::kTextSizes) sizes.push_back({tr("%1 %").arg(percent), {}, {}});
+  textSize_ = choice(tr("Text size"), sizes);
+  softLabel(tr("Titles and the width of the cards follow in the next window you open."));
+  connect(textSize_, &controls::Segments::chosen, this, changeTo([](store::Preferences& p, int index) {
+            p.textSize_percent = store::kTextSizes[index];
+          }));
+
+  unit_ = choice(tr("Units"), {{tr("Millimetres"), tr("8 mm"), {}},
+                               {tr("Centimetres"), tr("0.8 cm"), {}},
+                               {tr("Inches"), tr("In fractions: 5/16 in"), {}}});
+  connect(unit_, &controls::Segments::chosen, this, changeTo([](store::Preferences& p, int index) {
+            p.unit = static_cast<store::LengthUnit>(index);
+          }));
+
+  cards::addHeading(column, tr("A new piece begins with"));
+  auto* numbers = new QWidget(content);
+  numbers->setMaximumWidth(fontMetrics().averageCharWidth() * 72);
+  auto* rows = new QVBoxLayout(numbers);
+  rows->setContentsMargins(0, 0, 0, 0);
+  const auto number = [&](const char* field, const QString& label, double store::Preferences::* member) {
+    auto* made = new controls::NumberField(cards::specOf(field, label, tr("mm")), numbers);
+    rows->addWidget(made);
+    connect(made, &controls::NumberField::edited, this, [this, member](std::optional<double> value, bool) {
+      if (!value) return;
+      now_.*member = *value;
+      Q_EMIT changed(now_);
+    });
+    return made;
+  };
+  thickness_ = number("piece.thickness_mm", tr("Thickness"), &store::Preferences::newThickness_mm);
+  start_ = number("piece.start_mm", tr("Starts off the scalp"), &store::Preferences::newStart_mm);
+  column->addWidget(numbers);
+  softLabel(tr("Pieces that are there already stay as they are. What a piece lifts to is always typed by you."));
+
+  cards::addHeading(column, tr("Hints"));
+  hints_ = new QCheckBox(tr("Show hints at first use"), content);
+  hints_->setMinimumHeight(30);
+  column->addWidget(hints_, 0, Qt::AlignLeft);
+  again_ = new QPushButton(tr("Show put-away hints again"), content);
+  again_->setMinimumHeight(32);
+  column->addWidget(again_, 0, Qt::AlignLeft);
+  connect(hints_, &QCheckBox::toggled, this, &PreferencesPage::hintsWanted);
+  connect(again_, &QPushButton::clicked, this, &PreferencesPage::hintsAgainWanted);
+
+  cards::addHeading(column, tr("Keys"));
+  auto* keys = new QPushButton(tr("Change the keys of commands…"), content);
+  keys->setMinimumHeight(32);
+  column->addWidget(keys, 0, Qt::AlignLeft);
+  connect(keys, &QPushButton::clicked, this, &PreferencesPage::keysWanted);
+  column->addStretch(1);
+}
+
+void PreferencesPage::set(const store::Preferences& preferences, bool hints, int hintsPutAway) {
+  now_ = preferences;
+  unit_->setCurrent(static_cast<int>(now_.unit));
+  theme_->setCurrent(static_cast<int>(now_.theme));
+  const auto size = std::find(std::begin(store::kTextSizes), std::end(store::kTextSizes), now_.textSize_percent);
+  textSize_->setCurrent(static_cast<int>(size - std::begin(store::kTextSizes)));
+  thickness_->setValue(now_.newThickness_mm);
+  start_->setValue(now_.newStart_mm);
+  const QSignalBlocker quiet(hints_);
+  hints_->setChecked(hints);
+  again_->setEnabled(hintsPutAway > 0);
+}
+
+void PreferencesPage::keyPressEvent(QKeyEvent* event) {
+  if (event->key() == Qt::Key_Escape) {
+    Q_EMIT done();
+    return;
+  }
+  QWidget::keyPressEvent(event);
+}
+
+}  // namespace combdraft::desk
