@@ -55,12 +55,12 @@ QMenu::item:selected { background: %accent%; color: %onAccent%; }
 QMenu::item:disabled { color: %softInk%; }
 QMenu::separator { height: 1px; background: %line%; margin: 4px 8px; }
 QToolBar { background: %ground%; border: none; border-bottom: 1px solid %line%; padding: 2px 8px; spacing: 2px; }
-QToolBar::separator { width: 1px; background: %line%; margin: 8px 6px; }
-QToolBar QToolButton { background: transparent; border: 1px solid transparent; border-radius: 5px; padding: 3px 8px; }
+QToolBar::separator { width: 1px; background: %line%; margin: 8px 3px; }
+QToolBar QToolButton { background: transparent; border: 1px solid transparent; border-radius: 5px; padding: 3px 4px; min-width: 38px; }
 QToolBar QToolButton:hover { background: %card%; border-color: %line%; }
 QToolBar QToolButton:pressed, QToolBar QToolButton:checked { background: %card%; border-color: %edge%; }
 QToolBar QToolButton:disabled { color: %faintInk%; }
-QToolBar QToolButton:focus { border: 2px solid %accent%; padding: 2px 7px; }
+QToolBar QToolButton:focus { border: 2px solid %accent%; padding: 2px 3px; }
 QPushButton { background: %raised%; border: 1px solid %edge%; border-radius: 5px; padding: 5px 14px; }
 QPushButton:hover { background: %card%; border-color: %ink%; }
 QPushButton:pressed { background: %line%; }

@@ -165,7 +165,7 @@ void MainWindow::restoreWindow() {
   const store::WindowState state = settings_.windowState();
   setMinimumSize(fontMetrics().averageCharWidth() * 110, fontMetrics().height() * 32);
   if (!restoreGeometry(state.geometry)) resize(1280, 820);
-  splitter_->restoreState(state.splitter);
+  if (!splitter_->restoreState(state.splitter)) splitter_->setSizes({1 << 15, 1});  // the cards as narrow as they go
   if (state.layer >= 0) view_.setLayer(static_cast<document::Layer>(state.layer));
   if (state.largeView == -2) view_.setLargeView(std::nullopt);
   if (state.largeView >= 0) view_.setLargeView(static_cast<head::ViewName>(state.largeView));
