@@ -22,6 +22,10 @@ enum class EditKind {
   ChangeHair,
   ChangePlan,
   ChangeSections,
+  AddSection,
+  SplitSection,
+  TakeBack,
+  LetGo,
   ChangeItem,
 };
 

@@ -7,6 +7,9 @@
 #include "engine/head/measures.h"
 #include "engine/head/part_line.h"
 #include "engine/head/surface_distance.h"
+#include "engine/plan/lay_out.h"
+#include "engine/plan/field_info.h"
+#include "engine/plan/plan_words.h"
 #include "engine/plan/twins.h"
 
 namespace combdraft::plan {
@@ -34,9 +37,61 @@ void letTwinsFollow(const Plan& before, Plan& after) {
   }
 }
 
+// What an edit changed by hand on a laid-out piece is the piece's own from now on.
+void keepHandWork(const Plan& before, Plan& after) {
+  for (const auto& [id, item] : before.items()) {
+    const Piece* old = std::get_if<Piece>(item.get());
+    const Piece* now = after.find<Piece>(id);
+    if (!old || !now || old == now || !old->laidOut || !now->laidOut ||
+        followsSource(before, *old))
+      continue;
+    std::set<RunField> own(now->laidOut->own.begin(), now->laidOut->own.end());
+    const std::size_t known = own.size();
+    for (const RunField field : governedDifferences(*old, *now)) own.insert(field);
+    if (own.size() == known) continue;
+    Piece piece = *now;
+    piece.laidOut->own.assign(own.begin(), own.end());
+    after.put(id, std::move(piece));
+  }
+}
+
+// Runs whose section, head or freed pieces changed flow anew.
+void letRunsFlow(const Plan& before, Plan& after) {
+  const bool otherHead = !(before.head().measures == after.head().measures);
+  std::set<ItemId> freed;
+  for (const auto& [id, item] : before.items()) {
+    const Piece* old = std::get_if<Piece>(item.get());
+    const Piece* now = after.find<Piece>(id);
+    if (old && now && old != now && old->laidOut && now->laidOut &&
+        old->laidOut->own.size() > now->laidOut->own.size())
+      freed.insert(now->section);
+  }
+  std::vector<ItemId> flowing;
+  for (const auto& [id, item] : after.items()) {
+    const Section* now = std::get_if<Section>(item.get());
+    const Section* old = before.find<Section>(id);
+    if (!now || !now->layout) continue;
+    // A place that was only just emptied moves nothing.
+    const bool otherRule = !old || !old->layout || [&] {
+      Layout rule = *old->layout;
+      for (const RunSlot& slot : old->layout->empty)
+        if (std::find(now->layout->empty.begin(), now->layout->empty.end(), slot) ==
+            now->layout->empty.end())
+          return true;
+      rule.empty = now->layout->empty;
+      return !(rule == *now->layout);
+    }();
+    if (otherHead || freed.count(id) || otherRule || !(old->outline == now->outline))
+      flowing.push_back(id);
+  }
+  for (const ItemId& id : flowing) after = reflowed(std::move(after), id);
+}
+
 ChangeSet finished(const Plan& before, Plan after, EditKind kind,
                    std::vector<std::string> args = {}) {
+  keepHandWork(before, after);
   letTwinsFollow<Section>(before, after);
+  letRunsFlow(before, after);
   letTwinsFollow<Piece>(before, after);
   return difference(before, after, kind, std::move(args));
 }
@@ -55,8 +110,10 @@ void takeFromTwin(const Plan& plan, Piece& source, const Piece& oldTwin, Piece t
 }
 void takeFromTwin(const Plan&, Section& source, const Section& oldTwin, Section twin) {
   Section changed = twin;
-  changed.outline =
-      twin.outline == oldTwin.outline ? source.outline : mirroredSection({}, twin).outline;
+  const Section back = mirroredSection({}, twin);
+  changed.outline = twin.outline == oldTwin.outline ? source.outline : back.outline;
+  changed.layout = twin.layout == oldTwin.layout ? source.layout : back.layout;
+  changed.retired = source.retired;
   changed.twinOf.clear();
   changed.order = source.order;
   changed.extra = source.extra;
@@ -132,6 +189,33 @@ bool addTwin(const Plan& plan, const head::HeadShape& shape, const ItemId& id, c
   return true;
 }
 
+// The pieces of a section that has got a twin: theirs, as one block behind them.
+void twinPieces(const ItemId& sectionId, const head::HeadShape& shape, Plan& after) {
+  std::vector<ItemId> sources;
+  ItemId choice;
+  for (const auto& [id, piece] : after.pieces(after.find<Section>(sectionId)->choice)) {
+    choice = piece->choice;
+    if (piece->section == sectionId && piece->twinOf.empty() && twinsOf(after, id).empty() &&
+        !onCentreLine(shape, piece->line))
+      sources.push_back(id);
+  }
+  if (sources.empty()) return;
+  const int last = after.find<Piece>(sources.back())->order;
+  const int count = static_cast<int>(sources.size());
+  for (const auto& [id, piece] : after.pieces(choice)) {
+    if (piece->order <= last) continue;
+    Piece later = *piece;
+    later.order += count;
+    after.put(id, std::move(later));
+  }
+  int order = last;
+  for (const ItemId& id : sources) {
+    Piece twin = mirroredPiece(after, id, *after.find<Piece>(id));
+    twin.order = ++order;
+    after.put(after.freeId("piece"), std::move(twin));
+  }
+}
+
 }  // namespace
 
 ChangeSet addPiece(const Plan& plan, Piece piece) {
@@ -146,15 +230,114 @@ ChangeSet addPiece(const Plan& plan, Piece piece) {
   return finished(plan, std::move(after), EditKind::AddPieces, {id});
 }
 
+ChangeSet addSection(const Plan& plan, Section section) {
+  Plan after = plan;
+  if (section.choice.empty()) section.choice = plan.info().activeChoice;
+  if (section.order == 0) {
+    const auto sections = plan.sections(section.choice);
+    section.order = sections.empty() ? 1 : sections.back().second->order + 1;
+  }
+  const ItemId id = plan.freeId("section");
+  after.put(id, std::move(section));
+  return finished(plan, std::move(after), EditKind::AddSection, {id});
+}
+
+ChangeSet splitSection(const Plan& plan, const ItemId& id, const std::vector<ScalpPoint>& parting) {
+  const Section* section = plan.find<Section>(id);
+  ChangeSet none{EditKind::SplitSection, {id}, {}};
+  if (!section || section->outline.size() < 3) return none;
+  const head::HeadShape shape = headOf(plan).shape;
+  const auto onSurface = [&](const std::vector<ScalpPoint>& points) {
+    std::vector<Vec3> out;
+    for (const ScalpPoint& point : points) out.push_back(shape.pointAt(point));
+    return out;
+  };
+  const auto halves =
+      head::ScalpOutline(shape, onSurface(section->outline)).split(onSurface(parting));
+  if (!halves) return none;
+  const auto points = [&](const std::vector<Vec3>& outline) {
+    std::vector<ScalpPoint> out;
+    for (const Vec3& p : outline) {
+      const ScalpPoint at = shape.scalpPointAt(p);
+      out.push_back({std::round(at.bearing_deg * 1000) / 1000, std::round(at.drop_deg * 1000) / 1000});
+    }
+    return out;
+  };
+  // The higher half keeps the section: its run is counted from the opening.
+  std::vector<Vec3> kept = halves->first, cut = halves->second;
+  if (head::ScalpOutline(shape, kept).middle().z() < head::ScalpOutline(shape, cut).middle().z())
+    std::swap(kept, cut);
+  if (kept.size() > limits::kOutlinePoints || cut.size() > limits::kOutlinePoints) return none;
+  Plan after = changeEach<Section>(plan, {id}, [&](Section& half) { half.outline = points(kept); });
+  const bool follows = followsSource(plan, *section);
+  Section other = *section;
+  other.outline = points(cut);
+  other.retired.clear();
+  other.label.clear();
+  other.twinOf.clear();
+  if (other.layout) other.layout->empty.clear();
+  // Room in the order right after the section.
+  for (const auto& [otherId, later] : plan.sections(section->choice)) {
+    if (later->order <= section->order) continue;
+    Section moved = *after.find<Section>(otherId);
+    ++moved.order;
+    after.put(otherId, std::move(moved));
+  }
+  other.order = section->order + 1;
+  const ItemId made = after.freeId("section");
+  after.put(made, other);
+  // Pieces drawn by hand go with the half they lie in.
+  const head::ScalpOutline below(shape, cut);
+  for (const auto& [pieceId, piece] : plan.pieces(section->choice)) {
+    if (piece->section != id || piece->laidOut || followsSource(plan, *piece)) continue;
+    if (!below.contains(shape.pointAt(piece->line[piece->line.size() / 2]))) continue;
+    Piece moved = *after.find<Piece>(pieceId);
+    moved.section = made;
+    after.put(pieceId, std::move(moved));
+  }
+  Plan whole = applied(plan, finished(plan, std::move(after), EditKind::SplitSection));
+  // A pair stays a pair: the new half gets its twin as well.
+  if (follows || !twinsOf(plan, id).empty())
+    whole = applied(whole, addTwins(whole, {made}));
+  return difference(plan, whole, EditKind::SplitSection, {id, made});
+}
+
+ChangeSet takeBack(const Plan& plan, const std::vector<ItemId>& ids) {
+  std::set<ItemId> sections(ids.begin(), ids.end());
+  Plan after = changeEach<Section>(plan, ids, [](Section& section) {
+    if (section.layout) section.layout->empty.clear();
+  });
+  std::vector<ItemId> pieces;
+  for (const auto& [id, item] : plan.items())
+    if (const Piece* piece = std::get_if<Piece>(item.get()))
+      if (sections.count(id) || sections.count(piece->section)) pieces.push_back(id);
+  after = changeEach<Piece>(after, pieces, [](Piece& piece) {
+    if (piece.laidOut) piece.laidOut->own.clear();
+  });
+  return finished(plan, std::move(after), EditKind::TakeBack, ids);
+}
+
+ChangeSet letGo(const Plan& plan, const std::vector<ItemId>& ids) {
+  Plan after = changeEach<Piece>(plan, ids, [](Piece& piece) {
+    if (!piece.laidOut) return;
+    piece.laidOut->own.clear();
+    for (const auto& field : words<RunField>()) piece.laidOut->own.push_back(field.value);
+  });
+  return finished(plan, std::move(after), EditKind::LetGo, ids);
+}
+
 ChangeSet addTwins(const Plan& plan, const std::vector<ItemId>& ids) {
   Plan after = plan;
   std::vector<std::string> made;
   const head::HeadShape shape = headOf(plan).shape;
   for (const ItemId& id : ids) {
     const Plan before = after;
-    if (addTwin<Section>(before, shape, id, "section", after) ||
-        addTwin<Piece>(before, shape, id, "piece", after))
+    if (addTwin<Section>(before, shape, id, "section", after)) {
       made.push_back(id);
+      twinPieces(id, shape, after);
+    } else if (addTwin<Piece>(before, shape, id, "piece", after)) {
+      made.push_back(id);
+    }
   }
   return finished(plan, std::move(after), EditKind::AddTwins, std::move(made));
 }
@@ -170,6 +353,12 @@ ChangeSet standAlone(const Plan& plan, const std::vector<ItemId>& ids) {
       Section own = *section;
       own.twinOf.clear();
       after.put(id, std::move(own));
+      for (const auto& [pieceId, twin] : plan.pieces(section->choice)) {
+        if (twin->section != id || twin->twinOf.empty()) continue;
+        Piece free = *twin;
+        free.twinOf.clear();
+        after.put(pieceId, std::move(free));
+      }
     }
   }
   return finished(plan, std::move(after), EditKind::StandAlone, ids);
@@ -199,11 +388,30 @@ ChangeSet movePieces(const Plan& plan, const std::vector<ItemId>& ids, const Sca
                       std::round(moved.drop_deg * 1000) / 1000};
   };
   std::vector<std::pair<ScalpPoint, double>> bounds;  // a point, and how low it may go
+  const auto bind = [&](const std::vector<ScalpPoint>& points) {
+    for (const ScalpPoint& point : points)
+      bounds.emplace_back(
+          point, std::min(0.0, head.hairline.above_mm(head.shape.pointAt(point)) - 1e-9));
+  };
+  std::set<ItemId> sections;
   for (const ItemId& id : ids)
-    if (const Piece* piece = plan.find<Piece>(id))
-      for (const ScalpPoint& point : piece->line)
-        bounds.emplace_back(
-            point, std::min(0.0, head.hairline.above_mm(head.shape.pointAt(point)) - 1e-9));
+    if (const Section* section = plan.find<Section>(id)) {
+      bind(section->outline);
+      sections.insert(id);
+    }
+  // A section takes its pieces along; laid-out ones go with its rule.
+  std::vector<ItemId> pieces;
+  for (const auto& [id, item] : plan.items()) {
+    const Piece* piece = std::get_if<Piece>(item.get());
+    if (piece && sections.count(piece->section) && !piece->laidOut &&
+        std::find(ids.begin(), ids.end(), id) == ids.end())
+      pieces.push_back(id);
+  }
+  for (const ItemId& id : ids)
+    if (const Piece* piece = plan.find<Piece>(id);
+        piece && !(piece->laidOut && sections.count(piece->section)))
+      pieces.push_back(id);
+  for (const ItemId& id : pieces) bind(plan.find<Piece>(id)->line);
   const auto fits = [&](double share) {
     return std::all_of(bounds.begin(), bounds.end(), [&](const auto& bound) {
       return head.hairline.above_mm(head.shape.pointAt(turned(bound.first, share))) >=
@@ -220,13 +428,13 @@ ChangeSet movePieces(const Plan& plan, const std::vector<ItemId>& ids, const Sca
     share = low;
   }
   if (share == 0) return {EditKind::MovePieces, ids, {}};
-  return finished(plan,
-                  changeEach<Piece>(plan, ids,
-                                    [&](Piece& piece) {
-                                      for (ScalpPoint& point : piece.line)
-                                        point = turned(point, share);
-                                    }),
-                  EditKind::MovePieces, ids);
+  Plan after = changeEach<Section>(plan, {sections.begin(), sections.end()}, [&](Section& section) {
+    for (ScalpPoint& point : section.outline) point = turned(point, share);
+  });
+  after = changeEach<Piece>(after, pieces, [&](Piece& piece) {
+    for (ScalpPoint& point : piece.line) point = turned(point, share);
+  });
+  return finished(plan, std::move(after), EditKind::MovePieces, ids);
 }
 
 ScalpPoint stepped(const head::HeadShape& shape, const ScalpPoint& from, double right_mm,
@@ -290,6 +498,16 @@ ChangeSet removeItems(const Plan& plan, const std::vector<ItemId>& ids) {
   }
   const auto gone = [&](const ItemId& id) { return going.count(id) > 0; };
   Plan after = plan;
+  // The place of a laid-out piece that is taken away stays empty.
+  for (const ItemId& id : ids) {
+    const Piece* piece = plan.find<Piece>(id);
+    if (!piece || !piece->laidOut || followsSource(plan, *piece) || gone(piece->section)) continue;
+    const Section* now = after.find<Section>(piece->section);
+    if (!now || !now->layout || now->layout->empty.size() >= limits::kRunPieces) continue;
+    Section section = *now;
+    section.layout->empty.push_back({piece->laidOut->row, piece->laidOut->column, {}});
+    after.put(piece->section, std::move(section));
+  }
   const auto sweep = [&](const ItemId& id, auto item) {
     using T = decltype(item);
     if constexpr (requires { item.choice; })
@@ -297,6 +515,7 @@ ChangeSet removeItems(const Plan& plan, const std::vector<ItemId>& ids) {
     if (gone(id)) return after.put(id, ItemPtr{});
     const T old = item;
     if constexpr (std::is_same_v<T, Piece>) {
+      if (item.laidOut && gone(item.section)) return after.put(id, ItemPtr{});
       if (gone(item.section)) item.section.clear();
       for (ZoneColour* zone : {&item.root, &item.end})
         if (gone(zone->formula)) zone->formula.clear();

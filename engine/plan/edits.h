@@ -2,6 +2,8 @@
 // Edits of a plan as pure functions: plan in, ChangeSet out. Twins follow by
 // themselves: an edit of a piece or section, of either side, changes both in
 // one ChangeSet; a twin whose source goes stands on its own from then on.
+// Laid-out sections flow anew when their outline, rule or head changes
+// (lay_out.h); what was edited by hand on one of their pieces stays.
 #include <functional>
 
 #include "engine/head/hairline.h"
@@ -33,7 +35,7 @@ ChangeSet changePieces(const Plan& plan, const std::vector<ItemId>& ids,
 ChangeSet changeSections(const Plan& plan, const std::vector<ItemId>& ids,
                          const std::function<void(Section&)>& change);
 
-/// Moves pieces along the head: all points turn about the head centre by what
+/// Moves pieces and sections (with all in them) along the head: all points turn about the head centre by what
 /// takes `from` to `to`. The step ends where a point would leave the hair (or
 /// go further outside than it was). With both of a pair among `ids`, the first
 /// named is the one that makes this step; the other mirrors it.
@@ -49,9 +51,28 @@ ScalpPoint stepped(const head::HeadShape& shape, const ScalpPoint& from, double 
 /// rest as they were; a twin that is not listed comes right after its source.
 ChangeSet renumber(const Plan& plan, const ItemId& choice, const std::vector<ItemId>& ids);
 
+// ---- sections -------------------------------------------------------------
+
+/// Adds a section under a free id ("section-N", in args[0]); order and choice as
+/// addPiece.
+ChangeSet addSection(const Plan& plan, Section section);
+
+/// Splits a section along a parting whose ends reach its outline or stop at most
+/// 12 mm short. The higher half keeps the id; the other (args[1]) gets the same
+/// rule, and a twin when the section has one. Empty when the parting does not
+/// cross from side to side exactly once.
+ChangeSet splitSection(const Plan& plan, const ItemId& id, const std::vector<ScalpPoint>& parting);
+
+/// Pieces follow their section's rule in everything again; of a section, all
+/// its pieces do, and emptied places are filled.
+ChangeSet takeBack(const Plan& plan, const std::vector<ItemId>& ids);
+/// Pieces keep all that they have, whatever the rule says; their place stays theirs.
+ChangeSet letGo(const Plan& plan, const std::vector<ItemId>& ids);
+
 // ---- anything -------------------------------------------------------------
 
-/// Removes items. A section's pieces become free, a formula's users name none,
+/// Removes items. With a section go the pieces that its rule made, those drawn by
+/// hand become free; the place of a laid-out piece stays empty; a formula's users name none,
 /// a choice takes all its items along (the last choice stays). The plan, head
 /// and hair items stay.
 ChangeSet removeItems(const Plan& plan, const std::vector<ItemId>& ids);

@@ -41,9 +41,14 @@ class FieldWalker {
   }
   template <class E>
   void word(std::string_view, const E&) {}
+  template <class E>
+  void words(std::string_view, const std::vector<E>&) {}
   void point(std::string_view, const ScalpPoint& value) {
     check(value.bearing_deg, fieldInfo("point.bearing_deg"));
     check(value.drop_deg, fieldInfo("point.drop_deg"));
+  }
+  void point(std::string_view key, const std::optional<ScalpPoint>& value) {
+    if (value) point(key, *value);
   }
   void points(std::string_view key, const std::vector<ScalpPoint>& value, std::size_t least,
               std::size_t most) {

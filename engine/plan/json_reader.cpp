@@ -204,6 +204,7 @@ class PlanReader {
     template <class... A> void points(std::string_view k, A&&...) { keys.emplace(k); }
     template <class... A> void stretches(std::string_view k, A&&...) { keys.emplace(k); }
     template <class... A> void object(std::string_view k, A&&...) { keys.emplace(k); }
+    template <class... A> void list(std::string_view k, A&&...) { keys.emplace(k); }
     void extra(const Extra&) {}
   };
 

@@ -72,10 +72,20 @@ class ObjectWriter {
     put(key, JsonValue::string(std::string(wordOf(value))));
   }
   template <class E>
+  void words(std::string_view key, const std::vector<E>& value) {
+    if (value.empty()) return;
+    JsonValue list = JsonValue::array();
+    for (const E entry : value) list.items.push_back(JsonValue::string(std::string(wordOf(entry))));
+    put(key, std::move(list));
+  }
+  template <class E>
   void word(std::string_view key, const std::optional<E>& value) {
     if (value) word(key, *value);
   }
   void point(std::string_view key, const ScalpPoint& value) { put(key, pointValue(value)); }
+  void point(std::string_view key, const std::optional<ScalpPoint>& value) {
+    if (value) point(key, *value);
+  }
   void points(std::string_view key, const std::vector<ScalpPoint>& value, std::size_t,
               std::size_t) {
     JsonValue list = JsonValue::array();
@@ -130,7 +140,7 @@ class ObjectWriter {
   template <class T>
   void perZone(std::string_view key, const std::array<T, kHairZones>& value) {
     ObjectWriter zones;
-    for (const auto& zone : words<HairZone>())
+    for (const auto& zone : plan::words<HairZone>())
       zones.zoneValue(zone.word, value[static_cast<std::size_t>(zone.value)]);
     put(key, std::move(zones).take());
   }

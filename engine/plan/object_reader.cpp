@@ -227,6 +227,12 @@ void ObjectReader::point(std::string_view key, ScalpPoint& value) {
   if (const auto point = pointIn(*found, pointerTo(place_, key))) value = *point;
 }
 
+void ObjectReader::point(std::string_view key, std::optional<ScalpPoint>& value) {
+  if (!find(key)) return;
+  value.emplace();
+  point(key, *value);
+}
+
 void ObjectReader::points(std::string_view key, std::vector<ScalpPoint>& value, std::size_t least,
                           std::size_t most) {
   if (least > 0) need(key);

@@ -45,6 +45,7 @@ class ObjectReader {
   void date(std::string_view key, std::string& value);
   void id(std::string_view key, ItemId& value);
   void point(std::string_view key, ScalpPoint& value);
+  void point(std::string_view key, std::optional<ScalpPoint>& value);
   void points(std::string_view key, std::vector<ScalpPoint>& value, std::size_t least,
               std::size_t most);
   void stretches(std::string_view key, std::vector<Stretch>& value);
@@ -65,6 +66,23 @@ class ObjectReader {
       fail(ErrorCode::FieldUnknownWord, key, {shortened(found->text), allWords<E>()});
     else
       fail(ErrorCode::FieldWrongType, key, {kindText(*found), "one of " + allWords<E>()});
+  }
+  /// A list of different words, kept in the order of the enum.
+  template <class E>
+  void words(std::string_view key, std::vector<E>& value) {
+    const JsonValue* found = takeList(key, 0, plan::words<E>().size());
+    if (!found) return;
+    std::set<E> known;
+    for (std::size_t i = 0; i < found->items.size(); ++i) {
+      const JsonValue& entry = found->items[i];
+      const auto one = entry.kind == JsonValue::Kind::Text ? fromWord<E>(entry.text)
+                                                           : std::optional<E>{};
+      if (!one || !known.insert(*one).second)
+        return state_.fail(ErrorCode::FieldUnknownWord,
+                           pointerTo(place_, key) + "/" + std::to_string(i),
+                           {shortened(kindText(entry)), "each once of " + allWords<E>()});
+    }
+    value.assign(known.begin(), known.end());
   }
   template <class E>
   void word(std::string_view key, std::optional<E>& value) {
@@ -109,7 +127,7 @@ class ObjectReader {
     const JsonValue* found = take(key, JsonValue::Kind::Object, "an object with hair zones");
     if (!found) return;
     ObjectReader zones(state_, *found, pointerTo(place_, key), kind_);
-    for (const auto& zone : words<HairZone>())
+    for (const auto& zone : plan::words<HairZone>())
       zones.zoneValue(zone.word, std::string(key), value[static_cast<std::size_t>(zone.value)]);
     zones.refuseOthers(allWords<HairZone>());
   }

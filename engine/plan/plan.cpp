@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <set>
 
 #include "engine/head/landmarks.h"
 #include "engine/head/part_line.h"
@@ -90,8 +91,13 @@ std::vector<std::pair<ItemId, const Treatment*>> Plan::treatments(const ItemId& 
 }
 
 ItemId Plan::freeId(const std::string& stem) const {
+  std::set<ItemId> retired;
+  for (const auto& [id, item] : items_)
+    if (const Section* section = std::get_if<Section>(item.get()))
+      for (const RetiredPiece& piece : section->retired) retired.insert(piece.id);
   std::size_t number = 1;
-  while (items_.count(stem + "-" + std::to_string(number))) ++number;
+  const auto taken = [&](const ItemId& id) { return items_.count(id) || retired.count(id); };
+  while (taken(stem + "-" + std::to_string(number))) ++number;
   return stem + "-" + std::to_string(number);
 }
 

@@ -17,6 +17,7 @@
 #include "engine/head/hairline.h"
 #include "engine/head/measures.h"
 #include "engine/head/scalp_point.h"
+#include "engine/head/section_rows.h"
 
 namespace combdraft::plan {
 
@@ -163,6 +164,17 @@ struct Backcomb {
   bool operator==(const Backcomb&) const = default;
 };
 
+/// What a section's rule says of a piece, and what the piece may keep as its own.
+enum class RunField { Line, Thickness, Taking, Start, Backcomb, DropOuts };
+/// A laid-out piece's place in its section's run.
+struct LaidOut {
+  int row = 1;     ///< counted from the opening (or the pivot's last row), so that it stays
+  int column = 1;  ///< along the row, in its travel
+  std::vector<RunField> own;  ///< edited by hand: the rule leaves these alone; sorted
+  Extra extra{};
+  bool operator==(const LaidOut&) const = default;
+};
+
 struct Piece {
   ItemId choice;                 ///< which of A, B, C
   ItemId section;                ///< "" = drawn free
@@ -187,25 +199,55 @@ struct Piece {
   int order = 0;                 ///< 1, 2, 3 ...; earlier has the hair
   ItemId twinOf;                 ///< mirror of that piece; "" = stands on its own
   bool held = false;             ///< a search may not change it
+  std::optional<LaidOut> laidOut;  ///< made by its section's rule; nothing = drawn by hand
   Extra extra;
   bool operator==(const Piece&) const = default;
 };
 
-enum class LayoutRun { Horizontal, Vertical, DiagonalForward, DiagonalBack, Pivoting };
-/// Rule of a laid-out section; the drawing table works on it.
+using LayoutRun = head::RowRun;
+enum class Columns { InLine, Staggered };
+/// A place of the run that stays empty.
+struct RunSlot {
+  int row = 1, column = 1;
+  Extra extra{};
+  bool operator==(const RunSlot&) const = default;
+};
+/// A value of the first piece of a run and of its last; between them in equal steps.
+struct Ramp {
+  double from = 0, to = 0;
+  bool operator==(const Ramp&) const = default;
+};
+/// Rule of a laid-out section (lay_out.h). The first piece is the one farthest
+/// from the opening.
 struct Layout {
   LayoutRun run = LayoutRun::Horizontal;
-  double thicknessFrom_mm = 5, thicknessTo_mm = 5;
-  double leftOutFrom_mm = 10, leftOutTo_mm = 10;
-  double foil_mm = 120;
+  std::optional<ScalpPoint> pivot;  ///< Pivoting; nothing = the corner nearest the crown
+  Ramp thickness_mm{5, 5}, leftOut_mm{10, 10};
+  Ramp start_mm{20, 20};
+  Ramp backcomb_mm{0, 0}, pushed_frac{0, 0};  ///< depth and pushed share
+  Taking taking = Taking::Slice;
+  Ramp taken_frac{1, 1};
+  double tooth_mm = 0, gap_mm = 0;
+  double foil_mm = 120;               ///< a longer row becomes columns
+  Columns columns = Columns::InLine;
+  double zigzag_mm = 0;               ///< full swing of the parting; 0 = straight
+  std::optional<double> lastThickness_mm;  ///< a piece of its own thickness beside the opening
+  double dropMiddle_mm = 0;           ///< left dark where a piece crosses the centre line
+  std::vector<RunSlot> empty;         ///< places whose piece was taken away
   Extra extra;
   bool operator==(const Layout&) const = default;
+};
+/// A piece that a rule has no place for at the moment; it comes back with its place.
+struct RetiredPiece : Piece {
+  ItemId id;
+  bool operator==(const RetiredPiece&) const = default;
 };
 struct Section {
   ItemId choice;
   std::string label;
   std::vector<ScalpPoint> outline;  ///< closed, 3 to 128 points
   std::optional<Layout> layout;
+  std::vector<RetiredPiece> retired;
   ItemId twinOf;
   int order = 0;
   Extra extra;
@@ -278,7 +320,7 @@ class Plan {
   std::vector<std::pair<ItemId, const Piece*>> pieces(const ItemId& choice = {}) const;
   std::vector<std::pair<ItemId, const Section*>> sections(const ItemId& choice = {}) const;
   std::vector<std::pair<ItemId, const Treatment*>> treatments(const ItemId& choice = {}) const;
-  /// An id of the form `stem-N` that is not used yet.
+  /// An id of the form `stem-N` that no item and no retired piece has.
   ItemId freeId(const std::string& stem) const;
 
   /// Replaces, adds (null before) or removes (null item) one item. Used by

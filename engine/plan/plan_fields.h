@@ -8,6 +8,7 @@
 //   line    one line of text      text  several lines   date   "2024-05-31"
 //   id      an item's id or ""    flag  true or false   word   an enum
 //   point   one scalp point       points several        stretches [from, to] pairs
+//   words   several enums
 //   object  a nested object       list  several         perZone one value per hair zone
 //   kept    JSON of others, kept as found               extra  every other key, kept,
 //                                                              also of nested objects
@@ -126,25 +127,38 @@ void walk(V& v, Choice& c) {
 }
 
 template <class V>
-void walk(V& v, Layout& l) {
-  v.word("run", l.run);
-  v.number("thicknessFrom_mm", l.thicknessFrom_mm);
-  v.number("thicknessTo_mm", l.thicknessTo_mm);
-  v.number("leftOutFrom_mm", l.leftOutFrom_mm);
-  v.number("leftOutTo_mm", l.leftOutTo_mm);
-  v.number("foil_mm", l.foil_mm);
-  v.extra(l.extra);
+void walk(V& v, RunSlot& s) {
+  v.whole("row", s.row);
+  v.whole("column", s.column);
+  v.extra(s.extra);
 }
 
 template <class V>
-void walk(V& v, Section& s) {
-  v.id("choice", s.choice);
-  v.line("label", s.label);
-  v.whole("order", s.order);
-  v.id("twinOf", s.twinOf);
-  v.points("outline", s.outline, 3, limits::kOutlinePoints);
-  v.object("layout", "layout", s.layout);
-  v.extra(s.extra);
+void walk(V& v, Layout& l) {
+  v.word("run", l.run);
+  v.point("pivot", l.pivot);
+  v.number("thicknessFrom_mm", l.thickness_mm.from);
+  v.number("thicknessTo_mm", l.thickness_mm.to);
+  v.number("leftOutFrom_mm", l.leftOut_mm.from);
+  v.number("leftOutTo_mm", l.leftOut_mm.to);
+  v.number("startFrom_mm", l.start_mm.from);
+  v.number("startTo_mm", l.start_mm.to);
+  v.number("backcombFrom_mm", l.backcomb_mm.from);
+  v.number("backcombTo_mm", l.backcomb_mm.to);
+  v.number("pushedFrom_frac", l.pushed_frac.from);
+  v.number("pushedTo_frac", l.pushed_frac.to);
+  v.word("taking", l.taking);
+  v.number("takenFrom_frac", l.taken_frac.from);
+  v.number("takenTo_frac", l.taken_frac.to);
+  v.number("tooth_mm", l.tooth_mm);
+  v.number("gap_mm", l.gap_mm);
+  v.number("foil_mm", l.foil_mm);
+  v.word("columns", l.columns);
+  v.number("zigzag_mm", l.zigzag_mm);
+  v.number("lastThickness_mm", l.lastThickness_mm);
+  v.number("dropMiddle_mm", l.dropMiddle_mm);
+  v.list("empty", "laidOut", l.empty, 0, limits::kRunPieces);
+  v.extra(l.extra);
 }
 
 template <class V>
@@ -152,6 +166,14 @@ void walk(V& v, Backcomb& b) {
   v.number("depth_mm", b.depth_mm);
   v.number("pushed_frac", b.pushed_frac);
   v.number("blend_mm", b.blend_mm);
+}
+
+template <class V>
+void walk(V& v, LaidOut& l) {
+  v.whole("row", l.row);
+  v.whole("column", l.column);
+  v.words("own", l.own);
+  v.extra(l.extra);
 }
 
 template <class V>
@@ -182,7 +204,26 @@ void walk(V& v, Piece& p) {
   v.word("keptIn", p.keptIn);
   v.line("foil", p.foil);
   v.flag("held", p.held);
+  v.object("laidOut", "laidOut", p.laidOut);
   v.extra(p.extra);
+}
+
+template <class V>
+void walk(V& v, RetiredPiece& r) {
+  v.id("id", r.id);
+  walk(v, static_cast<Piece&>(r));
+}
+
+template <class V>
+void walk(V& v, Section& s) {
+  v.id("choice", s.choice);
+  v.line("label", s.label);
+  v.whole("order", s.order);
+  v.id("twinOf", s.twinOf);
+  v.points("outline", s.outline, 3, limits::kOutlinePoints);
+  v.object("layout", "layout", s.layout);
+  v.list("retired", "piece", s.retired, 0, limits::kRunPieces);
+  v.extra(s.extra);
 }
 
 template <class V>

@@ -51,6 +51,11 @@ constexpr WordEntry<LayoutRun> kRun[] = {{LayoutRun::Horizontal, "horizontal"},
                                          {LayoutRun::DiagonalForward, "diagonal forward"},
                                          {LayoutRun::DiagonalBack, "diagonal back"},
                                          {LayoutRun::Pivoting, "pivoting"}};
+constexpr WordEntry<Columns> kColumns[] = {{Columns::InLine, "in line"},
+                                           {Columns::Staggered, "staggered"}};
+constexpr WordEntry<RunField> kRunField[] = {
+    {RunField::Line, "line"},   {RunField::Thickness, "thickness"}, {RunField::Taking, "taking"},
+    {RunField::Start, "start"}, {RunField::Backcomb, "backcomb"},   {RunField::DropOuts, "drop-outs"}};
 constexpr WordEntry<Treatment::Kind> kKind[] = {{Treatment::Kind::RootShadow, "root shadow"},
                                                 {Treatment::Kind::Glaze, "glaze"}};
 
@@ -70,6 +75,8 @@ template <> std::span<const WordEntry<Taking>> words() { return kTaking; }
 template <> std::span<const WordEntry<KeptIn>> words() { return kKeptIn; }
 template <> std::span<const WordEntry<Side>> words() { return kSide; }
 template <> std::span<const WordEntry<LayoutRun>> words() { return kRun; }
+template <> std::span<const WordEntry<Columns>> words() { return kColumns; }
+template <> std::span<const WordEntry<RunField>> words() { return kRunField; }
 template <> std::span<const WordEntry<Treatment::Kind>> words() { return kKind; }
 
 }  // namespace combdraft::plan

@@ -34,6 +34,8 @@ template <> std::span<const WordEntry<Taking>> words<Taking>();
 template <> std::span<const WordEntry<KeptIn>> words<KeptIn>();
 template <> std::span<const WordEntry<Side>> words<Side>();
 template <> std::span<const WordEntry<LayoutRun>> words<LayoutRun>();
+template <> std::span<const WordEntry<Columns>> words<Columns>();
+template <> std::span<const WordEntry<RunField>> words<RunField>();
 template <> std::span<const WordEntry<Treatment::Kind>> words<Treatment::Kind>();
 
 /// The word of a value; "" for a value that is not in the enum.

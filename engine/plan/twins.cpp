@@ -35,6 +35,8 @@ Piece mirroredPiece(const Plan& plan, const ItemId& sourceId, const Piece& sourc
 Section mirroredSection(const ItemId& sourceId, const Section& source) {
   Section twin = source;
   twin.outline = mirroredPoints(std::move(twin.outline));
+  if (twin.layout && twin.layout->pivot) *twin.layout->pivot = head::mirrored(*twin.layout->pivot);
+  twin.retired.clear();  // its pieces come and go with their sources
   twin.twinOf = sourceId;
   twin.order = 0;
   twin.extra.clear();

@@ -154,7 +154,13 @@ TEST_CASE("a twin stands on its own when told or when its source goes", "[plan][
   // A section's twin too.
   const Plan noSource = applied(plan, removeItems(plan, {"section-1"}));
   CHECK(noSource.find<Section>("section-2")->twinOf.empty());
-  CHECK(pieceOf(noSource, "piece-1").section.empty());
+  CHECK_FALSE(noSource.item("piece-1"));  // its rule made it
+  CHECK(pieceOf(noSource, "piece-2").twinOf.empty());
+  Plan byHand = plan;
+  Piece drawn = pieceOf(plan, "piece-1");
+  drawn.laidOut.reset();
+  byHand.put("piece-1", drawn);
+  CHECK(pieceOf(applied(byHand, removeItems(byHand, {"section-1"})), "piece-1").section.empty());
 }
 
 TEST_CASE("a piece on the centre line is its own mirror", "[plan][edits]") {

@@ -87,7 +87,7 @@ TEST_CASE("the documentation lists every number and every word", "[plan][docs]")
         allWords<SkinTone>(), allWords<HairZone>(), allWords<CurlClass>(), allWords<Condition>(),
         allWords<Tone>(), allWords<Formula::ScalpContact>(), allWords<Action>(),
         allWords<Taking>(), allWords<KeptIn>(), allWords<Side>(), allWords<LayoutRun>(),
-        allWords<Treatment::Kind>()}) {
+        allWords<Columns>(), allWords<RunField>(), allWords<Treatment::Kind>()}) {
     CAPTURE(list);
     CHECK(doc.find("| " + list + " |") != std::string::npos);
   }
@@ -122,6 +122,8 @@ TEST_CASE("the schema has the words of the word tables", "[plan][schema]") {
   CHECK(found.at("keptIn") == wordList<KeptIn>());
   CHECK(found.at("under") == wordList<Side>());
   CHECK(found.at("run") == wordList<LayoutRun>());
+  CHECK(found.at("columns") == wordList<Columns>());
+  CHECK(found.at("own") == wordList<RunField>());
   CHECK(found.at("kind") == wordList<Treatment::Kind>());
 }
 
@@ -151,7 +153,9 @@ TEST_CASE("every key that is written stands in the schema, and the other way", "
   same(file.at("choices").at(1), properties("choice"));
   same(file.at("sections").at(0), properties("section"));
   same(file.at("sections").at(0).at("layout"), properties("layout"));
+  same(file.at("sections").at(0).at("layout").at("empty").at(0), properties("runSlot"));
   same(file.at("pieces").at(0), properties("piece"));
+  same(file.at("pieces").at(0).at("laidOut"), properties("laidOut"));
   same(file.at("pieces").at(0).at("backcomb"), properties("backcomb"));
   same(file.at("pieces").at(0).at("root"), properties("zone"));
   same(file.at("treatments").at(0), properties("treatment"));

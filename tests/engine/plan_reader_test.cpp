@@ -128,6 +128,12 @@ TEST_CASE("each kind of bad value is refused at its place", "[plan][reader]") {
   check("\"taking\": \"weave\"", "\"taking\": \"chunk\"", E::FieldUnknownWord,
         "/pieces/0/taking");
   check("\"taking\": \"weave\"", "\"taking\": 3", E::FieldWrongType, "/pieces/0/taking");
+  check("\"own\": [\"line\"", "\"own\": [\"lines\"", E::FieldUnknownWord,
+        "/pieces/0/laidOut/own/0");
+  check("\"row\": 3", "\"row\": 0", E::FieldOutOfRange, "/pieces/0/laidOut/row");
+  check("\"pivot\": [60, 45]", "\"pivot\": [60]", E::FieldWrongType, "/sections/0/layout/pivot");
+  check("\"thicknessFrom_mm\": 4", "\"thicknessFrom_mm\": -4", E::FieldOutOfRange,
+        "/sections/0/layout/thicknessFrom_mm");
   check("\"held\": true", "\"held\": 1", E::FieldWrongType, "/pieces/0/held");
   check("\"order\": 1,\n      \"action\"", "\"order\": 1.5,\n      \"action\"",
         E::FieldOutOfRange, "/pieces/0/order");

@@ -11,7 +11,7 @@ using namespace combdraft::plan;
 
 TEMPLATE_TEST_CASE("every value has one word and comes back from it", "[plan]", head::HeadSet,
                    head::HeadSize, Turn, SkinTone, HairZone, CurlClass, Condition, Tone,
-                   Formula::ScalpContact, Action, Taking, KeptIn, Side, LayoutRun,
+                   Formula::ScalpContact, Action, Taking, KeptIn, Side, LayoutRun, Columns, RunField,
                    Treatment::Kind) {
   std::set<std::string_view> seen;
   int expected = 0;
@@ -63,10 +63,19 @@ TEST_CASE("the defaults of the field table are those of the structs", "[plan]") 
   CHECK(standard("scattered.to_mm") == ScatteredLight{}.to_mm);
   CHECK(standard("scattered.level") == ScatteredLight{}.level);
   const Layout layout;
-  CHECK(standard("layout.thicknessFrom_mm") == layout.thicknessFrom_mm);
-  CHECK(standard("layout.thicknessTo_mm") == layout.thicknessTo_mm);
-  CHECK(standard("layout.leftOutFrom_mm") == layout.leftOutFrom_mm);
-  CHECK(standard("layout.leftOutTo_mm") == layout.leftOutTo_mm);
+  CHECK(standard("layout.thicknessFrom_mm") == layout.thickness_mm.from);
+  CHECK(standard("layout.thicknessTo_mm") == layout.thickness_mm.to);
+  CHECK(standard("layout.leftOutFrom_mm") == layout.leftOut_mm.from);
+  CHECK(standard("layout.leftOutTo_mm") == layout.leftOut_mm.to);
+  CHECK(standard("layout.startFrom_mm") == layout.start_mm.from);
+  CHECK(standard("layout.startTo_mm") == layout.start_mm.to);
+  CHECK(standard("layout.backcombFrom_mm") == layout.backcomb_mm.from);
+  CHECK(standard("layout.pushedFrom_frac") == layout.pushed_frac.from);
+  CHECK(standard("layout.takenFrom_frac") == layout.taken_frac.from);
+  CHECK(standard("layout.tooth_mm") == layout.tooth_mm);
+  CHECK(standard("layout.gap_mm") == layout.gap_mm);
+  CHECK(standard("layout.zigzag_mm") == layout.zigzag_mm);
+  CHECK(standard("layout.dropMiddle_mm") == layout.dropMiddle_mm);
   CHECK(standard("layout.foil_mm") == layout.foil_mm);
   const Treatment treatment;
   CHECK(standard("treatment.to_mm") == treatment.to_mm);

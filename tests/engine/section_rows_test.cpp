@@ -87,8 +87,8 @@ TEST_CASE("a mirrored section has mirrored rows", "[head][rows]") {
     CAPTURE(static_cast<int>(run));
     CHECK(right.depth_mm() == Approx(left.depth_mm()).margin(0.3));
     // Pivoting rows are counted round the pivot, so the mirror counts from the other end.
-    const auto a = right.rowAt(25);
-    const auto b = left.rowAt(run == RowRun::Pivoting ? left.depth_mm() - 25 : 25);
+    const auto a = right.rowAt(25, 0.2);
+    const auto b = left.rowAt(run == RowRun::Pivoting ? left.depth_mm() - 25 : 25, 0.2);
     REQUIRE(a.size() == 1);
     REQUIRE(b.size() == 1);
     CHECK(lineLength_mm(kHead, a[0]) == Approx(lineLength_mm(kHead, b[0])).margin(1));
