@@ -86,7 +86,7 @@ inline Plan fullPlan() {
   retired.choice = "choice-1";
   retired.section = "section-1";
   retired.line = {{45, 55}, {75, 58}};
-  retired.root.lifts.level = 7;
+  retired.root.lifts.level = retired.end.lifts.level = 7;
   retired.laidOut = LaidOut{9, 1, {}, {}};
   section.retired = {retired};
   plan.put("section-1", section);
