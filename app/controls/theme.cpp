@@ -47,10 +47,10 @@ QWidget { color: %ink%; selection-background-color: %accent%; selection-color: %
 QMainWindow, #page, QScrollArea, QScrollArea > QWidget > QWidget { background: %ground%; }
 QToolTip { color: %ink%; background: %card%; border: 1px solid %edge%; padding: 5px; }
 QMenuBar { background: %ground%; padding: 2px 6px; }
-QMenuBar::item { padding: 5px 10px; border-radius: 4px; background: transparent; }
+QMenuBar::item { padding: 6px 10px; border-radius: 4px; background: transparent; }
 QMenuBar::item:selected { background: %accent%; color: %onAccent%; }
 QMenu { background: %card%; border: 1px solid %edge%; padding: 4px; }
-QMenu::item { padding: 6px 22px 6px 12px; border-radius: 3px; }
+QMenu::item { padding: 7px 22px 6px 12px; border-radius: 3px; }
 QMenu::item:selected { background: %accent%; color: %onAccent%; }
 QMenu::item:disabled { color: %softInk%; }
 QMenu::separator { height: 1px; background: %line%; margin: 4px 8px; }
@@ -85,12 +85,12 @@ QComboBox::drop-down { border: none; width: 20px; }
 QComboBox::down-arrow { image: url(:/icons/%chevron%); width: 10px; height: 10px; }
 QComboBox QAbstractItemView { background: %card%; border: 1px solid %edge%; padding: 3px; outline: 0; }
 QTreeView { background: %card%; border: 1px solid %line%; border-radius: 5px; padding: 3px; outline: 0; }
-QTreeView::item { padding: 6px 6px; }
+QTreeView::item { padding: 7px 6px; }
 QTreeView::item:selected { background: %accent%; color: %onAccent%; }
 QTreeView:focus { border: 2px solid %accent%; }
 QHeaderView::section { background: %ground%; border: none; border-bottom: 1px solid %line%; padding: 6px; font-weight: 600; }
 QListView { background: %card%; border: 1px solid %line%; border-radius: 5px; padding: 3px; }
-QListView::item { padding: 5px 6px; border-radius: 3px; }
+QListView::item { padding: 7px 6px; border-radius: 3px; }
 QListView::item:selected { background: %accent%; color: %onAccent%; }
 QListView:focus { border: 2px solid %accent%; }
 QSlider { min-height: 28px; }

@@ -36,11 +36,20 @@ CardColumn::CardColumn(document::DocumentController& controller, QWidget* parent
   findings_ = new FindingsList(controller, this);
   stack_->addWidget(findings_);
   connect(tabs_, &controls::Segments::chosen, stack_, &QStackedWidget::setCurrentIndex);
+  fitWidth();
+  turnTo(Card::Piece);
+}
+
+void CardColumn::fitWidth() {
   // Wide enough for a strand and its numbers, whatever the font.
   const int width = fontMetrics().averageCharWidth() * 43 + 24;
   setMinimumWidth(width);
   setMaximumWidth(2 * width);
-  turnTo(Card::Piece);
+}
+
+void CardColumn::changeEvent(QEvent* event) {
+  QFrame::changeEvent(event);
+  if (event->type() == QEvent::FontChange) fitWidth();
 }
 
 QWidget* CardColumn::scrolled(QWidget* card, const QString& name) {

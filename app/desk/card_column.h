@@ -29,7 +29,11 @@ class CardColumn : public QFrame {
   FindingsList* findings() { return findings_; }
   cards::PieceCard* pieceCard() { return piece_; }
 
+ protected:
+  void changeEvent(QEvent* event) override;
+
  private:
+  void fitWidth();
   QWidget* scrolled(QWidget* card, const QString& name);
 
   controls::Segments* tabs_;

@@ -81,6 +81,7 @@ class MainWindow : public QMainWindow {
  protected:
   void changeEvent(QEvent* event) override;
   void closeEvent(QCloseEvent* event) override;
+  void resizeEvent(QResizeEvent* event) override;
   void dragEnterEvent(QDragEnterEvent* event) override;
   void dropEvent(QDropEvent* event) override;
 
@@ -94,6 +95,7 @@ class MainWindow : public QMainWindow {
   void declareToolActions();
   void declareViewActions();
   void declareSettingsActions();
+  void declareWidthActions();
   void buildMenusAndTools();
   void connectAll();
   void turnTo(Page page);
@@ -108,6 +110,8 @@ class MainWindow : public QMainWindow {
   void takePreferences();
   void offerHints();
   void restoreWindow();
+  void fitReadings();
+  void widenCards(int steps);
   void keepWindow();
   MainWindow* windowWith(const QString& path) const;
   void quitAll();

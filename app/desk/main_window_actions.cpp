@@ -168,7 +168,7 @@ void MainWindow::buildMenusAndTools() {
   fill(view, {"view.diagram", "view.both", "view.look", ""});
   QMenu* large = view->addMenu(tr("La&rge view"));
   fill(large, {"view.large.front", "view.large.back", "view.large.left", "view.large.right", "view.large.top", "view.large.crown", "", "view.large.all"});
-  fill(view, {"", "view.pieceCard", "view.headCard", "view.hairCard", "view.done", "view.findings", "", "view.surround", "view.dark"});
+  fill(view, {"", "view.pieceCard", "view.headCard", "view.hairCard", "view.done", "view.findings", "", "view.cardsWider", "view.cardsNarrower", "", "view.surround", "view.dark"});
   menuBar()->setAccessibleName(tr("Menus"));
 
   tools_ = addToolBar(tr("Tools"));

@@ -16,10 +16,13 @@
 #include "app/desk/main_window.h"
 #include "app/desk/message_bar.h"
 #include "app/desk/preferences_page.h"
+#include "app/desk/readings_strip.h"
 #include "app/sheet/head_sheet.h"
 
 namespace combdraft::desk {
 namespace {
+
+constexpr int kLowWindow_lines = 38;  // below, readings make room for the sheet
 
 controls::ThemeName themeFor(store::ThemeChoice choice) {
   switch (choice) {
@@ -61,6 +64,14 @@ void MainWindow::declareSettingsActions() {
                   cards_->turnTo(shown ? CardColumn::Card::Piece : CardColumn::Card::Findings);
                 },
                 whileWorking(), [this] { return cards_->current() == CardColumn::Card::Findings; }});
+  declareWidthActions();
+}
+
+void MainWindow::declareWidthActions() {
+  actions_.add({QStringLiteral("view.cardsWider"), tr("Cards &wider"), tr("Give the cards more room, the sheet less; the edge between them can be dragged too"),
+                QKeySequence(Qt::CTRL | Qt::ALT | Qt::Key_Left), {}, [this] { widenCards(1); }, whileWorking()});
+  actions_.add({QStringLiteral("view.cardsNarrower"), tr("Cards &narrower"), tr("Give the sheet more room, the cards less"),
+                QKeySequence(Qt::CTRL | Qt::ALT | Qt::Key_Right), {}, [this] { widenCards(-1); }, whileWorking()});
 }
 
 void MainWindow::buildFindingsButton() {
@@ -180,11 +191,27 @@ void MainWindow::keepWindow() {
 
 void MainWindow::changeEvent(QEvent* event) {
   QMainWindow::changeEvent(event);
+  if (event->type() == QEvent::FontChange && readings_) fitReadings();
   // The desktop may have turned dark or light while another program was in front.
   if (event->type() != QEvent::ActivationChange || !isActiveWindow()) return;
   const store::Preferences now = settings_.preferences();
   if (now.theme == store::ThemeChoice::System && themeFor(now.theme) != controls::currentTheme().name)
     applyPreferences(now);
+}
+
+void MainWindow::resizeEvent(QResizeEvent* event) {
+  QMainWindow::resizeEvent(event);
+  fitReadings();
+}
+
+void MainWindow::fitReadings() {
+  readings_->setDetail(height() < kLowWindow_lines * fontMetrics().height() ? Detail::LevelOnly : Detail::All);
+}
+
+void MainWindow::widenCards(int steps) {
+  const int by = steps * 4 * fontMetrics().averageCharWidth();
+  const QList<int> sizes = splitter_->sizes();
+  splitter_->setSizes({sizes.at(0) - by, sizes.at(1) + by});
 }
 
 MainWindow* MainWindow::newWindow() {

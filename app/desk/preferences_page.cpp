@@ -59,7 +59,7 @@ PreferencesPage::PreferencesPage(QWidget* parent) : QWidget(parent) {
   std::vector<controls::Segment> sizes;
   for (const int percent : store::kTextSizes) sizes.push_back({tr("%1 %").arg(percent), {}, {}});
   textSize_ = choice(tr("Text size"), sizes);
-  softLabel(tr("Titles and the width of the cards follow in the next window you open."));
+  softLabel(tr("Titles follow in the next window you open."));
   connect(textSize_, &controls::Segments::chosen, this, changeTo([](store::Preferences& p, int index) {
             p.textSize_percent = store::kTextSizes[index];
           }));

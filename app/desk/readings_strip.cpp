@@ -42,7 +42,7 @@ ReadingTile::ReadingTile(const QString& name, QWidget* parent) : QFrame(parent),
   setFocusPolicy(Qt::TabFocus);
   auto* column = new QVBoxLayout(this);
   const int swatch = QFontMetrics(font()).height();
-  column->setContentsMargins(7, swatch + 8, 5, 5);
+  column->setContentsMargins(6, swatch + 8, 3, 5);
   column->setSpacing(0);
   const auto line = [&](bool strong, bool soft) {
     auto* label = new QLabel(this);
@@ -92,6 +92,12 @@ void ReadingTile::setFreshness(Freshness freshness) {
   freshness_ = freshness;
   describe();
   update();
+}
+
+void ReadingTile::setDetail(Detail detail) {
+  for (QLabel* label : {lightness_, share_, contrast_}) label->setVisible(detail == Detail::All);
+  layout()->activate();
+  updateGeometry();
 }
 
 void ReadingTile::describe() {
@@ -144,7 +150,7 @@ ReadingsStrip::ReadingsStrip(QWidget* parent) : QFrame(parent) {
   head->addWidget(promise);
   column->addLayout(head);
 
-  auto* scroll = new QScrollArea(this);
+  auto* scroll = scroll_ = new QScrollArea(this);
   scroll->setWidgetResizable(true);
   scroll->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   scroll->setAccessibleName(tr("Readings of each region"));
@@ -152,7 +158,7 @@ ReadingsStrip::ReadingsStrip(QWidget* parent) : QFrame(parent) {
   auto* row = new QWidget(scroll);
   auto* rowLayout = new QHBoxLayout(row);
   rowLayout->setContentsMargins(0, 0, 0, 0);
-  rowLayout->setSpacing(5);
+  rowLayout->setSpacing(4);
   const auto add = [&](const QString& name) {
     auto* tile = new ReadingTile(name, row);
     rowLayout->addWidget(tile, 1);
@@ -162,10 +168,27 @@ ReadingsStrip::ReadingsStrip(QWidget* parent) : QFrame(parent) {
   for (int i = 0; i < look::kRegions; ++i)
     add(QString::fromUtf8(look::regionWord(static_cast<look::Region>(i)).data()));
   scroll->setWidget(row);
-  // Always as high as a tile and its scroll bar, whatever the font.
-  scroll->setFixedHeight(row->sizeHint().height() + scroll->horizontalScrollBar()->sizeHint().height());
+  fitHeight();
   column->addWidget(scroll);
   setFreshness(Freshness::Lagging);
+}
+
+void ReadingsStrip::fitHeight() {
+  // Always as high as a tile and its scroll bar, whatever the font.
+  scroll_->widget()->layout()->invalidate();
+  scroll_->setFixedHeight(scroll_->widget()->sizeHint().height() + scroll_->horizontalScrollBar()->sizeHint().height());
+}
+
+void ReadingsStrip::setDetail(Detail detail) {
+  if (detail == detail_) return;
+  detail_ = detail;
+  for (ReadingTile* tile : tiles_) tile->setDetail(detail);
+  fitHeight();
+}
+
+void ReadingsStrip::changeEvent(QEvent* event) {
+  QFrame::changeEvent(event);
+  if (event->type() == QEvent::FontChange && scroll_ && scroll_->widget()) fitHeight();
 }
 
 void ReadingsStrip::set(const live::LookResult& result) {

@@ -10,6 +10,8 @@
 
 #include "app/live/look_service.h"
 
+class QScrollArea;
+
 namespace combdraft::desk {
 
 /// One region's words, as shown and as read out.
@@ -23,6 +25,10 @@ ReadingText readingText(const look::Reading& reading, const look::Contrast* cont
 /// The swatch of a reading under its light, for the screen.
 QColor swatchColour(const look::Reading& reading, colour::Light light);
 
+/// How much a tile shows; a low window keeps the room for the sheet. What is
+/// not shown is still read out.
+enum class Detail { All, LevelOnly };
+
 class ReadingTile : public QFrame {
   Q_OBJECT
 
@@ -31,6 +37,7 @@ class ReadingTile : public QFrame {
   void set(const std::optional<look::Reading>& reading, const look::Contrast* contrast,
             colour::Light light);
   void setFreshness(live::LookService::Freshness freshness);
+  void setDetail(Detail detail);
   QString sentence() const { return accessibleName(); }
 
  protected:
@@ -52,11 +59,20 @@ class ReadingsStrip : public QFrame {
   explicit ReadingsStrip(QWidget* parent = nullptr);
   void set(const live::LookResult& result);
   void setFreshness(live::LookService::Freshness freshness);
+  void setDetail(Detail detail);
+  Detail detail() const { return detail_; }
   const std::vector<ReadingTile*>& tiles() const { return tiles_; }
   QString stateText() const { return state_->text(); }
 
+ protected:
+  void changeEvent(QEvent* event) override;
+
  private:
+  void fitHeight();
+
   QLabel* state_;
+  QScrollArea* scroll_ = nullptr;
+  Detail detail_ = Detail::All;
   std::vector<ReadingTile*> tiles_;  // whole head, then the regions in order
 };
 

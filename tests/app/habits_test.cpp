@@ -11,6 +11,7 @@
 #include <QSettings>
 #include <QSplitter>
 #include <QTreeWidget>
+#include <QUndoView>
 
 #include "app/controls/number_field.h"
 #include "app/controls/segments.h"
@@ -22,6 +23,7 @@
 #include "app/desk/keys_page.h"
 #include "app/desk/new_plan_page.h"
 #include "app/desk/preferences_page.h"
+#include "app/desk/readings_strip.h"
 #include "app/desk/start_page.h"
 #include "app/sheet/head_sheet.h"
 #include "tests/app/desk_fixture.h"
@@ -453,6 +455,62 @@ TEST_CASE("hints come once, take no focus, and can be put away for good", "[habi
   CHECK(page.hints()->isChecked());
   QTest::keyClick(&page, Qt::Key_Escape);
   CHECK(desk.window->hints().shownId() == QStringLiteral("handles"));
+}
+
+TEST_CASE("the history names what was done and goes back to a chosen line", "[habits][history]") {
+  Desk desk;
+  desk.window->openPath(desk.file("history"));
+  desk.edit();
+  actionOf(desk, "piece.add")->trigger();
+  REQUIRE(desk.window->controller().document().pieces().size() == 2);
+  actionOf(desk, "view.done")->trigger();
+  auto* history = desk.window->cards().findChild<QUndoView*>();
+  REQUIRE(history);
+  REQUIRE(history->isVisible());
+  REQUIRE(history->model()->rowCount() == 3);
+  CHECK(history->model()->index(0, 0).data().toString() == QStringLiteral("As it was opened"));
+  CHECK(history->model()->index(1, 0).data().toString() == QStringLiteral("Change white hair"));
+  CHECK(history->model()->index(2, 0).data().toString() == QStringLiteral("Add a piece"));
+  CHECK(history->visualRect(history->model()->index(1, 0)).height() >= 28);
+  history->setFocus();
+  QTest::keyClick(history, Qt::Key_Home);
+  CHECK(desk.window->controller().document().pieces().size() == 1);
+  CHECK(desk.window->controller().document().hair().white_frac == 0.1);
+  QTest::keyClick(history, Qt::Key_End);
+  CHECK(desk.window->controller().document().pieces().size() == 2);
+}
+
+TEST_CASE("a low window keeps its room for the sheet, and the cards can be widened by key", "[habits][windows]") {
+  Desk desk;
+  desk.window->openPath(desk.file("low"));
+  REQUIRE(desk.isFresh());
+  CHECK(desk.window->readings().detail() == desk::Detail::All);
+  const int tall = desk.window->readings().height();
+  desk.window->resize(1180, 34 * desk.window->fontMetrics().height());
+  QCoreApplication::processEvents();
+  CHECK(desk.window->readings().detail() == desk::Detail::LevelOnly);
+  CHECK(QTest::qWaitFor([&] { return desk.window->readings().height() < tall; }, 1000));
+  CHECK(desk.window->readings().tiles().front()->sentence().contains(QStringLiteral("L* 33")));  // still read out
+  const int cards = desk.window->cards().width();
+  QTest::keyClick(desk.window.get(), Qt::Key_Left, Qt::ControlModifier | Qt::AltModifier);
+  CHECK(desk.window->cards().width() > cards);
+  actionOf(desk, "view.cardsNarrower")->trigger();
+  CHECK(desk.window->cards().width() == cards);
+}
+
+TEST_CASE("rows of lists are large enough to touch", "[habits][access]") {
+  Desk desk;
+  desk.window->openPath(desk.file("rows"));
+  actionOf(desk, "file.start")->trigger();
+  for (QListWidget* list : {desk.window->startPage().recentList(), desk.window->startPage().exampleList()}) {
+    REQUIRE(list->count() > 0);
+    CHECK(list->visualItemRect(list->item(0)).height() >= 28);
+  }
+  desk.window->search().open();
+  CHECK(desk.window->search().list()->visualItemRect(desk.window->search().list()->item(0)).height() >= 28);
+  actionOf(desk, "edit.keys")->trigger();
+  QTreeWidget* keys = desk.window->keysPage().list();
+  CHECK(keys->visualItemRect(keys->topLevelItem(0)).height() >= 28);
 }
 
 TEST_CASE("pages of settings can be walked by Tab and are large enough to touch", "[habits][access]") {
