@@ -38,7 +38,8 @@ const Theme kDark{ThemeName::Dark,
                   QColor(0xF0, 0xC9, 0x7A),   // caution
                   QColor(0x3D, 0x34, 0x22)};  // cautionGround
 
-constexpr const char* kDarkProperty = "combdraftDark";  // of the application object
+// Properties of the application object.
+constexpr const char *kDarkProperty = "combdraftDark", *kStyledProperty = "combdraftStyled";
 
 // %tokens% are replaced by colours; lengths are in `em` of the bundled font so
 // that everything grows with it.
@@ -191,8 +192,10 @@ void applyTheme(QApplication& app, ThemeName name, int textSize_percent) {
   QFont font(family.isEmpty() ? app.font().family() : family);
   font.setPointSizeF(textSize_percent / 10.0);
   font.setStyleStrategy(QFont::PreferAntialias);
-  app.setFont(font);
-  app.setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
+  // Each of these polishes every widget again: only what changed.
+  if (app.font() != font) app.setFont(font);
+  if (!app.property(kStyledProperty).toBool()) app.setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
+  app.setProperty(kStyledProperty, true);
   app.setPalette(paletteOf(theme(name)));
   app.setStyleSheet(sheetOf(theme(name)));
 }
