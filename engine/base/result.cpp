@@ -57,7 +57,8 @@ std::string sentence(const Error& e) {
     case ErrorCode::JsonDuplicateKey: return "the key \"" + arg(e, 0) + "\" stands twice";
     case ErrorCode::JsonNotFinite: return "a number is too large to be read: " + arg(e, 0);
     case ErrorCode::JsonNotUtf8: return "the text is not UTF-8";
-    case ErrorCode::NotAPlan: return "this JSON is not a plan: " + arg(e, 0);
+    case ErrorCode::NotAPlan: 
+      return "this JSON is not a " + (e.args.size() > 1 ? arg(e, 1) : "plan") + ": " + arg(e, 0);
     case ErrorCode::VersionTooNew:
       return "the plan was written in format " + arg(e, 0) + "; this program reads up to format " +
              arg(e, 1) + ", so a newer program is needed";

@@ -26,6 +26,9 @@ enum class EditKind {
   SplitSection,
   TakeBack,
   LetGo,
+  Paste,
+  Duplicate,
+  UsePattern,
   ChangeItem,
 };
 

@@ -12,7 +12,8 @@ using Kind = JsonValue::Kind;
 
 class PlanReader {
  public:
-  explicit PlanReader(const JsonValue& root) : root_(root), top_(state_, root, "", "plan") {}
+  PlanReader(const JsonValue& root, std::string_view formatName)
+      : root_(root), formatName_(formatName), top_(state_, root, "", "plan") {}
 
   Result<Plan> read() {
     readHeader();
@@ -22,14 +23,39 @@ class PlanReader {
     return std::move(plan_);
   }
 
+  Result<Parts> readParts() {
+    Parts parts{{}, {}, {}, noParts()};
+    readHeader();
+    PlanInfo info = parts.plan.info();
+    if (!state_.failed()) {
+      walk(top_, parts);
+      Head head = parts.plan.head();
+      if (top_.has("head"))
+        readHead(head);
+      else
+        useHead(head);
+      plan_ = parts.plan;
+      plan_.put(kHeadId, std::move(head));
+      readPlacement();
+      top_.extra(info.extra);
+    }
+    if (!state_.failed()) resolveTwins();
+    if (state_.failed()) return *state_.error;
+    plan_.put(kPlanId, std::move(info));
+    tidyParts(plan_);
+    parts.plan = std::move(plan_);
+    return parts;
+  }
+
  private:
   void readHeader() {
+    const std::string kind(formatName_.substr(formatName_.find(' ') + 1));
     if (root_.kind != Kind::Object)
-      return state_.fail(ErrorCode::NotAPlan, "", {"it is " + kindText(root_)});
+      return state_.fail(ErrorCode::NotAPlan, "", {"it is " + kindText(root_), kind});
     const JsonValue* format = root_.find("format");
-    if (!format || format->kind != Kind::Text || format->text != kFormatName)
+    if (!format || format->kind != Kind::Text || format->text != formatName_)
       return state_.fail(ErrorCode::NotAPlan, format ? "/format" : "",
-                         {"it needs \"format\": \"" + std::string(kFormatName) + "\""});
+                         {"it needs \"format\": \"" + std::string(formatName_) + "\"", kind});
     const JsonValue* version = root_.find("version");
     if (!version) return state_.fail(ErrorCode::FieldMissing, "", {"version"});
     const auto typed = parseNumber(version->kind == Kind::Number ? version->text : "");
@@ -59,16 +85,20 @@ class PlanReader {
     plan_.put(kHeadId, std::move(head));
     plan_.put(kHairId, std::move(hair));
     readList<Choice>("choices", "choice", 1, limits::kChoices);
-    readList<Formula>("formulas", "formula", 0, limits::kFormulas);
-    readList<Section>("sections", "section", 0, limits::kSections);
-    readList<Piece>("pieces", "piece", 0, limits::kPieces);
+    readPlacement();
     readList<Treatment>("treatments", "treatment", 0, limits::kTreatments);
-    readList<Note>("placedNotes", "note", 0, limits::kNotes);
     top_.kept("agreed", info.agreedJson);
     top_.kept("visits", info.visitsJson);
     top_.kept("log", info.logJson);
     top_.extra(info.extra);
     plan_.put(kPlanId, std::move(info));
+  }
+
+  void readPlacement() {
+    readList<Formula>("formulas", "formula", 0, limits::kFormulas);
+    readList<Section>("sections", "section", 0, limits::kSections);
+    readList<Piece>("pieces", "piece", 0, limits::kPieces);
+    readList<Note>("placedNotes", "note", 0, limits::kNotes);
   }
 
   void readHead(Head& head) {
@@ -214,6 +244,7 @@ class PlanReader {
   };
 
   const JsonValue& root_;
+  const std::string_view formatName_;
   ReadState state_;
   ObjectReader top_;
   Plan plan_;
@@ -222,14 +253,27 @@ class PlanReader {
 
 }  // namespace
 
-Result<Plan> readPlan(std::string_view text) {
+namespace {
+
+Result<JsonValue> parsedFile(std::string_view text) {
   if (text.size() > limits::kFileBytes)
     return Error{ErrorCode::FileTooLarge, {},
                  {std::to_string(text.size()), std::to_string(limits::kFileBytes)}, {}};
-  auto parsed = parseJson(text, {limits::kDepth, limits::kValues});
-  if (!parsed) return parsed.error();
-  const JsonValue root = std::move(parsed).value();
-  return PlanReader(root).read();
+  return parseJson(text, {limits::kDepth, limits::kValues});
+}
+
+}  // namespace
+
+Result<Plan> readPlan(std::string_view text) {
+  const Result<JsonValue> root = parsedFile(text);
+  if (!root) return root.error();
+  return PlanReader(*root, kFormatName).read();
+}
+
+Result<Parts> readParts(std::string_view text, std::string_view formatName) {
+  const Result<JsonValue> root = parsedFile(text);
+  if (!root) return root.error();
+  return PlanReader(*root, formatName).readParts();
 }
 
 }  // namespace combdraft::plan

@@ -4,7 +4,7 @@
 #include <string_view>
 
 #include "engine/base/result.h"
-#include "engine/plan/plan.h"
+#include "engine/plan/parts.h"
 
 namespace combdraft::plan {
 
@@ -17,5 +17,11 @@ inline constexpr std::string_view kFormatName = "combdraft plan";
 /// PointOffHead codes with where = JSON pointer. What the items mean together
 /// (a choice that does not exist, say) is for validate().
 Result<Plan> readPlan(std::string_view text);
+
+/// Reads parts of a plan: a file with this `formatName`, the plan's version and
+/// its lists of formulas, sections, pieces and placed notes, each as in a plan; `head`
+/// may be missing. Errors as readPlan, but for names that lead nowhere: those
+/// are dropped (tidyParts).
+Result<Parts> readParts(std::string_view text, std::string_view formatName);
 
 }  // namespace combdraft::plan

@@ -258,4 +258,20 @@ std::string writePlan(const Plan& plan) {
   return prettyText(std::move(top).take());
 }
 
+std::string writeParts(const Parts& parts, std::string_view formatName) {
+  ObjectWriter top;
+  top.put("format", JsonValue::string(std::string(formatName)));
+  top.whole("version", kFormatVersion);
+  Parts header{parts.name, parts.goodFor, parts.notFor, {}};
+  walk(top, header);
+  Head head = parts.plan.head();
+  if (!(head == noParts().head())) top.object("head", "head", head);
+  putList<Formula>(top, "formulas", parts.plan);
+  putList<Section>(top, "sections", parts.plan);
+  putList<Piece>(top, "pieces", parts.plan);
+  putList<Note>(top, "placedNotes", parts.plan);
+  top.extra(parts.plan.info().extra);
+  return prettyText(std::move(top).take());
+}
+
 }  // namespace combdraft::plan

@@ -13,7 +13,7 @@
 //   kept    JSON of others, kept as found               extra  every other key, kept,
 //                                                              also of nested objects
 #include "engine/plan/field_info.h"
-#include "engine/plan/plan.h"
+#include "engine/plan/parts.h"
 
 namespace combdraft::plan {
 
@@ -24,6 +24,13 @@ void walk(V& v, PlanInfo& p) {
   v.id("activeChoice", p.activeChoice);
   v.text("notes", p.notes);
   v.numbersByName("assumptions", p.assumptions);
+}
+
+template <class V>
+void walk(V& v, Parts& p) {
+  v.line("name", p.name);
+  v.text("goodFor", p.goodFor);
+  v.text("notFor", p.notFor);
 }
 
 template <class V>
