@@ -1,5 +1,6 @@
 #include "app/cards/card_parts.h"
 
+#include "app/controls/text_field.h"
 #include "engine/plan/field_info.h"
 
 namespace combdraft::cards {
@@ -16,6 +17,8 @@ QLabel* addLabel(QVBoxLayout* column, const QString& text, double size) {
   return label;
 }
 
+constexpr int kComboLetters = 9;  // that are always in view
+
 }  // namespace
 
 QLabel* addTitle(QVBoxLayout* column, const QString& text) { return addLabel(column, text, 1.25); }
@@ -25,17 +28,50 @@ QLabel* addHeading(QVBoxLayout* column, const QString& text) {
   return addLabel(column, text, 1.0);
 }
 
+QLabel* addSoftText(QVBoxLayout* column, const QString& text) {
+  auto* label = new QLabel(text, column->parentWidget());
+  label->setProperty("soft", true);
+  label->setWordWrap(true);
+  column->addWidget(label);
+  return label;
+}
+
+QLabel* addCaution(QVBoxLayout* column) {
+  auto* label = new QLabel(column->parentWidget());
+  label->setProperty("caution", true);
+  label->setWordWrap(true);
+  label->hide();
+  column->addWidget(label);
+  return label;
+}
+
+void showLines(QLabel* caution, const QStringList& lines) {
+  caution->setVisible(!lines.isEmpty());
+  caution->setText(lines.isEmpty() ? QString()
+                                   : QStringLiteral("\u26A0 ") + lines.join(QStringLiteral("\n\u26A0 ")));
+}
+
+QComboBox* newCombo(QWidget* parent, const QString& name, const QStringList& words) {
+  auto* combo = new QComboBox(parent);
+  combo->addItems(words);
+  combo->setPlaceholderText(QObject::tr("mixed"));
+  combo->setAccessibleName(name);
+  combo->setMinimumHeight(30);
+  combo->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+  combo->setMinimumContentsLength(kComboLetters);
+  // The wheel scrolls the card, it does not change the hair.
+  combo->setFocusPolicy(Qt::StrongFocus);
+  return combo;
+}
+
 QComboBox* addChoice(QVBoxLayout* column, const QString& label, const QStringList& words) {
   auto* row = new QHBoxLayout;
   auto* text = new QLabel(label, column->parentWidget());
-  auto* combo = new QComboBox(column->parentWidget());
-  combo->addItems(words);
-  combo->setPlaceholderText(QObject::tr("mixed"));
-  combo->setAccessibleName(label);
-  combo->setMinimumHeight(30);
+  text->setWordWrap(true);
+  QComboBox* combo = newCombo(column->parentWidget(), label, words);
   text->setBuddy(combo);
   row->addWidget(text, 1);
-  row->addWidget(combo);
+  row->addWidget(combo, 1);
   column->addLayout(row);
   return combo;
 }
@@ -53,6 +89,11 @@ controls::NumberFieldSpec specOf(const char* field, const QString& label, const 
   spec.shownPerValue = shownPerValue;
   spec.tip = QString::fromUtf8(info.what.data(), static_cast<qsizetype>(info.what.size()));
   return spec;
+}
+
+void abandonTyping(QWidget* card) {
+  for (auto* field : card->findChildren<controls::NumberField*>()) field->abandonTyping();
+  for (auto* field : card->findChildren<controls::TextField*>()) field->abandonTyping();
 }
 
 }  // namespace combdraft::cards

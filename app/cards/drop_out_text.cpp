@@ -2,21 +2,24 @@
 
 #include <QStringList>
 
-#include "app/controls/number_input.h"
-#include "engine/base/number_text.h"
 #include "engine/plan/field_info.h"
 
 namespace combdraft::cards {
+namespace {
 
-QString dropOutText(const std::vector<plan::Stretch>& dropOuts) {
+QString shown(double value_mm, controls::LengthUnit unit) { return controls::lengthNumber(value_mm, unit, 3); }
+
+}  // namespace
+
+QString dropOutText(const std::vector<plan::Stretch>& dropOuts, controls::LengthUnit unit) {
   QStringList parts;
   for (const plan::Stretch& stretch : dropOuts)
-    parts << QStringLiteral("%1\u2013%2").arg(controls::shownNumber(stretch.from_mm, 3),
-                                              controls::shownNumber(stretch.to_mm, 3));
+    parts << QStringLiteral("%1\u2013%2").arg(shown(stretch.from_mm, unit), shown(stretch.to_mm, unit));
   return parts.join(QStringLiteral("; "));
 }
 
-std::optional<std::vector<plan::Stretch>> dropOutsFrom(const QString& text) {
+std::optional<std::vector<plan::Stretch>> dropOutsFrom(const QString& text, controls::LengthUnit unit,
+                                                       const std::vector<plan::Stretch>& before) {
   std::vector<plan::Stretch> dropOuts;
   if (text.trimmed().isEmpty()) return dropOuts;
   // Stretches end with ";" or with a comma that is followed by a space, so that
@@ -24,18 +27,23 @@ std::optional<std::vector<plan::Stretch>> dropOutsFrom(const QString& text) {
   QString list = text;
   list.replace(QStringLiteral(", "), QStringLiteral(";"));
   const plan::FieldInfo& info = plan::fieldInfo("piece.dropOuts");
+  const auto number = [&](const QString& part) -> std::optional<double> {
+    const QString typed = part.trimmed();
+    for (const plan::Stretch& stretch : before)
+      for (const double value_mm : {stretch.from_mm, stretch.to_mm})
+        if (typed == shown(value_mm, unit)) return value_mm;
+    return controls::lengthFrom(typed, unit);
+  };
   for (const QString& part : list.split(u';', Qt::SkipEmptyParts)) {
     QString ends = part.trimmed();
     ends.replace(QStringLiteral("\u2013"), QStringLiteral("-")).replace(QStringLiteral("to"), QStringLiteral("-"));
     const QStringList numbers = ends.split(u'-');
     if (numbers.size() != 2) return std::nullopt;
-    const auto number = [](QString n) {
-      return parseNumber(n.trimmed().replace(u',', u'.').toStdString());
-    };
     const std::optional<double> from = number(numbers[0]), to = number(numbers[1]);
     if (!from || !to || *from >= *to || *from < info.low || *to > info.high) return std::nullopt;
     dropOuts.push_back({*from, *to});
   }
+  if (dropOuts.size() > plan::limits::kSmallList) return std::nullopt;
   return dropOuts;
 }
 

@@ -4,20 +4,20 @@
 // mixed; what is typed goes to all of them.
 #include <QComboBox>
 #include <QLabel>
-#include <QLineEdit>
+#include <QPushButton>
 #include <QWidget>
 
 #include "app/cards/piece_edits.h"
 #include "app/cards/strand_drawing.h"
 #include "app/controls/number_field.h"
 #include "app/controls/segments.h"
+#include "app/controls/text_box.h"
+#include "app/controls/text_field.h"
 #include "app/document/document_controller.h"
 
 class QVBoxLayout;
 
 namespace combdraft::cards {
-
-struct PieceNumber;
 
 class PieceCard : public QWidget {
   Q_OBJECT
@@ -33,35 +33,48 @@ class PieceCard : public QWidget {
   QString cautionText() const { return caution_->isHidden() ? QString() : caution_->text(); }
 
  private:
+  // piece_card_build.cpp
   void build();
+  void buildStrip();
+  void buildColour();
+  void buildWork();
   QVBoxLayout* section(const QString& title, QWidget** box = nullptr);
   void addNumbers(QVBoxLayout* column, int group);
+  QComboBox* addTone(QVBoxLayout* column, const QString& label, const QString& what,
+                     plan::ZoneColour plan::Piece::*zone);
+  QComboBox* addFormula(QVBoxLayout* column, const QString& label, const QString& what,
+                        plan::ZoneColour plan::Piece::*zone);
+  void connectStrand();
+
+  // piece_card.cpp
   void fill();
+  using Pieces = std::vector<const plan::Piece*>;
+  void fillChoices(const Pieces& pieces);
+  void fillNumbers(const Pieces& pieces);
+  void fillColour(const Pieces& pieces);
+  void fillWork(const Pieces& pieces);
+  void showWhatApplies(const Pieces& pieces);
   void change(const QString& what, const PieceChange& change,
               document::Gesture gesture = document::Gesture::none());
   std::vector<plan::ItemId> selected() const;
-  void connectStrand();
-  void showCautions(const std::vector<const plan::Piece*>& pieces);
 
   document::DocumentController& controller_;
   QLabel *title_, *nothing_, *caution_;
-  QWidget *body_, *strandBox_, *endZone_, *weaveBox_, *paintBox_, *finishBox_;
+  QWidget *body_, *strandBox_, *endZone_, *finishBox_;
   StrandDrawing* strand_;
   controls::Segments *action_, *taking_, *keptIn_, *under_;
-  QComboBox *rootTone_, *endTone_;
-  QLineEdit *label_, *foil_, *dropOuts_;
-  QLabel* dropOutProblem_;
+  QComboBox *rootTone_, *endTone_, *rootFormula_, *endFormula_;
+  controls::TextField *label_, *foil_, *dropOuts_;
+  QLabel* sharers_;
+  QPushButton* shareFoil_;
+  controls::TextBox* note_;
   std::vector<controls::NumberField*> numbers_;
-  document::Gesture stepping_ = document::Gesture::begin();
+  document::Gesture stepping_ = document::Gesture::begin(), writing_ = document::Gesture::begin();
 };
 
 /// Hair zone at the middle of a piece's line.
 plan::HairZone zoneOf(const plan::Plan& plan, const plan::Piece& piece);
 /// Length of the hair in that zone, mm: the strand that a card draws.
 double strandLength_mm(const plan::Plan& plan, const plan::Piece& piece);
-
-/// Cautions that stand where the risk is; one sentence each, look, check, test
-/// or refer. Empty = none of them applies.
-QStringList pieceCautions(const plan::Plan& plan, const std::vector<const plan::Piece*>& pieces);
 
 }  // namespace combdraft::cards

@@ -1,6 +1,8 @@
 #include "app/cards/piece_edits.h"
 
 #include <QCoreApplication>
+#include <algorithm>
+#include <set>
 
 #include "engine/plan/edits.h"
 
@@ -16,6 +18,45 @@ std::vector<plan::ItemId> piecesOf(const plan::Plan& plan, const std::vector<pla
 plan::Plan withPieces(const plan::Plan& plan, const std::vector<plan::ItemId>& ids,
                       const PieceChange& change) {
   return plan::applied(plan, plan::changePieces(plan, piecesOf(plan, ids), change));
+}
+
+plan::Plan withPiecesAt(const plan::Plan& plan, const std::vector<plan::ItemId>& ids, int place) {
+  const std::set<plan::ItemId> moved(ids.begin(), ids.end());
+  const plan::Piece* first = ids.empty() ? nullptr : plan.find<plan::Piece>(ids.front());
+  if (!first) return plan;
+  std::vector<plan::ItemId> run, order;
+  for (const auto& [id, piece] : plan.pieces(first->choice)) {
+    // A twin that follows a moved piece comes along by itself (renumber).
+    if (moved.count(id))
+      run.push_back(id);
+    else if (!moved.count(piece->twinOf))
+      order.push_back(id);
+  }
+  const std::ptrdiff_t at = std::clamp<std::ptrdiff_t>(place - 1, 0, static_cast<std::ptrdiff_t>(order.size()));
+  order.insert(order.begin() + at, run.begin(), run.end());
+  return plan::applied(plan, plan::renumber(plan, first->choice, order));
+}
+
+QStringList foilSharers(const plan::Plan& plan, const std::vector<plan::ItemId>& ids) {
+  const std::set<plan::ItemId> about(ids.begin(), ids.end());
+  QStringList names;
+  const plan::Piece* first = ids.empty() ? nullptr : plan.find<plan::Piece>(ids.front());
+  if (!first) return names;
+  std::set<std::string> foils;
+  for (const plan::ItemId& id : ids)
+    if (const auto* piece = plan.find<plan::Piece>(id); piece && !piece->foil.empty()) foils.insert(piece->foil);
+  for (const auto& [id, piece] : plan.pieces(first->choice))
+    if (!about.count(id) && foils.count(piece->foil)) names << pieceName(id, *piece);
+  return names;
+}
+
+std::string freeFoil(const plan::Plan& plan) {
+  std::set<std::string> taken;
+  for (const auto& [id, item] : plan.items())
+    if (const auto* piece = std::get_if<plan::Piece>(item.get())) taken.insert(piece->foil);
+  int number = 1;
+  while (taken.count("F" + std::to_string(number))) ++number;
+  return "F" + std::to_string(number);
 }
 
 QString pieceName(const plan::ItemId& id, const plan::Piece& piece) {

@@ -10,20 +10,23 @@
 #include <cmath>
 
 #include "app/cards/strand_colours.h"
-#include "app/controls/number_input.h"
 #include "app/controls/theme.h"
+#include "app/controls/units.h"
 #include "engine/placement/light_along.h"
 #include "engine/plan/field_info.h"
 
 namespace combdraft::cards {
 namespace {
 
-using controls::shownNumber;
+using controls::LengthUnit;
+using controls::Units;
 
 constexpr double kScaleBend = 0.6;   // 1 = even scale; smaller = wider at the root
 constexpr int kCurvePoints = 96;
 constexpr double kGrab_px = 15;      // half of a 30 px target
 constexpr double kPushedAtFirst_frac = 0.5;  // when depth is dragged out of nothing
+
+QString length(double value_mm) { return controls::lengthText(value_mm, Units::current().length()); }
 
 double clampTo(const char* field, double value) {
   const plan::FieldInfo& info = plan::fieldInfo(field);
@@ -69,23 +72,21 @@ plan::Piece withHandleAt(plan::Piece piece, StrandHandle handle, double place_mm
 }
 
 QString handleText(const plan::Piece& piece, StrandHandle handle) {
-  const auto mm = [](double value) { return shownNumber(value, 1); };
   switch (handle) {
     case StrandHandle::Start:
       return piece.start_mm == 0 ? StrandDrawing::tr("starts from the scalp")
-                                 : StrandDrawing::tr("starts %1 mm off the scalp").arg(mm(piece.start_mm));
+                                 : StrandDrawing::tr("starts %1 off the scalp").arg(length(piece.start_mm));
     case StrandHandle::Blend:
-      return StrandDrawing::tr("blends over %1 mm").arg(mm(piece.blend_mm));
+      return StrandDrawing::tr("blends over %1").arg(length(piece.blend_mm));
     case StrandHandle::BackcombDepth:
       return piece.backcomb.depth_mm == 0
                  ? StrandDrawing::tr("no backcomb")
-                 : StrandDrawing::tr("backcomb depth %1 mm").arg(mm(piece.backcomb.depth_mm));
+                 : StrandDrawing::tr("backcomb depth %1").arg(length(piece.backcomb.depth_mm));
     case StrandHandle::Handover:
-      return piece.handover_mm
-                 ? StrandDrawing::tr("end formula from %1 mm").arg(mm(*piece.handover_mm))
-                 : StrandDrawing::tr("one formula throughout");
+      return piece.handover_mm ? StrandDrawing::tr("end formula from %1").arg(length(*piece.handover_mm))
+                               : StrandDrawing::tr("one formula throughout");
     case StrandHandle::Stop:
-      return piece.stop_mm ? StrandDrawing::tr("stops at %1 mm").arg(mm(*piece.stop_mm))
+      return piece.stop_mm ? StrandDrawing::tr("stops at %1").arg(length(*piece.stop_mm))
                            : StrandDrawing::tr("through the ends");
   }
   return {};
@@ -96,6 +97,10 @@ StrandDrawing::StrandDrawing(QWidget* parent) : QWidget(parent) {
   setMouseTracking(true);
   QSizePolicy policy(QSizePolicy::Expanding, QSizePolicy::Fixed);
   setSizePolicy(policy);
+  connect(&Units::current(), &Units::changed, this, [this] {
+    describe();
+    update();
+  });
   describe();
 }
 
@@ -383,17 +388,23 @@ void StrandDrawing::paintCurve(QPainter& painter, const Frame& f) const {
 
   painter.setPen(t.softInk);
   double lastRight = -1;
-  const double length = strand_->length_mm;
-  for (const double mm : {0.0, 10.0, 20.0, 40.0, 80.0, 150.0, 250.0, 400.0, 600.0, 900.0}) {
-    if (mm > length * 0.86) break;
-    const QString text = shownNumber(mm, 0);
+  const double length_mm = strand_->length_mm;
+  const LengthUnit unit = Units::current().length();
+  // Round marks of the unit in force.
+  const std::vector<double> marks =
+      unit == LengthUnit::Inches
+          ? std::vector{0.0, 6.35, 12.7, 25.4, 50.8, 101.6, 152.4, 254.0, 406.4, 609.6, 914.4}
+          : std::vector{0.0, 10.0, 20.0, 40.0, 80.0, 150.0, 250.0, 400.0, 600.0, 900.0};
+  for (const double mm : marks) {
+    if (mm > length_mm * 0.86) break;
+    const QString text = controls::lengthNumber(mm, unit, 0);
     const double x = xOf(mm), w = QFontMetricsF(small).horizontalAdvance(text);
     painter.drawLine(QPointF(x, f.chartBottom), QPointF(x, f.chartBottom + 4));
     if (x - w / 2 < lastRight + 4) continue;
     painter.drawText(QRectF(x - w, f.chartBottom + 4, 2 * w, lineHeight), Qt::AlignHCenter, text);
     lastRight = x + w / 2;
   }
-  const QString ends = tr("%1 mm").arg(shownNumber(length, 0));
+  const QString ends = controls::lengthText(length_mm, unit, 0);
   const double w = QFontMetricsF(small).horizontalAdvance(ends);
   painter.drawText(QRectF(std::min(f.right - w / 2, width() - w - 1), f.chartBottom + 4, w + 2, lineHeight),
                    Qt::AlignLeft, ends);

@@ -9,8 +9,15 @@
 #include <cmath>
 
 #include "app/controls/number_input.h"
+#include "app/controls/units.h"
 
 namespace combdraft::controls {
+namespace {
+
+// A value typed finer than the field's grain is shown as typed, to this many.
+constexpr int kMostDecimals = 3;
+
+}  // namespace
 
 NumberField::NumberField(NumberFieldSpec spec, QWidget* parent)
     : QWidget(parent), spec_(std::move(spec)) {
@@ -38,10 +45,10 @@ NumberField::NumberField(NumberFieldSpec spec, QWidget* parent)
   edit_->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
   row->addWidget(edit_);
   if (!boxOnly) {
-    auto* unit = new QLabel(spec_.unit, this);
-    unit->setProperty("soft", true);
-    unit->setFixedWidth(digit * 4);
-    row->addWidget(unit);
+    unit_ = new QLabel(this);
+    unit_->setProperty("soft", true);
+    unit_->setFixedWidth(digit * 4);
+    row->addWidget(unit_);
   }
 
   problem_ = new QLabel(this);
@@ -50,49 +57,106 @@ NumberField::NumberField(NumberFieldSpec spec, QWidget* parent)
   problem_->hide();
   column->addWidget(problem_);
 
-  edit_->setAccessibleName(spec_.unit.isEmpty() ? spec_.label
-                                                : spec_.label + QStringLiteral(", ") + spec_.unit);
-  edit_->setAccessibleDescription(rangeText());
-  const QString tip =
-      spec_.tip.isEmpty() ? rangeText() : tr("%1 (%2)").arg(spec_.tip, rangeText());
-  edit_->setToolTip(tip);
   setFocusProxy(edit_);
   edit_->installEventFilter(this);
   connect(edit_, &QLineEdit::editingFinished, this, &NumberField::commit);
+  if (isLength())
+    connect(&Units::current(), &Units::changed, this, &NumberField::followUnit);
+  describe();
   refill();
 }
 
+bool NumberField::isLength() const { return spec_.unit == QLatin1String("mm"); }
+
+QString NumberField::shownText(double value) const {
+  return isLength() ? lengthNumber(value, Units::current().length(), std::max(spec_.decimals, kMostDecimals))
+                    : shownNumber(value * spec_.shownPerValue, std::max(spec_.decimals, kMostDecimals));
+}
+
 QString NumberField::rangeText() const {
-  const QString range = tr("%1 to %2")
-                            .arg(shownNumber(spec_.low * spec_.shownPerValue, spec_.decimals),
-                                 shownNumber(spec_.high * spec_.shownPerValue, spec_.decimals));
+  if (isLength()) {
+    const LengthUnit unit = Units::current().length();
+    return tr("%1 to %2").arg(lengthNumber(spec_.low, unit, spec_.decimals, Rounding::Up),
+                              lengthNumber(spec_.high, unit, spec_.decimals, Rounding::Down)) +
+           u' ' + unitWord(unit);
+  }
+  const QString range = tr("%1 to %2").arg(shownText(spec_.low), shownText(spec_.high));
   return spec_.unit.isEmpty() ? range : range + u' ' + spec_.unit;
 }
 
+void NumberField::followUnit() {
+  if (!edit_->isModified()) return refill();
+  // What waits here was meant in the unit before.
+  if (evaluate(edit_->text())) {
+    edit_->setText(edit_->text() + u' ' + unitWord(shownUnit_));
+    edit_->setModified(true);
+  }
+  describe();
+}
+
+void NumberField::describe() {
+  shownUnit_ = Units::current().length();
+  const QString unit = isLength() ? unitWord(Units::current().length()) : spec_.unit;
+  if (unit_) unit_->setText(unit);
+  edit_->setAccessibleName(unit.isEmpty() ? spec_.label : spec_.label + QStringLiteral(", ") + unit);
+  QString tip = spec_.tip.isEmpty() ? rangeText() : tr("%1 (%2)").arg(spec_.tip, rangeText());
+  QString description = rangeText();
+  const QStringList more{value_ && isLength() && edit_->text().startsWith(QChar(0x2248))
+                             ? tr("Exactly %1.").arg(lengthText(*value_, LengthUnit::Millimetres, 3))
+                             : QString(),
+                         provenance_};
+  for (const QString& text : more) {
+    if (text.isEmpty()) continue;
+    tip += u'\n' + text;
+    description += QStringLiteral(". ") + text;
+  }
+  edit_->setToolTip(tip);
+  edit_->setAccessibleDescription(description);
+}
+
+void NumberField::setProvenance(const QString& text) {
+  if (text == provenance_) return;
+  provenance_ = text;
+  describe();
+}
+
+void NumberField::setEmptyText(const QString& text) {
+  spec_.emptyText = text;
+  if (!mixed_) edit_->setPlaceholderText(text);
+}
+
 void NumberField::setValue(const std::optional<double>& value) {
-  const bool typing = edit_->hasFocus() && edit_->isModified();
   value_ = value;
   mixed_ = false;
-  if (!typing) refill();
+  if (!edit_->isModified()) refill();
 }
 
 void NumberField::setMixed() {
   value_.reset();
   mixed_ = true;
-  refill();
+  if (!edit_->isModified()) refill();
+}
+
+void NumberField::abandonTyping() {
+  if (edit_->isModified()) refill();
 }
 
 void NumberField::refill() {
   edit_->setPlaceholderText(mixed_ ? tr("mixed") : spec_.emptyText);
-  edit_->setText(value_ ? shownNumber(*value_ * spec_.shownPerValue, spec_.decimals) : QString());
+  edit_->setText(value_ ? shownText(*value_) : QString());
   edit_->setModified(false);
-  show({});
+  describe();
+  showProblem({});
 }
 
-void NumberField::show(const QString& problem) {
+void NumberField::showProblem(const QString& problem) {
   const bool wrong = !problem.isEmpty();
+  if (problem != problemText_) {
+    problemText_ = problem;
+    Q_EMIT problemChanged(problem);
+  }
   problem_->setText(wrong ? QStringLiteral("\u26A0 ") + problem : QString());
-  problem_->setVisible(wrong);
+  problem_->setVisible(wrong && spec_.face == NumberFieldSpec::Face::WithLabel);
   if (edit_->property("wrong").toBool() != wrong) {
     edit_->setProperty("wrong", wrong);
     edit_->style()->unpolish(edit_);
@@ -104,56 +168,60 @@ void NumberField::commit() {
   if (!edit_->isModified()) return;
   const QString typed = edit_->text().trimmed();
   if (typed.isEmpty()) {
-    if (spec_.mayBeEmpty && (value_ || mixed_)) {
-      value_.reset();
-      mixed_ = false;
+    if (spec_.mayBeEmpty && (value_ || mixed_))
+      accept(std::nullopt, false);
+    else
       refill();
-      Q_EMIT edited(std::nullopt, false);
-    } else {
-      refill();
-    }
     return;
   }
-  const std::optional<double> shown = evaluate(typed);
+  const LengthUnit unit = Units::current().length();
+  const std::optional<double> shown = isLength() ? lengthFrom(typed, unit) : evaluate(typed);
   if (!shown) {
-    show(tr("“%1” is not a number. Allowed: %2.").arg(typed, rangeText()));
+    showProblem(tr("“%1” is not a number. Allowed: %2.").arg(typed, rangeText()));
     return;
   }
-  const double value = *shown / spec_.shownPerValue;
+  const double value = isLength() ? *shown : *shown / spec_.shownPerValue;
   if (value < spec_.low - 1e-9 || value > spec_.high + 1e-9) {
-    show(tr("%1 is outside %2.").arg(shownNumber(*shown, 3), rangeText()));
+    showProblem(tr("%1 is outside %2.").arg(isLength() ? lengthText(value, unit, 3) : shownNumber(*shown, 3), rangeText()));
     return;
   }
-  const bool isNew = mixed_ || !value_ || *value_ != value;
+  accept(std::clamp(value, spec_.low, spec_.high), false);
+}
+
+void NumberField::accept(const std::optional<double>& value, bool stepping) {
+  if (const QString wrong = check_ ? check_(value) : QString(); !wrong.isEmpty())
+    return showProblem(wrong);
+  const bool isNew = mixed_ || value_ != value;
   value_ = value;
   mixed_ = false;
   refill();
-  if (isNew) Q_EMIT edited(value, false);
+  if (isNew) Q_EMIT edited(value, stepping);
 }
 
 void NumberField::stepBy(double steps) {
   commit();
   if (mixed_ || edit_->isModified()) return;
+  const LengthUnit unit = Units::current().length();
   const double from = value_.value_or(spec_.low);
-  const double unit = spec_.step / spec_.shownPerValue;
+  const double step = isLength() ? lengthStep_mm(unit, spec_.step) : spec_.step / spec_.shownPerValue;
   // Rounded to the smallest step, so that going there and back is exact.
-  const double grain = unit / 10;
+  const double grain = isLength() && unit == LengthUnit::Inches ? step / 4 : step / 10;
   const double to =
-      std::clamp(std::round((from + steps * unit) / grain) * grain, spec_.low, spec_.high);
+      std::clamp(std::round((from + steps * step) / grain) * grain, spec_.low, spec_.high);
   const double rounded = std::round(to * 1e6) / 1e6;
   if (value_ && rounded == *value_) return;
-  value_ = rounded;
-  refill();
-  Q_EMIT edited(rounded, true);
+  accept(rounded, true);
 }
 
 bool NumberField::eventFilter(QObject* watched, QEvent* event) {
   if (watched == edit_ && event->type() == QEvent::KeyPress) {
     const auto* key = static_cast<QKeyEvent*>(event);
-    const double size = key->modifiers() & Qt::ShiftModifier ? 10
-                        : key->modifiers() & Qt::AltModifier ? 0.1
+    const bool inches = isLength() && Units::current().length() == LengthUnit::Inches;
+    const double size = key->modifiers() & Qt::ShiftModifier ? (inches ? 8 : 10)
+                        : key->modifiers() & Qt::AltModifier ? (inches ? 0.25 : 0.1)
                                                              : 1;
-    if (key->key() == Qt::Key_Up || key->key() == Qt::Key_Down) {
+    const bool walking = key->modifiers() & Qt::ControlModifier;
+    if (!walking && (key->key() == Qt::Key_Up || key->key() == Qt::Key_Down)) {
       stepBy(key->key() == Qt::Key_Up ? size : -size);
       return true;
     }

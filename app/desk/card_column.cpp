@@ -5,6 +5,7 @@
 #include <QUndoView>
 #include <QVBoxLayout>
 
+#include "app/cards/formula_card.h"
 #include "app/cards/hair_card.h"
 #include "app/cards/head_card.h"
 #include "app/cards/piece_card.h"
@@ -20,7 +21,7 @@ CardColumn::CardColumn(document::DocumentController& controller, QWidget* parent
   tabs_ = new controls::Segments(
       tr("Card"),
       {{tr("Piece"), tr("The selected pieces"), {}}, {tr("Head"), tr("Measures, part, swirls"), {}},
-       {tr("Hair"), tr("How much, how long, which level"), {}}, {tr("Changes"), tr("What was changed; choose a line to go back to it"), {}}},
+       {tr("Hair"), tr("How much, how long, which level"), {}}, {tr("Formula"), tr("Mixtures as typed from their leaflets"), {}}, {tr("Changes"), tr("What was changed; choose a line to go back to it"), {}}},
       this);
   column->addWidget(tabs_);
   stack_ = new QStackedWidget(this);
@@ -29,6 +30,7 @@ CardColumn::CardColumn(document::DocumentController& controller, QWidget* parent
   stack_->addWidget(scrolled(piece_, tr("Piece card")));
   stack_->addWidget(scrolled(new cards::HeadCard(controller, this), tr("Head card")));
   stack_->addWidget(scrolled(new cards::HairCard(controller, this), tr("Hair card")));
+  stack_->addWidget(scrolled(new cards::FormulaCard(controller, this), tr("Formula card")));
   auto* done = new QUndoView(&controller.undoStack(), this);
   done->setEmptyLabel(tr("As it was opened"));
   done->setAccessibleName(tr("What was done"));

@@ -20,8 +20,8 @@ class CardColumn : public QFrame {
   Q_OBJECT
 
  public:
-  enum class Card { Piece, Head, Hair, Done, Findings };
-  static constexpr int kCards = 5;
+  enum class Card { Piece, Head, Hair, Formula, Done, Findings };
+  static constexpr int kCards = 6;
 
   explicit CardColumn(document::DocumentController& controller, QWidget* parent = nullptr);
   void turnTo(Card card);

@@ -8,6 +8,7 @@
 #include <QStackedWidget>
 
 #include "app/controls/theme.h"
+#include "app/controls/units.h"
 #include "app/desk/card_column.h"
 #include "app/desk/findings_list.h"
 #include "app/desk/hint_bar.h"
@@ -141,6 +142,7 @@ void MainWindow::takePreferences() {
   const store::Preferences now = settings_.preferences();
   preferences_->set(now, settings_.hasHints(), static_cast<int>(settings_.hintsPutAway().size()));
   sheet_->setNewPiece(now.newThickness_mm, now.newStart_mm);
+  controls::Units::current().setLength(static_cast<controls::LengthUnit>(now.unit));  // the same order
   actions_.refresh();
 }
 

@@ -5,6 +5,7 @@
 #include <QTest>
 
 #include "app/cards/drop_out_text.h"
+#include "app/cards/issue_lines.h"
 #include "app/cards/piece_card.h"
 #include "app/cards/piece_numbers.h"
 #include "app/desk/new_plan.h"
@@ -181,7 +182,7 @@ TEST_CASE("drop-outs as people type them", "[cards]") {
 
 TEST_CASE("cautions stand on the piece card where the risk is", "[cards][caution]") {
   plan::Plan plan = twoPieces();
-  const auto cautions = [&] { return cards::pieceCautions(plan, {plan.find<plan::Piece>("piece-1")}).join(u'\n'); };
+  const auto cautions = [&] { return cards::pieceIssues(plan, {"piece-1"}).join(u'\n'); };
   const auto change = [&](auto edit) {
     plan::Piece piece = *plan.find<plan::Piece>("piece-1");
     edit(piece);
