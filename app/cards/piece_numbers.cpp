@@ -51,7 +51,7 @@ constexpr PieceNumber kNumbers[] = {
      [](const Piece& p) -> Typed { return p.backcomb.blend_mm; },
      [](Piece& p, const Typed& v) { p.backcomb.blend_mm = *v; }},
     {Group::Strand, "piece.handover_mm", QT_TRANSLATE_NOOP("PieceCard", "End formula takes over at"),
-     QT_TRANSLATE_NOOP("PieceCard", "handover"), "mm", 1, 1, QT_TRANSLATE_NOOP("PieceCard", "one formula"),
+     QT_TRANSLATE_NOOP("PieceCard", "handover"), "mm", 1, 1, QT_TRANSLATE_NOOP("PieceCard", "never"),
      [](const Piece& p) -> Typed { return p.handover_mm; },
      [](Piece& p, const Typed& v) { p.handover_mm = v; }},
     {Group::Strand, "piece.stop_mm", QT_TRANSLATE_NOOP("PieceCard", "Lightener stops at"),

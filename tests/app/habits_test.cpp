@@ -245,7 +245,8 @@ TEST_CASE("preferences hold at once, are kept, and a new piece begins with them"
   page.textSize()->button(3)->click();
   CHECK(qApp->font().pointSizeF() == 13);
   page.thickness()->edit()->selectAll();
-  QTest::keyClicks(page.thickness()->edit(), QStringLiteral("7.5"));
+  CHECK(controls::Units::current().length() == controls::LengthUnit::Inches);
+  QTest::keyClicks(page.thickness()->edit(), QStringLiteral("7.5 mm"));  // the fields are in inches now
   QTest::keyClick(page.thickness()->edit(), Qt::Key_Return);
   page.start()->edit()->selectAll();
   QTest::keyClicks(page.start()->edit(), QStringLiteral("9999"));  // no hair is that long
@@ -261,6 +262,7 @@ TEST_CASE("preferences hold at once, are kept, and a new piece begins with them"
 
   const store::Preferences kept = store::Settings(desk.dir.filePath(QStringLiteral("settings.ini"))).preferences();
   CHECK(kept == store::Preferences{store::LengthUnit::Inch, store::ThemeChoice::Dark, 130, 7.5, 20});
+  controls::Units::current().setLength(controls::LengthUnit::Millimetres);
   controls::applyTheme(*qApp, controls::ThemeName::Light);
 }
 
