@@ -1,13 +1,13 @@
 #pragma once
-// What validate() finds about the things a card shows, in the words of the
-// screen. All thresholds stand in engine/plan/validate.cpp.
+// What validate() finds about the things a card shows. Thresholds and words are
+// those of engine/plan/validate.h.
 #include <QStringList>
 
 #include "engine/plan/validate.h"
 
 namespace combdraft::cards {
 
-/// One sentence without the names of the items; for codes that a card shows.
+/// One sentence, without the names of the items.
 QString issueLine(const plan::Issue& issue);
 
 /// Cautions and notes on these pieces; cautions first, no line twice.

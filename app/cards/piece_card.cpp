@@ -117,7 +117,10 @@ void PieceCard::fill() {
 void PieceCard::fillChoices(const Pieces& pieces) {
   const auto pick = [&](controls::Segments* segments, auto get) {
     const auto value = shared(pieces, get);
-    segments->setCurrent(value ? static_cast<int>(*value) : -1);
+    if (value)
+      segments->setCurrent(static_cast<int>(*value));
+    else
+      segments->setMixed();
   };
   pick(action_, [](const plan::Piece& p) { return p.action; });
   pick(taking_, [](const plan::Piece& p) { return p.taking; });

@@ -27,11 +27,24 @@ Segments::Segments(const QString& name, const std::vector<Segment>& segments, QW
     group_->addButton(button, static_cast<int>(i));
     row->addWidget(button, 1);
   }
+  mixed_ = new QLabel(tr("mixed"), this);
+  mixed_->setProperty("soft", true);
+  mixed_->hide();
+  mixed_->setContentsMargins(6, 0, 0, 0);
+  row->addWidget(mixed_);
   group_->setExclusive(true);
   connect(group_, &QButtonGroup::idClicked, this, &Segments::chosen);
 }
 
+void Segments::setMixed() {
+  setCurrent(-1);
+  setAccessibleDescription(mixed_->text());
+  mixed_->show();
+}
+
 void Segments::setCurrent(int index) {
+  mixed_->hide();
+  setAccessibleDescription({});
   if (QAbstractButton* button = group_->button(index)) {
     button->setChecked(true);
   } else if (QAbstractButton* down = group_->checkedButton()) {

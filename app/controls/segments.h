@@ -1,6 +1,7 @@
 #pragma once
 // A row of buttons of which one is down: a small choice that is all in view.
 #include <QButtonGroup>
+#include <QLabel>
 #include <QPushButton>
 #include <QWidget>
 #include <vector>
@@ -20,8 +21,10 @@ class Segments : public QWidget {
   /// `name` is the group's accessible name ("How it's worn").
   Segments(const QString& name, const std::vector<Segment>& segments, QWidget* parent = nullptr);
 
-  /// -1 = none down (mixed or not chosen). No signal.
+  /// -1 = none down (not chosen). No signal.
   void setCurrent(int index);
+  /// None down, and it says that several things differ here.
+  void setMixed();
   int current() const { return group_->checkedId(); }
   QAbstractButton* button(int index) { return group_->button(index); }
 
@@ -33,6 +36,7 @@ class Segments : public QWidget {
 
  private:
   QButtonGroup* group_;
+  QLabel* mixed_;
 };
 
 }  // namespace combdraft::controls
