@@ -5,6 +5,7 @@
 #include "app/cards/card_parts.h"
 #include "app/cards/provenance.h"
 #include "app/cards/zone_words.h"
+#include "app/controls/units.h"
 #include "engine/plan/field_info.h"
 
 namespace combdraft::cards {
@@ -34,6 +35,7 @@ StretchList::Row StretchList::newRow(std::size_t index) {
   const QString name = tr("%1 %2").arg(one_).arg(index + 1);
   const int last = static_cast<int>(columns_.size()) - 1;
   auto* top = new QHBoxLayout;
+  top->setSpacing(6);
   row.zone = newZoneChoice(row.box, tr("%1: where").arg(name));
   row.remove = new QPushButton(tr("Remove"), row.box);
   row.remove->setAccessibleName(tr("Remove %1").arg(name));
@@ -48,8 +50,14 @@ StretchList::Row StretchList::newRow(std::size_t index) {
   problem->hide();
   for (int i = 0; i <= last; ++i) {
     const Column& made = columns_[static_cast<std::size_t>(i)];
-    auto* head = new QLabel(made.spec.label, row.box);
+    auto* head = new QLabel(row.box);
     head->setProperty("soft", true);
+    head->setWordWrap(true);
+    const auto showHead = [head, label = made.spec.label, isLength = made.spec.unit == QLatin1String("mm")] {
+      head->setText(isLength ? label + QStringLiteral(", ") + controls::unitWord(controls::Units::current().length()) : label);
+    };
+    showHead();
+    connect(&controls::Units::current(), &controls::Units::changed, head, showHead);
     controls::NumberFieldSpec spec = made.spec;
     spec.label = tr("%1: %2").arg(name, made.spec.label);
     spec.face = controls::NumberFieldSpec::Face::BoxOnly;

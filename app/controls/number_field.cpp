@@ -38,7 +38,7 @@ NumberField::NumberField(NumberFieldSpec spec, QWidget* parent)
   }
   const int digit = QFontMetrics(edit_->font()).horizontalAdvance(QLatin1Char('0'));
   if (boxOnly)
-    edit_->setMinimumWidth(digit * 5 + 18);
+    edit_->setMinimumWidth(digit * 4 + 18);
   else
     edit_->setFixedWidth(digit * 9 + 18);
   edit_->setMinimumHeight(28);
