@@ -68,7 +68,7 @@ std::string copied(const Plan& plan, const std::vector<ItemId>& ids) {
 Result<ChangeSet> pasted(const Plan& plan, std::string_view text) {
   Result<Parts> parts = readParts(text, kClipFormat);
   if (!parts) return parts.error();
-  return addParts(plan, std::move(parts).value(), EditKind::Paste);
+  return addParts(plan, std::move(parts).value(), EditKind::Paste, Runs::AsTheyAre);
 }
 
 Result<ChangeSet> duplicated(const Plan& plan, const std::vector<ItemId>& ids) {
@@ -77,7 +77,7 @@ Result<ChangeSet> duplicated(const Plan& plan, const std::vector<ItemId>& ids) {
   const bool across = goesAcross(plan, shape, parts.plan);
   if (across)
     changePoints(parts.plan, [](ScalpPoint& point) { point = head::mirrored(point); });
-  Result<ChangeSet> added = addParts(plan, std::move(parts), EditKind::Duplicate);
+  Result<ChangeSet> added = addParts(plan, std::move(parts), EditKind::Duplicate, Runs::AsTheyAre);
   if (!added || across) return added;
   Plan after = applied(plan, *added);
   for (const ItemId& id : added->args) {

@@ -324,7 +324,7 @@ void changePoints(Plan& parts, const std::function<void(ScalpPoint&)>& change) {
   parts = std::move(changed);
 }
 
-Result<ChangeSet> addParts(const Plan& plan, Parts parts, EditKind kind) {
+Result<ChangeSet> addParts(const Plan& plan, Parts parts, EditKind kind, Runs runs) {
   const HeadFit fit(parts.plan.head(), plan.head());
   if (!fit.isSameHead()) {
     const std::set<ItemId> pairs = followingTwins(parts.plan);
@@ -335,12 +335,13 @@ Result<ChangeSet> addParts(const Plan& plan, Parts parts, EditKind kind) {
   Adding adding(plan, parts.plan);
   Plan after = adding.run();
 
-  std::set<ItemId> filled;
-  for (const auto& entry : allOf<Piece>(parts.plan))
-    if (entry.second->laidOut) filled.insert(entry.second->section);
-  for (const auto& [id, section] : allOf<Section>(parts.plan))
-    if (section->layout && (!fit.isSameHead() || !filled.count(id)))
-      after = reflowed(std::move(after), adding.nameOf(id));
+  if (!fit.isSameHead() || runs == Runs::FlowAnew) {
+    for (const auto& entry : allOf<Section>(parts.plan))
+      after = reflowed(std::move(after), adding.nameOf(entry.first));
+    std::set<ItemId> pairs;
+    for (const ItemId& id : followingTwins(parts.plan)) pairs.insert(adding.nameOf(id));
+    mirrorAgain<Piece>(after, pairs);
+  }
   if (auto error = overLimits(after)) return *error;
 
   std::vector<std::string> made;

@@ -28,13 +28,16 @@ void tidyParts(Plan& plan);
 /// formulas they use. Pairs stay pairs when both are in. Other ids are passed over.
 Parts partsOf(const Plan& plan, const std::vector<ItemId>& ids);
 
+/// Whether runs keep the pieces that they bring where the head is the same.
+enum class Runs { AsTheyAre, FlowAnew };
+
 /// Adds parts under free ids to the active choice, after all others in the
 /// order. An equal formula is used again; another with a letter that is taken
-/// gets a free one. On another head points near the hairline keep their
-/// distance to it, and runs flow anew; so does a section that brings no pieces.
+/// gets a free one. On another head runs flow anew, and points near the hairline keep their
+/// distance to it.
 /// `args` of the edit: the new sections, pieces without section, and notes.
 /// Error: TooManyItems when the plan would grow over the limits of a file.
-Result<ChangeSet> addParts(const Plan& plan, Parts parts, EditKind kind);
+Result<ChangeSet> addParts(const Plan& plan, Parts parts, EditKind kind, Runs runs);
 
 /// Calls `change` on every point of the sections, pieces and notes.
 void changePoints(Plan& parts, const std::function<void(ScalpPoint&)>& change);
