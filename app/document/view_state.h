@@ -11,7 +11,9 @@
 namespace combdraft::document {
 
 /// What the hand does on the sheet.
-enum class Tool { Select, Piece, Measure };
+enum class Tool {
+  Select, Section, Parting, Piece, LeftOut, DropOut, LayOut, Number, PartLine, Whorl, Note, Measure
+};
 
 /// What is shown: the diagram, the look, or both with a divider.
 enum class Layer { Diagram, Both, Look };

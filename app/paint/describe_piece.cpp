@@ -45,6 +45,34 @@ QString describePiece(const HeadScene& scene, const plan::Piece& piece) {
   return parts.join(QStringLiteral(", "));
 }
 
+QString runWords(plan::LayoutRun run) {
+  switch (run) {
+    case plan::LayoutRun::Horizontal: return say("horizontal rows");
+    case plan::LayoutRun::Vertical: return say("vertical rows");
+    case plan::LayoutRun::DiagonalForward: return say("diagonal forward rows");
+    case plan::LayoutRun::DiagonalBack: return say("diagonal back rows");
+    case plan::LayoutRun::Pivoting: return say("pivoting rows");
+  }
+  return {};
+}
+
+QString describeSection(const HeadScene& scene, const plan::Plan& plan, const plan::ItemId& id,
+                        const plan::Section& section) {
+  QString name = QString::fromStdString(section.label);
+  if (name.isEmpty() && !section.outline.empty()) {
+    Vec3 sum = Vec3::Zero();
+    for (const head::ScalpPoint& p : section.outline) sum += scene.shape.pointAt(p);
+    name = placeWords(scene, scene.shape.pointAlong(unitOr(sum, Vec3::UnitZ())));
+  }
+  int pieces = 0;
+  for (const auto& entry : plan.pieces(section.choice)) pieces += entry.second->section == id;
+  QStringList parts{say("Section %1").arg(name)};
+  parts << (pieces == 0 ? say("empty") : pieces == 1 ? say("1 piece") : say("%1 pieces").arg(pieces));
+  if (section.layout) parts << runWords(section.layout->run);
+  if (!section.twinOf.empty()) parts << say("follows the other side");
+  return parts.join(QStringLiteral(", "));
+}
+
 QString placeWords(const HeadScene& scene, const Vec3& p) {
   const head::PlaceName name = scene.places().at(p);
   const QString side = name.fromCentre_mm < 0 ? say("left") : say("right");

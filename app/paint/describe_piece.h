@@ -13,6 +13,11 @@ QString pieceNumber(const plan::Piece& piece);
 QString pieceName(const plan::Piece& piece);
 /// "Piece 7, back left, 8 mm, starts 60 mm off the scalp".
 QString describePiece(const HeadScene& scene, const plan::Piece& piece);
+/// "Section back left, 12 pieces, horizontal rows".
+QString describeSection(const HeadScene& scene, const plan::Plan& plan, const plan::ItemId& id,
+                        const plan::Section& section);
+/// "horizontal rows", "a fan": how a section is laid out.
+QString runWords(plan::LayoutRun run);
 /// "crown", "back left": where the middle of a line lies.
 QString placeWords(const HeadScene& scene, const Vec3& surfacePoint);
 /// "back, 38 mm below the crown, 22 mm left of centre, 61 mm from the hairline".

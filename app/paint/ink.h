@@ -18,6 +18,7 @@ struct Palette {
   QColor leftOut{0xB9, 0xB5, 0xAE};
   QColor deepen{0x83, 0x7E, 0x78};
   QColor accent{0x1F, 0x6F, 0x78};    ///< the one quiet accent: selection, handles
+  QColor trouble{0xA3, 0x2A, 0x1E};   ///< where a drawing goes wrong; always with a cross
   QColor midGrey{0x9B, 0x9B, 0x9B};   ///< neutral surround for judging colour
 
   bool operator==(const Palette&) const = default;
@@ -38,6 +39,7 @@ inline Palette darkPalette() {
   p.leftOut = QColor(0x8B, 0x86, 0x7E);
   p.deepen = QColor(0x1B, 0x1A, 0x18);
   p.accent = QColor(0x2E, 0x8F, 0x99);  // seen on the dark sheet and on a look's paper
+  p.trouble = QColor(0xE8, 0x7A, 0x6A);
   return p;
 }
 

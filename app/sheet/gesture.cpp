@@ -7,6 +7,7 @@
 #include "app/paint/describe_piece.h"
 #include "engine/plan/edits.h"
 #include "engine/plan/field_info.h"
+#include "engine/plan/lay_out.h"
 
 namespace combdraft::sheet {
 namespace {
@@ -38,7 +39,7 @@ class MovePieces : public Gesture {
   }
   void release() override {
     document_.commitTentative(
-        namedEdit(document_.document(), ids_, say("Move piece %1"), say("Move %1 pieces")));
+        namedEdit(document_.document(), ids_, say("Move %1"), say("Move %1 items")));
   }
   void drop() override { document_.dropTentative(); }
   QString words() const override { return say("Moving along the head. Escape drops it."); }
@@ -69,9 +70,9 @@ class PullHandle : public Gesture {
         plan, plan::changePieces(plan, {id_}, [&](plan::Piece& piece) { pull(piece, hand); })));
   }
   void release() override {
-    QString pattern = say("Move a point of piece %1");
-    if (handle_.kind == HandleKind::Thickness) pattern = say("Thickness of piece %1");
-    if (handle_.kind == HandleKind::Start) pattern = say("Start of piece %1");
+    QString pattern = say("Move a point of %1");
+    if (handle_.kind == HandleKind::Thickness) pattern = say("Thickness of %1");
+    if (handle_.kind == HandleKind::Start) pattern = say("Start of %1");
     document_.commitTentative(namedEdit(document_.document(), {id_}, pattern, pattern));
   }
   void drop() override { document_.dropTentative(); }
@@ -85,7 +86,8 @@ class PullHandle : public Gesture {
         return piece->start_mm > 0
                    ? say("Starts %1 off the scalp").arg(paint::millimetres(piece->start_mm))
                    : say("Starts at the scalp");
-      case HandleKind::Point: return say("Moving one end or bend. Escape drops it.");
+      case HandleKind::Point:
+      case HandleKind::Corner: return say("Moving one end or bend. Escape drops it.");
     }
     return {};
   }
@@ -117,13 +119,74 @@ class PullHandle : public Gesture {
   head::ViewName view_;
 };
 
+class PullCorner : public Gesture {
+ public:
+  PullCorner(document::DocumentController& document, std::shared_ptr<const paint::Scene> scene,
+             plan::ItemId id, std::size_t corner)
+      : document_(document), scene_(std::move(scene)), id_(std::move(id)), corner_(corner) {}
+
+  void move(const HandAt& hand) override {
+    const head::HeadShape& shape = scene_->head().shape;
+    head::ScalpPoint to = shape.scalpPointAt(scene_->head().view(hand.view).castBackClamped(
+        shape, hand.view_mm.x(), hand.view_mm.y()));
+    if (hand.caught) to = *hand.caught;
+    if (!hand.caught && !scene_->head().hairline.contains(to)) return;
+    to = {std::round(to.bearing_deg * 1000) / 1000, std::round(to.drop_deg * 1000) / 1000};
+    const plan::Plan& plan = document_.document();
+    document_.setTentative(plan::applied(
+        plan, plan::changeSections(plan, {id_}, [&](plan::Section& section) {
+          if (corner_ < section.outline.size()) section.outline[corner_] = to;
+        })));
+    trouble_ = plan::RunTrouble::None;
+    const auto* section = document_.plan().find<plan::Section>(id_);
+    if (section && section->layout) trouble_ = plan::runOf(shape, *section).trouble;
+  }
+  void release() override {
+    document_.commitTentative(
+        namedEdit(document_.document(), {id_}, say("Shape of %1"), say("Shape of %1")));
+  }
+  void drop() override { document_.dropTentative(); }
+  QString words() const override {
+    switch (trouble_) {
+      case plan::RunTrouble::OutlineCrosses:
+        return say("The outline crosses itself: pieces stay as they were until it does not.");
+      case plan::RunTrouble::NoRoom:
+        return say("No room for half a piece: pieces stay as they were until there is.");
+      case plan::RunTrouble::TooMany:
+        return say("More pieces than a section may have: pieces stay as they were.");
+      case plan::RunTrouble::None: break;
+    }
+    return say("Moving a corner; it catches on lines, with Ctrl it is free. Escape drops it.");
+  }
+
+ private:
+  document::DocumentController& document_;
+  std::shared_ptr<const paint::Scene> scene_;
+  plan::ItemId id_;
+  std::size_t corner_;
+  plan::RunTrouble trouble_ = plan::RunTrouble::None;
+};
+
 }  // namespace
+
+QString itemName(const plan::Plan& plan, const plan::ItemId& id) {
+  if (const auto* piece = plan.find<plan::Piece>(id)) return say("piece %1").arg(paint::pieceNumber(*piece));
+  if (const auto* section = plan.find<plan::Section>(id))
+    return say("section %1").arg(QString::fromStdString(section->label));
+  if (plan.find<plan::Note>(id)) return say("note");
+  return QString::fromStdString(id);
+}
+
+std::unique_ptr<Gesture> pullCorner(document::DocumentController& document,
+                                    std::shared_ptr<const paint::Scene> scene,
+                                    const plan::ItemId& id, std::size_t corner) {
+  return std::make_unique<PullCorner>(document, std::move(scene), id, corner);
+}
 
 QString namedEdit(const plan::Plan& plan, const std::vector<plan::ItemId>& ids,
                   const QString& onePattern, const QString& manyPattern) {
   if (ids.size() != 1) return manyPattern.arg(ids.size());
-  const auto* piece = plan.find<plan::Piece>(ids.front());
-  return onePattern.arg(piece ? paint::pieceNumber(*piece) : QString::fromStdString(ids.front()));
+  return onePattern.arg(itemName(plan, ids.front())).trimmed();
 }
 
 std::unique_ptr<Gesture> movePieces(document::DocumentController& document,

@@ -17,6 +17,7 @@ struct HandAt {
   head::ViewName view{};
   QPointF view_mm;
   Qt::KeyboardModifiers keys;
+  std::optional<head::ScalpPoint> caught{};  ///< where a corner catches
 };
 
 class Gesture {
@@ -40,7 +41,14 @@ std::unique_ptr<Gesture> pullHandle(document::DocumentController& document,
                                     const plan::ItemId& id, const Handle& handle,
                                     head::ViewName view);
 
-/// "Move piece 7", "Move 3 pieces".
+/// Pulls a corner of a section; a laid-out section flows with it.
+std::unique_ptr<Gesture> pullCorner(document::DocumentController& document,
+                                    std::shared_ptr<const paint::Scene> scene,
+                                    const plan::ItemId& id, std::size_t corner);
+
+/// "piece 7", "section back left", "note".
+QString itemName(const plan::Plan& plan, const plan::ItemId& id);
+/// "Move piece 7", "Move 3 items".
 QString namedEdit(const plan::Plan& plan, const std::vector<plan::ItemId>& ids,
                   const QString& onePattern, const QString& manyPattern);
 

@@ -55,6 +55,18 @@ std::vector<Handle> handlesOf(const paint::Scene& scene, const paint::PieceShape
   return handles;
 }
 
+std::vector<Handle> cornersOf(const paint::Scene& scene, const plan::Section& section,
+                              head::ViewName name) {
+  std::vector<Handle> handles;
+  const head::SheetView view = scene.head().view(name);
+  for (std::size_t i = 0; i < section.outline.size(); ++i) {
+    const Vec3 p = scene.head().shape.pointAt(section.outline[i]);
+    if (view.faces(scene.head().shape, p))
+      handles.push_back({HandleKind::Corner, at(view, p), at(view, p), QPointF(0, 1), i, p, Vec3::UnitX()});
+  }
+  return handles;
+}
+
 std::optional<Handle> handleAt(const std::vector<Handle>& handles, const QPointF& view_mm,
                                double reach_mm) {
   std::optional<Handle> best;

@@ -9,14 +9,14 @@
 
 namespace combdraft::sheet {
 
-enum class HandleKind { Thickness, Start, Point };
+enum class HandleKind { Thickness, Start, Point, Corner };
 
 struct Handle {
   HandleKind kind{};
   QPointF at_mm;      ///< view mm
   QPointF base_mm;    ///< Thickness, Start: on the centre line
   QPointF outward;    ///< Thickness, Start: unit, from base to handle
-  std::size_t point = 0;  ///< Point: which of the line's
+  std::size_t point = 0;  ///< Point, Corner: which of the line's
   Vec3 centre = Vec3::Zero(), across = Vec3::UnitX();  ///< Thickness: on the scalp
 };
 
@@ -24,6 +24,10 @@ struct Handle {
 /// handle stands as far off the centre line as lightener starts off the scalp,
 /// at the drawing's scale.
 std::vector<Handle> handlesOf(const paint::Scene& scene, const paint::PieceShape& piece,
+                              head::ViewName view);
+
+/// The corners of a section that a view sees.
+std::vector<Handle> cornersOf(const paint::Scene& scene, const plan::Section& section,
                               head::ViewName view);
 
 /// The handle nearest to a place within `reach_mm`.

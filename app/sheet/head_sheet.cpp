@@ -1,5 +1,6 @@
 #include "app/sheet/head_sheet.h"
 
+#include <QLineEdit>
 #include <QPainterPath>
 #include <QResizeEvent>
 #include <algorithm>
@@ -16,6 +17,7 @@ namespace {
 
 // Resolutions a look is asked for in: few, so that zooming asks seldom.
 constexpr std::array kPixels_mm{0.25, 0.35, 0.5, 0.7, 1.0, 1.4, 2.0};
+constexpr double kSnapReach_px = 10, kMostSnap_mm = 7;
 constexpr double kDividerReach_px = 7, kHandleReach_px = 11, kItemReach_px = 4;
 
 std::size_t indexOf(head::ViewName view) { return static_cast<std::size_t>(view); }
@@ -33,7 +35,7 @@ HeadSheet::HeadSheet(document::DocumentController& document, document::ViewState
   setObjectName(QStringLiteral("headSheet"));
   setAccessibleName(tr("Head sheet"));
   setAccessibleDescription(
-      tr("Six views of the head. Tab walks the pieces, arrow keys move them."));
+      tr("Six views of the head. Tab walks pieces, sections and notes, arrow keys move them."));
   connect(&document_, &document::DocumentController::changed, this,
           [this](const document::DocumentChange&) { documentChanged(); });
   connect(&document_, &document::DocumentController::selectionChanged, this, [this] {
@@ -49,6 +51,7 @@ HeadSheet::~HeadSheet() = default;
 void HeadSheet::documentChanged() {
   scene_ = std::make_shared<const paint::Scene>(document_.plan(), view_.lookSettings().choice,
                                                 scene_.get());
+  snapLines_.reset();
   update();
 }
 
@@ -59,7 +62,13 @@ void HeadSheet::viewChanged(document::ViewState::Aspects aspects) {
   if (aspects.testFlag(Aspect::Layer)) relayout();
   if (aspects.testFlag(Aspect::Tool)) {
     dropWhatIsUnderWay();
-    measureFrom_.reset();
+    ToolContext context{document_, view_, [this] { return scene_; },
+                        [this](const head::ScalpPoint& at, const QString& text,
+                               std::function<void(const QString&)> done) {
+                          askText(at, text, std::move(done));
+                        }};
+    tool_ = makeTool(view_.tool(), context, newPiece_);
+    snap_.reset();
   }
   update();
 }
@@ -155,7 +164,9 @@ plan::ItemId HeadSheet::itemUnder(const ViewPlace& place, const QPointF& widget)
   const QPointF p = place.toView(widget);
   const double reach = kItemReach_px / place.scale;
   for (const paint::DrawingItem& item : layers_[indexOf(place.view)].items())
-    if (item.role == paint::Role::Number && item.path.contains(p)) return item.id.toStdString();
+    if ((item.role == paint::Role::Number || item.role == paint::Role::Note) &&
+        item.path.contains(p))
+      return item.id.toStdString();
   const QRectF near(p - QPointF(reach, reach), QSizeF(2 * reach, 2 * reach));
   for (const auto& piece : scene_->pieces()) {  // earlier pieces lie on top
     const QPainterPath outline = paint::seenOutline(*scene_, *piece, place.view);
@@ -175,6 +186,8 @@ std::vector<Handle> HeadSheet::shownHandles(const ViewPlace& place) const {
   const document::Selection& selection = document_.selection();
   if (selection.size() != 1 || view_.tool() != document::Tool::Select) return {};
   if (view_.largeView() && !place.large) return {};
+  if (const auto* section = document_.plan().find<plan::Section>(selection.lead()))
+    return cornersOf(*scene_, *section, place.view);
   const paint::PieceShape* piece = scene_->find(selection.lead());
   return piece ? handlesOf(*scene_, *piece, place.view) : std::vector<Handle>{};
 }
@@ -204,31 +217,148 @@ std::optional<QPointF> HeadSheet::middleOf(const plan::ItemId& id) const {
 QString HeadSheet::placeWords() const {
   const auto& point = view_.hoverPoint();
   if (!point) return {};
-  const Vec3 p = scene_->head().shape.pointAt(*point);
-  QString text = paint::describePlace(scene_->head(), p);
-  if (view_.tool() == document::Tool::Measure && measureFrom_) {
-    const double far = head::surfaceDistance_mm(
-        scene_->head().shape, scene_->head().shape.pointAt(*measureFrom_), p);
-    text = tr("%1 from the first point. ").arg(paint::millimetres(far)) + text;
-  }
+  QString text = paint::describePlace(scene_->head(), scene_->head().shape.pointAt(*point));
+  // What the point catches on comes first.
+  if (tool_ && snap_ && snap_->isCaught()) text = snap_->words + QStringLiteral(" · ") + text;
   return text;
+}
+
+std::vector<plan::ItemId> HeadSheet::items() const {
+  std::vector<plan::ItemId> ids;
+  for (const auto& piece : scene_->pieces()) ids.push_back(piece->id);
+  for (const paint::SectionShape& section : scene_->sections()) ids.push_back(section.id);
+  std::vector<plan::ItemId> notes;
+  for (const auto& [id, item] : scene_->plan().items())
+    if (std::holds_alternative<plan::Note>(*item)) notes.push_back(id);
+  std::sort(notes.begin(), notes.end(), plan::idLess);
+  ids.insert(ids.end(), notes.begin(), notes.end());
+  return ids;
+}
+
+QString HeadSheet::describe(const plan::ItemId& id) const {
+  if (const paint::PieceShape* piece = scene_->find(id))
+    return paint::describePiece(scene_->head(), *piece->piece);
+  if (const auto* section = scene_->plan().find<plan::Section>(id))
+    return paint::describeSection(scene_->head(), scene_->plan(), id, *section);
+  if (const auto* note = scene_->plan().find<plan::Note>(id))
+    return tr("Note: %1").arg(QString::fromStdString(note->text).simplified());
+  return {};
+}
+
+QRectF HeadSheet::placeOnSheet(const plan::ItemId& id) const {
+  std::vector<const ViewPlace*> order;
+  for (const ViewPlace& place : places_) order.push_back(&place);
+  std::stable_partition(order.begin(), order.end(), [](const ViewPlace* p) { return p->large; });
+  for (const ViewPlace* place : order) {
+    QRectF mm;
+    if (const paint::PieceShape* piece = scene_->find(id)) {
+      mm = paint::seenOutline(*scene_, *piece, place->view).boundingRect();
+    } else {
+      const head::SheetView view = scene_->head().view(place->view);
+      QPolygonF seen;
+      const auto add = [&](const Vec3& p) {
+        if (!view.faces(scene_->head().shape, p)) return;
+        const head::ViewPoint q = view.project(p);
+        seen << QPointF(q.u_mm, q.v_mm);
+      };
+      for (const paint::SectionShape& section : scene_->sections())
+        if (section.id == id)
+          for (const Vec3& p : section.outline) add(p);
+      if (const auto* note = scene_->plan().find<plan::Note>(id)) {
+        add(scene_->head().shape.pointAt(note->at));
+        if (!seen.isEmpty()) mm = QRectF(seen.first() - QPointF(2, 2), QSizeF(4, 4));
+      }
+      if (seen.size() > 1) mm = seen.boundingRect();
+    }
+    if (!mm.isEmpty()) return {place->toWidget(mm.topLeft()), place->toWidget(mm.bottomRight())};
+  }
+  return {};
+}
+
+Snap HeadSheet::snapAt(const ViewPlace& place, const head::ScalpPoint& free,
+                       Qt::KeyboardModifiers keys, const plan::ItemId& except) const {
+  if (keys.testFlag(Qt::ControlModifier)) return {free, {}, {}};
+  if (!snapLines_) snapLines_ = std::make_unique<SnapLines>(scene_);
+  const double reach = std::min(kSnapReach_px / place.scale, kMostSnap_mm);
+  return snapLines_->caught(scene_->head().shape.pointAt(free), reach,
+                            tool_ ? tool_->corners() : std::vector<head::ScalpPoint>{}, except);
+}
+
+std::optional<ToolHand> HeadSheet::toolHand(const ViewPlace& place, const QPointF& widget,
+                                            Qt::KeyboardModifiers keys) const {
+  const auto free = scalpUnder(place, widget);
+  if (!free) return std::nullopt;
+  return ToolHand{snapAt(place, *free, keys, {}), *free, itemUnder(place, widget), keys,
+                  kSnapReach_px / place.scale};
+}
+
+std::optional<ToolHand> HeadSheet::toolHandHere(Qt::KeyboardModifiers keys) const {
+  // By keyboard: where the linked pointer stands, in the view that faces it.
+  if (!view_.hoverPoint()) return std::nullopt;
+  const Vec3 p = scene_->head().shape.pointAt(*view_.hoverPoint());
+  const ViewPlace* place = view_.largeView() ? placeOf(*view_.largeView()) : nullptr;
+  for (const ViewPlace& other : places_)
+    if (!place || !scene_->head().view(place->view).faces(scene_->head().shape, p))
+      if (scene_->head().view(other.view).faces(scene_->head().shape, p)) place = &other;
+  if (!place) return std::nullopt;
+  const head::ViewPoint at = scene_->head().view(place->view).project(p);
+  return ToolHand{snap_.value_or(Snap{*view_.hoverPoint(), {}, {}}), *view_.hoverPoint(),
+                  itemUnder(*place, place->toWidget(QPointF(at.u_mm, at.v_mm))), keys,
+                  kSnapReach_px / place->scale};
+}
+
+HandAt HeadSheet::handAt(const ViewPlace& place, const QPointF& widget,
+                         Qt::KeyboardModifiers keys) const {
+  HandAt hand{place.view, place.toView(widget), keys, std::nullopt};
+  const plan::ItemId& lead = document_.selection().lead();
+  if (pressedHandle_ && pressedHandle_->kind == HandleKind::Corner)
+    if (const auto free = scalpUnder(place, widget))
+      if (const Snap snap = snapAt(place, *free, keys, lead); snap.isCaught()) hand.caught = snap.at;
+  return hand;
+}
+
+void HeadSheet::askText(const head::ScalpPoint& at, const QString& text,
+                        std::function<void(const QString&)> done) {
+  if (!textEdit_) {
+    textEdit_ = new QLineEdit(this);
+    textEdit_->setObjectName(QStringLiteral("noteText"));
+    textEdit_->setAccessibleName(tr("Text of the note"));
+    textEdit_->setPlaceholderText(tr("Note …"));
+    textEdit_->setMaxLength(200);
+    textEdit_->installEventFilter(this);
+    connect(textEdit_, &QLineEdit::returnPressed, this, [this] {
+      const auto finished = std::exchange(textDone_, nullptr);
+      const QString typed = textEdit_->text();
+      textEdit_->hide();
+      setFocus();
+      if (finished) finished(typed);
+    });
+  }
+  textDone_ = std::move(done);
+  textEdit_->setText(text);
+  const Vec3 p = scene_->head().shape.pointAt(at);
+  QPointF where(width() / 2.0, height() / 2.0);
+  for (const ViewPlace& place : places_) {
+    const head::SheetView view = scene_->head().view(place.view);
+    if (!view.faces(scene_->head().shape, p) || (view_.largeView() && !place.large)) continue;
+    const head::ViewPoint q = view.project(p);
+    where = place.toWidget(QPointF(q.u_mm, q.v_mm));
+  }
+  const QSize size(std::min(260, width() - 24), textEdit_->sizeHint().height());
+  textEdit_->setGeometry(QRect(QPoint(std::clamp(int(where.x()) + 8, 8, width() - size.width() - 8),
+                                      std::clamp(int(where.y()) - size.height() / 2, 8, height() - size.height() - 8)),
+                               size));
+  textEdit_->show();
+  textEdit_->setFocus();
 }
 
 QString HeadSheet::hint() const {
   if (gesture_) return gesture_->words();
-  switch (view_.tool()) {
-    case document::Tool::Piece: return pieceTool_.words();
-    case document::Tool::Measure:
-      return measureFrom_ ? tr("Point to where you measure to.")
-                          : tr("Click where you measure from.");
-    case document::Tool::Select: break;
-  }
+  if (tool_) return tool_->words();
   const document::Selection& selection = document_.selection();
-  if (selection.size() == 1)
-    if (const paint::PieceShape* piece = scene_->find(selection.lead()))
-      return paint::describePiece(scene_->head(), *piece->piece);
+  if (selection.size() == 1) return describe(selection.lead());
   if (selection.size() > 1) return tr("%1 selected").arg(selection.size());
-  return scene_->pieces().empty() ? tr("No pieces yet. Take the piece tool and draw the first.")
+  return scene_->pieces().empty() ? tr("No pieces yet. Draw a section and lay it out, or draw a piece.")
                                   : tr("Click a piece, or draw a frame around several.");
 }
 

@@ -2,10 +2,11 @@
 // The head sheet: six linked views of one head with diagram and look, worked
 // on by hand, keyboard and touch.
 //
-// Keys: Tab walks the pieces, arrows nudge 1 mm (Shift 10, Alt 0.1), Escape
+// Keys: Tab walks the items, arrows nudge 1 mm (Shift 10, Alt 0.1), Escape
 // drops what is under way or the selection, Delete removes, 1 to 6 choose the
 // large view, 0 shows all, + and - zoom, Ctrl+Left and Ctrl+Right pull the
-// divider. With the piece tool arrows move the point, Space sets it, Enter ends.
+// divider. With a tool arrows move the point, Space presses there, Enter ends,
+// Ctrl keeps the point from catching on lines.
 #include <QWidget>
 #include <array>
 #include <memory>
@@ -17,10 +18,11 @@
 #include "app/live/look_result.h"
 #include "app/paint/scene.h"
 #include "app/sheet/gesture.h"
-#include "app/sheet/piece_tool.h"
+#include "app/sheet/sheet_tool.h"
 #include "app/sheet/view_layers.h"
 #include "app/sheet/view_layout.h"
 
+class QLineEdit;
 class QNativeGestureEvent;
 class QPinchGesture;
 
@@ -40,7 +42,7 @@ class HeadSheet : public QWidget {
   void setLook(std::shared_ptr<const live::LookResult> look);
 
   /// What a piece drawn from now on begins with.
-  void setNewPiece(double thickness_mm, double start_mm) { pieceTool_.setNewPiece(thickness_mm, start_mm); }
+  void setNewPiece(double thickness_mm, double start_mm) { newPiece_ = {thickness_mm, start_mm}; }
 
   /// One request per view that shows a look now, at the screen's resolution;
   /// none when only the diagram shows.
@@ -48,6 +50,12 @@ class HeadSheet : public QWidget {
 
   // ---- for tests, accessibility and the desk
   const paint::Scene& scene() const { return *scene_; }
+  /// Items as Tab walks them: pieces in working order, sections, notes.
+  std::vector<plan::ItemId> items() const;
+  /// "Piece 7, back left, 8 mm, ...", "Section back left, 12 pieces".
+  QString describe(const plan::ItemId& id) const;
+  /// Where an item stands on the sheet; empty when no view shows it.
+  QRectF placeOnSheet(const plan::ItemId& id) const;
   const std::vector<ViewPlace>& places() const { return places_; }
   const ViewPlace* placeOf(head::ViewName view) const;
   /// Where the middle of a piece stands on the sheet, in the large view or the
@@ -68,6 +76,7 @@ class HeadSheet : public QWidget {
 
  protected:
   bool event(QEvent* event) override;
+  bool eventFilter(QObject* watched, QEvent* event) override;
   bool focusNextPrevChild(bool next) override;
   void paintEvent(QPaintEvent* event) override;
   void resizeEvent(QResizeEvent* event) override;
@@ -84,7 +93,7 @@ class HeadSheet : public QWidget {
 
  private:
   static constexpr double kTitleLines = 1.25, kFootLines = 2.5;  ///< heights, in text lines
-  enum class Hold { Nothing, Gesture, Band, Divider, Pan, Draw };
+  enum class Hold { Nothing, Gesture, Band, Divider, Pan, Tool };
 
   // scene and layout
   void documentChanged();
@@ -100,7 +109,16 @@ class HeadSheet : public QWidget {
   plan::ItemId itemUnder(const ViewPlace& place, const QPointF& widget) const;
   std::optional<Handle> handleUnder(const ViewPlace& place, const QPointF& widget) const;
   std::vector<Handle> shownHandles(const ViewPlace& place) const;
-  void hover(const QPointF& widget);
+  void hover(const QPointF& widget, Qt::KeyboardModifiers keys);
+  Snap snapAt(const ViewPlace& place, const head::ScalpPoint& free, Qt::KeyboardModifiers keys,
+              const plan::ItemId& except) const;
+  std::optional<ToolHand> toolHand(const ViewPlace& place, const QPointF& widget,
+                                   Qt::KeyboardModifiers keys) const;
+  std::optional<ToolHand> toolHandHere(Qt::KeyboardModifiers keys) const;
+  HandAt handAt(const ViewPlace& place, const QPointF& widget, Qt::KeyboardModifiers keys) const;
+  void askText(const head::ScalpPoint& at, const QString& text,
+               std::function<void(const QString&)> done);
+  void paintSketch(QPainter& painter, const ViewPlace& place, const ToolSketch& sketch) const;
 
   // acts
   void selectBand();
@@ -136,6 +154,7 @@ class HeadSheet : public QWidget {
   QPointF pan_mm_;
 
   Hold hold_ = Hold::Nothing;
+  bool dragged_ = false;  ///< Hold::Tool: moved far enough to mean it
   std::unique_ptr<Gesture> gesture_;
   std::optional<Handle> pressedHandle_;
   plan::ItemId pressedItem_;
@@ -144,8 +163,12 @@ class HeadSheet : public QWidget {
   head::ViewName pressView_ = head::ViewName::Back;
   double pinchZoom_ = 1;
   std::optional<document::Gesture> nudging_;
-  PieceTool pieceTool_;
-  std::optional<head::ScalpPoint> measureFrom_;
+  NewPiece newPiece_;
+  std::unique_ptr<SheetTool> tool_;         ///< null while selecting
+  std::optional<Snap> snap_;                ///< where the tool would set a point
+  mutable std::unique_ptr<SnapLines> snapLines_;  ///< of scene_; made when first asked
+  QLineEdit* textEdit_ = nullptr;
+  std::function<void(const QString&)> textDone_;
 };
 
 }  // namespace combdraft::sheet

@@ -2,6 +2,7 @@
 #include <QApplication>
 #include <QGestureEvent>
 #include <QKeyEvent>
+#include <QLineEdit>
 #include <QMouseEvent>
 #include <QNativeGestureEvent>
 #include <QPinchGesture>
@@ -23,16 +24,20 @@ using document::Tool;
 
 // ---- pointer --------------------------------------------------------------
 
-void HeadSheet::hover(const QPointF& widget) {
+void HeadSheet::hover(const QPointF& widget, Qt::KeyboardModifiers keys) {
   now_ = widget;
   const ViewPlace* place = placeUnder(widget);
+  snap_.reset();
   if (!place) {
     view_.setHover(std::nullopt);
     unsetCursor();
     return;
   }
   const plan::ItemId item = itemUnder(*place, widget);
-  view_.setHover(scalpUnder(*place, widget), item);
+  const auto free = scalpUnder(*place, widget);
+  if (tool_ && free) snap_ = snapAt(*place, *free, keys, {});
+  view_.setHover(free, item);
+  if (tool_) update();
   Qt::CursorShape cursor = Qt::ArrowCursor;
   if (handleUnder(*place, widget)) cursor = Qt::SizeAllCursor;
   else if (isOnDivider(widget)) cursor = Qt::SplitHCursor;
@@ -61,25 +66,21 @@ void HeadSheet::mousePressEvent(QMouseEvent* event) {
     hold_ = Hold::Divider;
     return;
   }
-  const auto point = scalpUnder(*place, at);
-  switch (view_.tool()) {
-    case Tool::Piece:
-      if (point) pieceTool_.addPoint(scene_->head(), *point);
-      hold_ = Hold::Draw;
-      break;
-    case Tool::Measure:
-      measureFrom_ = measureFrom_ ? std::nullopt : point;
-      break;
-    case Tool::Select:
-      if (pressedHandle_) {
-        gesture_ = pullHandle(document_, scene_, document_.selection().lead(), *pressedHandle_,
-                              place->view);
-        hold_ = Hold::Gesture;
-        break;
-      }
-      pressedItem_ = itemUnder(*place, at);
-      hold_ = scene_->find(pressedItem_) ? Hold::Gesture : Hold::Band;
-      break;
+  if (tool_) {
+    if (const auto hand = toolHand(*place, at, event->modifiers())) {
+      tool_->press(*hand);
+      hold_ = Hold::Tool;
+      dragged_ = false;
+    }
+  } else if (pressedHandle_) {
+    const plan::ItemId& lead = document_.selection().lead();
+    gesture_ = pressedHandle_->kind == HandleKind::Corner
+                   ? pullCorner(document_, scene_, lead, pressedHandle_->point)
+                   : pullHandle(document_, scene_, lead, *pressedHandle_, place->view);
+    hold_ = Hold::Gesture;
+  } else {
+    pressedItem_ = itemUnder(*place, at);
+    hold_ = pressedItem_.empty() ? Hold::Band : Hold::Gesture;
   }
   update();
 }
@@ -90,7 +91,7 @@ void HeadSheet::mouseMoveEvent(QMouseEvent* event) {
   now_ = at;
   const ViewPlace* place = placeOf(pressView_);
   if (hold_ == Hold::Nothing || !place) {
-    hover(at);
+    hover(at, event->modifiers());
     return;
   }
   switch (hold_) {
@@ -102,11 +103,11 @@ void HeadSheet::mouseMoveEvent(QMouseEvent* event) {
       break;
     }
     case Hold::Pan: panBy(step); break;
-    case Hold::Draw:
-      if (const auto point = scalpUnder(*place, at)) {
-        if (QLineF(press_, at).length() >= QApplication::startDragDistance())
-          pieceTool_.drawTo(scene_->head(), *point);
-        view_.setHover(point);
+    case Hold::Tool:
+      if (const auto hand = toolHand(*place, at, event->modifiers())) {
+        dragged_ = dragged_ || QLineF(press_, at).length() >= QApplication::startDragDistance();
+        if (dragged_) tool_->drag(*hand);
+        view_.setHover(hand->free);
       }
       break;
     case Hold::Gesture: {
@@ -117,12 +118,11 @@ void HeadSheet::mouseMoveEvent(QMouseEvent* event) {
           document_.select(Selection::one(pressedItem_));
         std::vector<plan::ItemId> ids{pressedItem_};
         for (const plan::ItemId& id : document_.selection().ids())
-          if (id != pressedItem_ && scene_->find(id)) ids.push_back(id);
+          if (id != pressedItem_) ids.push_back(id);
         gesture_ = movePieces(document_, scene_, ids,
-                              {pressView_, place->toView(press_), pressedKeys_});
+                              handAt(*place, press_, pressedKeys_));
       }
-      const HandAt hand{pressView_, place->toView(at), event->modifiers()};
-      gesture_->move(hand);
+      gesture_->move(handAt(*place, at, event->modifiers()));
       view_.setHover(scalpUnder(*place, at), pressedItem_);
       break;
     }
@@ -135,7 +135,13 @@ void HeadSheet::mouseMoveEvent(QMouseEvent* event) {
 void HeadSheet::mouseReleaseEvent(QMouseEvent* event) {
   const Hold held = std::exchange(hold_, Hold::Nothing);
   const bool moved = QLineF(press_, event->position()).length() >= QApplication::startDragDistance();
-  if (held == Hold::Gesture && gesture_) {
+  if (held == Hold::Tool) {
+    const ViewPlace* place = placeOf(pressView_);
+    if (const auto hand = place ? toolHand(*place, event->position(), event->modifiers()) : std::nullopt)
+      tool_->release(*hand);
+    else
+      tool_->release({{}, {}, {}, event->modifiers(), 0});
+  } else if (held == Hold::Gesture && gesture_) {
     const std::unique_ptr<Gesture> done = std::move(gesture_);
     if (document_.isTentative()) done->release();
   } else if (held == Hold::Gesture) {
@@ -147,15 +153,17 @@ void HeadSheet::mouseReleaseEvent(QMouseEvent* event) {
     else if (!(pressedKeys_ & (Qt::ControlModifier | Qt::ShiftModifier)))
       document_.select(Selection());
   }
-  hover(event->position());
+  hover(event->position(), event->modifiers());
   update();
 }
 
 void HeadSheet::mouseDoubleClickEvent(QMouseEvent* event) {
   const ViewPlace* place = placeUnder(event->position());
   if (!place || event->button() != Qt::LeftButton) return;
-  if (view_.tool() == Tool::Piece) {
-    pieceTool_.finish(document_);
+  if (tool_) {
+    // The second press of a double click sets no point of its own.
+    tool_->finish();
+    update();
     return;
   }
   if (isOnDivider(event->position())) return view_.setDivider(0.5);
@@ -163,7 +171,9 @@ void HeadSheet::mouseDoubleClickEvent(QMouseEvent* event) {
 }
 
 void HeadSheet::leaveEvent(QEvent*) {
-  if (hold_ == Hold::Nothing) view_.setHover(std::nullopt);
+  if (hold_ != Hold::Nothing) return;
+  snap_.reset();
+  view_.setHover(std::nullopt);
 }
 
 void HeadSheet::wheelEvent(QWheelEvent* event) {
@@ -194,23 +204,32 @@ void HeadSheet::selectBand() {
   for (const auto& piece : scene_->pieces())
     if (paint::seenOutline(*scene_, *piece, place->view).intersects(band.normalized()))
       ids.push_back(piece->id);
+  // Sections that lie wholly inside the frame, as far as they are seen.
+  const head::SheetView view = scene_->head().view(place->view);
+  for (const paint::SectionShape& section : scene_->sections()) {
+    const auto within = [&](const Vec3& p) {
+      const head::ViewPoint at = view.project(p);
+      return view.faces(scene_->head().shape, p) && band.normalized().contains(QPointF(at.u_mm, at.v_mm));
+    };
+    if (std::all_of(section.outline.begin(), section.outline.end(), within)) ids.push_back(section.id);
+  }
   document_.select(Selection(std::move(ids)));
 }
 
 bool HeadSheet::walk(int step) {
-  const auto& pieces = scene_->pieces();
-  if (pieces.empty()) return false;
-  int at = step > 0 ? -1 : static_cast<int>(pieces.size());
-  for (std::size_t i = 0; i < pieces.size(); ++i)
-    if (pieces[i]->id == document_.selection().lead()) at = static_cast<int>(i);
+  const std::vector<plan::ItemId> ids = items();
+  if (ids.empty()) return false;
+  int at = step > 0 ? -1 : static_cast<int>(ids.size());
+  for (std::size_t i = 0; i < ids.size(); ++i)
+    if (ids[i] == document_.selection().lead()) at = static_cast<int>(i);
   at += step;
-  if (at < 0 || at >= static_cast<int>(pieces.size())) return false;
-  document_.select(Selection::one(pieces[static_cast<std::size_t>(at)]->id));
+  if (at < 0 || at >= static_cast<int>(ids.size())) return false;
+  document_.select(Selection::one(ids[static_cast<std::size_t>(at)]));
   return true;
 }
 
 bool HeadSheet::focusNextPrevChild(bool next) {
-  // Tab walks the pieces and leaves after the last.
+  // Tab walks the items and leaves after the last.
   if (hasFocus() && view_.tool() == Tool::Select && walk(next ? 1 : -1)) return true;
   return QWidget::focusNextPrevChild(next);
 }
@@ -265,30 +284,30 @@ void HeadSheet::keyReleaseEvent(QKeyEvent* event) {
 }
 
 bool HeadSheet::toolKey(QKeyEvent& event) {
-  if (view_.tool() == Tool::Measure && event.key() == Qt::Key_Space) {
-    measureFrom_ = measureFrom_ ? std::nullopt : view_.hoverPoint();
-    update();
-    return true;
-  }
-  if (view_.tool() != Tool::Piece) return false;
+  if (!tool_) return false;
+  const auto done = [this](bool taken) {
+    if (taken) update();
+    return taken;
+  };
   switch (event.key()) {
     case Qt::Key_Return:
     case Qt::Key_Enter:
-      if (!pieceTool_.isDrawing()) return false;
-      pieceTool_.finish(document_);
-      break;
+      tool_->finish();
+      return done(true);
     case Qt::Key_Space:
-      if (view_.hoverPoint()) pieceTool_.addPoint(scene_->head(), *view_.hoverPoint());
-      break;
-    case Qt::Key_Backspace:
-      if (!pieceTool_.isDrawing()) return false;
-      pieceTool_.typed().isEmpty() ? pieceTool_.removeLastPoint() : pieceTool_.eraseTyped();
-      break;
-    default:
-      if (!pieceTool_.isDrawing() || !pieceTool_.type(event.text())) return false;
+      // A space goes into a fraction that is being typed ("1 1/8").
+      if (const auto hand = toolHandHere(event.modifiers())) {
+        tool_->press(*hand);
+        tool_->release(*hand);
+      }
+      return done(true);
+    case Qt::Key_Backspace: return done(tool_->erase());
+    case Qt::Key_Delete: {
+      const auto hand = toolHandHere(event.modifiers());
+      return done(hand && tool_->remove(*hand));
+    }
+    default: return done(!event.text().isEmpty() && tool_->type(event.text()));
   }
-  update();
-  return true;
 }
 
 bool HeadSheet::dropWhatIsUnderWay() {
@@ -300,14 +319,7 @@ bool HeadSheet::dropWhatIsUnderWay() {
   }
   if (hold_ != Hold::Nothing) dropped = true;
   hold_ = Hold::Nothing;
-  if (pieceTool_.isDrawing()) {
-    pieceTool_.drop();
-    dropped = true;
-  }
-  if (measureFrom_) {
-    measureFrom_.reset();
-    dropped = true;
-  }
+  if (tool_ && tool_->drop()) dropped = true;
   update();
   return dropped;
 }
@@ -316,12 +328,19 @@ void HeadSheet::nudge(double right_mm, double down_mm) {
   std::vector<plan::ItemId> ids;
   const plan::ItemId& lead = document_.selection().lead();
   for (const plan::ItemId& id : document_.selection().ids())
-    if (scene_->find(id)) id == lead ? (void)ids.insert(ids.begin(), id) : ids.push_back(id);
+    id == lead ? (void)ids.insert(ids.begin(), id) : ids.push_back(id);
   if (ids.empty()) return;
-  const paint::Strip& strip = scene_->find(ids.front())->strip;
-  if (strip.empty()) return;
   const head::HeadShape& shape = scene_->head().shape;
-  const Vec3 from = strip[strip.size() / 2].centre, normal = shape.normalAt(from);
+  Vec3 from = Vec3::Zero();
+  if (const paint::PieceShape* piece = scene_->find(ids.front()))
+    from = piece->strip.empty() ? from : piece->strip[piece->strip.size() / 2].centre;
+  for (const paint::SectionShape& section : scene_->sections())
+    if (section.id == ids.front())
+      for (const Vec3& p : section.outline) from += p;
+  if (const auto* note = document_.plan().find<plan::Note>(ids.front())) from = shape.pointAt(note->at);
+  if (from.norm() < 1) return;
+  from = shape.pointAlong(from);
+  const Vec3 normal = shape.normalAt(from);
   // Along the drawing's own directions: in the large view, or where the piece
   // faces the viewer most.
   head::SheetView view = scene_->head().view(view_.largeView().value_or(head::ViewName::Back));
@@ -335,7 +354,7 @@ void HeadSheet::nudge(double right_mm, double down_mm) {
   const plan::Plan& plan = document_.document();
   const plan::Plan next = plan::applied(
       plan, plan::movePieces(plan, ids, shape.scalpPointAt(from), shape.scalpPointAt(to)));
-  document_.edit(next, namedEdit(plan, ids, tr("Move piece %1"), tr("Move %1 pieces")),
+  document_.edit(next, namedEdit(plan, ids, tr("Move %1"), tr("Move %1 items")),
                  nudging_.value_or(document::Gesture::none()));
 }
 
@@ -347,7 +366,10 @@ void HeadSheet::moveToolPoint(double right_mm, double down_mm) {
   const Vec3 way = view.right() * right_mm + view.down() * down_mm;
   const Vec3 to = head::surfaceOffset(shape, from, way, std::hypot(right_mm, down_mm));
   const head::ScalpPoint point = shape.scalpPointAt(to);
-  if (scene_->head().hairline.contains(point)) view_.setHover(point);
+  if (!scene_->head().hairline.contains(point)) return;
+  const ViewPlace* place = placeOf(view_.largeView().value_or(head::ViewName::Back));
+  if (tool_ && place) snap_ = snapAt(*place, point, Qt::ControlModifier, {});
+  view_.setHover(point);
 }
 
 void HeadSheet::removeSelected() {
@@ -355,7 +377,7 @@ void HeadSheet::removeSelected() {
   if (ids.empty()) return;
   const plan::Plan& plan = document_.document();
   document_.edit(plan::applied(plan, plan::removeItems(plan, ids)),
-                 namedEdit(plan, ids, tr("Remove piece %1"), tr("Remove %1 items")), Selection());
+                 namedEdit(plan, ids, tr("Remove %1"), tr("Remove %1 items")), Selection());
 }
 
 // ---- arrangement ----------------------------------------------------------
@@ -411,6 +433,24 @@ bool HeadSheet::native(QNativeGestureEvent& event) {
   }
 }
 
+bool HeadSheet::eventFilter(QObject* watched, QEvent* event) {
+  if (watched == textEdit_ && event->type() == QEvent::KeyPress &&
+      static_cast<QKeyEvent*>(event)->key() == Qt::Key_Escape) {
+    textDone_ = nullptr;
+    textEdit_->hide();
+    setFocus();
+    return true;
+  }
+  // Text that is left without Enter is kept: nothing typed is lost.
+  if (watched == textEdit_ && event->type() == QEvent::FocusOut && textDone_) {
+    const auto finished = std::exchange(textDone_, nullptr);
+    const QString typed = textEdit_->text();
+    textEdit_->hide();
+    finished(typed);
+  }
+  return QWidget::eventFilter(watched, event);
+}
+
 bool HeadSheet::event(QEvent* event) {
   switch (event->type()) {
     case QEvent::Gesture:
@@ -424,19 +464,17 @@ bool HeadSheet::event(QEvent* event) {
       break;
     case QEvent::ToolTip: {
       const auto* help = static_cast<QHelpEvent*>(event);
-      const paint::PieceShape* piece = scene_->find(view_.hoverItem());
-      piece ? QToolTip::showText(help->globalPos(),
-                                 paint::describePiece(scene_->head(), *piece->piece), this)
-            : QToolTip::hideText();
+      const QString words = describe(view_.hoverItem());
+      words.isEmpty() ? QToolTip::hideText() : QToolTip::showText(help->globalPos(), words, this);
       return true;
     }
     case QEvent::FontChange:
     case QEvent::ScreenChangeInternal: relayout(); break;
     case QEvent::ShortcutOverride: {
-      // While a thickness is typed the digits belong to it.
+      // While a number is typed the digits belong to it.
       auto* key = static_cast<QKeyEvent*>(event);
-      if (view_.tool() == Tool::Piece && pieceTool_.isDrawing() && key->text().size() == 1 &&
-          (key->text().at(0).isDigit() || key->key() == Qt::Key_Backspace)) {
+      if (tool_ && tool_->isTyping() && !(key->modifiers() & ~(Qt::ShiftModifier | Qt::KeypadModifier)) &&
+          ((key->text().size() == 1 && key->text().at(0).isDigit()) || key->key() == Qt::Key_Backspace)) {
         event->accept();
         return true;
       }

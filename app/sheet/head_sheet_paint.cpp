@@ -149,13 +149,14 @@ void HeadSheet::paintOverlay(QPainter& painter, const ViewPlace& place) const {
     if (!document_.selection().contains(view_.hoverItem())) outline(view_.hoverItem(), 1);
   }
   for (const paint::SectionShape& section : scene_->sections()) {
-    if (!document_.selection().contains(section.id)) continue;
+    const bool selected = document_.selection().contains(section.id);
+    if (!selected && view_.hoverItem() != section.id) continue;
     for (const paint::LineRun& run :
          paint::splitBySight(scene_->head().shape, view, section.outline)) {
       QPolygonF line;
       for (const Vec3& p : run.points) line << place.toWidget(project(view, p));
-      painter.setPen(pen(screenPalette().accent, 2, run.sight == paint::Sight::Seen ? Qt::SolidLine
-                                                                             : Qt::DashLine));
+      painter.setPen(pen(screenPalette().accent, selected ? 2 : 1,
+                         run.sight == paint::Sight::Seen ? Qt::SolidLine : Qt::DashLine));
       painter.drawPolyline(line);
     }
   }
@@ -183,7 +184,8 @@ void HeadSheet::paintHandles(QPainter& painter, const ViewPlace& place) const {
     painter.setBrush(Qt::white);
     switch (handle.kind) {
       case HandleKind::Thickness: painter.drawRect(QRectF(at.x() - 4, at.y() - 4, 8, 8)); break;
-      case HandleKind::Point: painter.drawEllipse(at, 4, 4); break;
+      case HandleKind::Point:
+      case HandleKind::Corner: painter.drawEllipse(at, 4, 4); break;
       case HandleKind::Start: {
         painter.drawLine(base, at);
         const QPolygonF diamond{at + QPointF(0, -6), at + QPointF(6, 0), at + QPointF(0, 6),
@@ -199,49 +201,83 @@ void HeadSheet::paintHandles(QPainter& painter, const ViewPlace& place) const {
 }
 
 void HeadSheet::paintTool(QPainter& painter, const ViewPlace& place) const {
+  if (!tool_) return;
+  const std::optional<Snap> here = hold_ == Hold::Tool ? std::nullopt : snap_;
+  paintSketch(painter, place, tool_->sketch(here));
+  if (!snap_ || !snap_->isCaught()) return;
+  // A caught point wears a square.
   const head::SheetView view = scene_->head().view(place.view);
-  if (view_.tool() == document::Tool::Measure && measureFrom_ && view_.hoverPoint()) {
-    const head::SurfacePath way = head::shortestPath(
-        scene_->head().shape, scene_->head().shape.pointAt(*measureFrom_),
-        scene_->head().shape.pointAt(*view_.hoverPoint()));
-    for (const paint::LineRun& run :
-         paint::splitBySight(scene_->head().shape, view, way.points)) {
-      QPolygonF line;
-      for (const Vec3& p : run.points) line << place.toWidget(project(view, p));
-      painter.setPen(pen(screenPalette().accent, 1.6, run.sight == paint::Sight::Seen ? Qt::SolidLine
-                                                                               : Qt::DashLine));
-      painter.drawPolyline(line);
+  const Vec3 p = scene_->head().shape.pointAt(snap_->at);
+  if (!view.faces(scene_->head().shape, p)) return;
+  const QPointF at = place.toWidget(project(view, p));
+  painter.setBrush(Qt::NoBrush);
+  painter.setPen(pen(screenPalette().ground, 3.6));
+  painter.drawRect(QRectF(at - QPointF(5, 5), QSizeF(10, 10)));
+  painter.setPen(pen(screenPalette().accent, 1.8));
+  painter.drawRect(QRectF(at - QPointF(5, 5), QSizeF(10, 10)));
+}
+
+void HeadSheet::paintSketch(QPainter& painter, const ViewPlace& place,
+                            const ToolSketch& sketch) const {
+  const head::SheetView view = scene_->head().view(place.view);
+  const head::HeadShape& shape = scene_->head().shape;
+  const QColor accent = screenPalette().accent;
+  if (sketch.thickness_mm > 0) {
+    const paint::Strip strip = paint::makeStrip(shape, sketch.line, sketch.thickness_mm);
+    for (const paint::StripRun& run : paint::splitBySight(view, strip)) {
+      QPolygonF around, centre;
+      for (const paint::StripSample& s : run.strip) around << place.toWidget(project(view, s.a));
+      for (auto s = run.strip.rbegin(); s != run.strip.rend(); ++s)
+        around << place.toWidget(project(view, s->b));
+      for (const paint::StripSample& s : run.strip) centre << place.toWidget(project(view, s.centre));
+      if (run.sight == paint::Sight::Seen) {
+        QColor tint = accent;
+        tint.setAlpha(60);
+        painter.setBrush(tint);
+        painter.setPen(pen(accent, 1.6));
+        painter.drawPolygon(around);
+      } else {
+        painter.setBrush(Qt::NoBrush);
+        painter.setPen(pen(accent, 1.4, Qt::DashLine));
+        painter.drawPolyline(centre);
+      }
     }
-    return;
-  }
-  if (view_.tool() != document::Tool::Piece || !pieceTool_.isDrawing()) return;
-  std::vector<head::ScalpPoint> points = pieceTool_.points();
-  if (view_.hoverPoint() && hold_ != Hold::Draw) points.push_back(*view_.hoverPoint());
-  const paint::Strip strip =
-      paint::makeStrip(scene_->head().shape, points, pieceTool_.thickness_mm());
-  for (const paint::StripRun& run : paint::splitBySight(view, strip)) {
-    QPolygonF around, centre;
-    for (const paint::StripSample& s : run.strip) around << place.toWidget(project(view, s.a));
-    for (auto s = run.strip.rbegin(); s != run.strip.rend(); ++s)
-      around << place.toWidget(project(view, s->b));
-    for (const paint::StripSample& s : run.strip) centre << place.toWidget(project(view, s.centre));
-    if (run.sight == paint::Sight::Seen) {
-      QColor tint = screenPalette().accent;
-      tint.setAlpha(60);
-      painter.setBrush(tint);
-      painter.setPen(pen(screenPalette().accent, 1.6));
-      painter.drawPolygon(around);
-    } else {
+  } else if (sketch.line.size() > 1) {
+    const auto draw = [&](const std::vector<head::ScalpPoint>& points, double width) {
       painter.setBrush(Qt::NoBrush);
-      painter.setPen(pen(screenPalette().accent, 1.4, Qt::DashLine));
-      painter.drawPolyline(centre);
+      for (const paint::LineRun& run :
+           paint::splitBySight(shape, view, paint::surfaceLine(shape, points))) {
+        QPolygonF line;
+        for (const Vec3& p : run.points) line << place.toWidget(project(view, p));
+        painter.setPen(pen(accent, width, run.sight == paint::Sight::Seen ? Qt::SolidLine : Qt::DashLine));
+        painter.drawPolyline(line);
+      }
+    };
+    draw(sketch.line, 1.8);
+    if (sketch.closed) draw({sketch.line.back(), sketch.line.front()}, 0.9);
+  }
+  painter.setBrush(screenPalette().ground);
+  painter.setPen(pen(accent, 1.6));
+  for (const head::ScalpPoint& point : sketch.corners) {
+    const Vec3 p = shape.pointAt(point);
+    if (view.faces(shape, p)) painter.drawEllipse(place.toWidget(project(view, p)), 3, 3);
+  }
+  const bool shown = place.large || !view_.largeView();
+  if (sketch.trouble) {
+    const Vec3 p = shape.pointAt(*sketch.trouble);
+    if (view.faces(shape, p)) {
+      const QPointF at = place.toWidget(project(view, p));
+      painter.setBrush(Qt::NoBrush);
+      painter.setPen(pen(screenPalette().trouble, 2.4));
+      painter.drawEllipse(at, 9, 9);
+      painter.drawLine(at + QPointF(-5, -5), at + QPointF(5, 5));
+      painter.drawLine(at + QPointF(-5, 5), at + QPointF(5, -5));
     }
   }
-  painter.setBrush(Qt::white);
-  painter.setPen(pen(screenPalette().accent, 1.6));
-  for (const head::ScalpPoint& point : pieceTool_.points()) {
-    const Vec3 p = scene_->head().shape.pointAt(point);
-    if (view.faces(scene_->head().shape, p)) painter.drawEllipse(place.toWidget(project(view, p)), 3, 3);
+  if (!sketch.tag.isEmpty() && view_.hoverPoint() && shown) {
+    const Vec3 p = shape.pointAt(snap_ ? snap_->at : *view_.hoverPoint());
+    if (view.faces(shape, p))
+      paintTag(painter, place.toWidget(project(view, p)) + QPointF(14, -14), sketch.tag);
   }
 }
 

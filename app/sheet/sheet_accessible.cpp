@@ -12,13 +12,13 @@
 namespace combdraft::sheet {
 namespace {
 
-// One piece. Knows it by id, so that it survives every edit.
-class PieceInterface : public QAccessibleInterface, public QAccessibleActionInterface {
+// One item. Knows it by id, so that it survives every edit.
+class ItemInterface : public QAccessibleInterface, public QAccessibleActionInterface {
  public:
-  PieceInterface(HeadSheet& sheet, plan::ItemId id) : sheet_(&sheet), id_(std::move(id)) {}
+  ItemInterface(HeadSheet& sheet, plan::ItemId id) : sheet_(&sheet), id_(std::move(id)) {}
 
   const plan::ItemId& id() const { return id_; }
-  bool isValid() const override { return sheet_ && sheet_->scene().find(id_); }
+  bool isValid() const override { return sheet_ && !sheet_->describe(id_).isEmpty(); }
   QObject* object() const override { return nullptr; }
   QAccessibleInterface* parent() const override {
     return sheet_ ? QAccessible::queryAccessibleInterface(sheet_) : nullptr;
@@ -31,11 +31,10 @@ class PieceInterface : public QAccessibleInterface, public QAccessibleActionInte
   void setText(QAccessible::Text, const QString&) override {}
 
   QString text(QAccessible::Text kind) const override {
-    const paint::PieceShape* piece = isValid() ? sheet_->scene().find(id_) : nullptr;
-    if (!piece) return {};
-    if (kind == QAccessible::Name)
-      return paint::describePiece(sheet_->scene().head(), *piece->piece);
-    if (kind == QAccessible::Description) return QString::fromStdString(piece->piece->note);
+    if (!isValid()) return {};
+    if (kind == QAccessible::Name) return sheet_->describe(id_);
+    const paint::PieceShape* piece = sheet_->scene().find(id_);
+    if (kind == QAccessible::Description && piece) return QString::fromStdString(piece->piece->note);
     return {};
   }
   QAccessible::State state() const override {
@@ -51,15 +50,9 @@ class PieceInterface : public QAccessibleInterface, public QAccessibleActionInte
   }
   QRect rect() const override {
     if (!isValid()) return {};
-    for (const ViewPlace& place : sheet_->places()) {
-      const QRectF mm =
-          paint::seenOutline(sheet_->scene(), *sheet_->scene().find(id_), place.view)
-              .boundingRect();
-      if (mm.isEmpty()) continue;
-      const QRectF px(place.toWidget(mm.topLeft()), place.toWidget(mm.bottomRight()));
-      return QRect(sheet_->mapToGlobal(px.topLeft().toPoint()), px.size().toSize());
-    }
-    return {};
+    const QRectF px = sheet_->placeOnSheet(id_);
+    if (px.isEmpty()) return {};
+    return QRect(sheet_->mapToGlobal(px.topLeft().toPoint()), px.size().toSize());
   }
   void* interface_cast(QAccessible::InterfaceType type) override {
     return type == QAccessible::ActionInterface ? static_cast<QAccessibleActionInterface*>(this)
@@ -85,14 +78,14 @@ class SheetInterface : public QAccessibleWidget {
     for (const auto& [id, known] : known_) QAccessible::deleteAccessibleInterface(known);
   }
 
-  int childCount() const override { return static_cast<int>(sheet_.scene().pieces().size()); }
+  int childCount() const override { return static_cast<int>(sheet_.items().size()); }
   QAccessibleInterface* child(int index) const override {
-    const auto& pieces = sheet_.scene().pieces();
-    if (index < 0 || index >= static_cast<int>(pieces.size())) return nullptr;
-    const plan::ItemId& id = pieces[static_cast<std::size_t>(index)]->id;
+    const std::vector<plan::ItemId> items = sheet_.items();
+    if (index < 0 || index >= static_cast<int>(items.size())) return nullptr;
+    const plan::ItemId& id = items[static_cast<std::size_t>(index)];
     const auto found = known_.find(id);
     if (found != known_.end()) return QAccessible::accessibleInterface(found->second);
-    auto* made = new PieceInterface(sheet_, id);  // owned by Qt's registry
+    auto* made = new ItemInterface(sheet_, id);  // owned by Qt's registry
     known_[id] = QAccessible::registerAccessibleInterface(made);
     return made;
   }
@@ -135,9 +128,9 @@ void installSheetAccessibility() {
 
 void announceSelectedItem(HeadSheet& sheet) {
   if (!QAccessible::isActive() || !sheet.hasFocus()) return;
-  const auto& pieces = sheet.scene().pieces();
-  for (std::size_t i = 0; i < pieces.size(); ++i) {
-    if (!sheet.isSelected(pieces[i]->id)) continue;
+  const std::vector<plan::ItemId> items = sheet.items();
+  for (std::size_t i = 0; i < items.size(); ++i) {
+    if (!sheet.isSelected(items[i])) continue;
     QAccessibleEvent focus(&sheet, QAccessible::Focus);
     focus.setChild(static_cast<int>(i));
     QAccessible::updateAccessibility(&focus);

@@ -1,5 +1,5 @@
 #pragma once
-// The head sheet for screen readers: each piece is a child with role, name,
+// The head sheet for screen readers: each piece, section and note is a child with role, name,
 // place and state.
 
 namespace combdraft::sheet {

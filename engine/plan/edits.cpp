@@ -412,6 +412,8 @@ ChangeSet movePieces(const Plan& plan, const std::vector<ItemId>& ids, const Sca
         piece && !(piece->laidOut && sections.count(piece->section)))
       pieces.push_back(id);
   for (const ItemId& id : pieces) bind(plan.find<Piece>(id)->line);
+  for (const ItemId& id : ids)
+    if (const Note* note = plan.find<Note>(id)) bind({note->at});
   const auto fits = [&](double share) {
     return std::all_of(bounds.begin(), bounds.end(), [&](const auto& bound) {
       return head.hairline.above_mm(head.shape.pointAt(turned(bound.first, share))) >=
@@ -434,6 +436,12 @@ ChangeSet movePieces(const Plan& plan, const std::vector<ItemId>& ids, const Sca
   after = changeEach<Piece>(after, pieces, [&](Piece& piece) {
     for (ScalpPoint& point : piece.line) point = turned(point, share);
   });
+  for (const ItemId& id : ids)
+    if (const Note* note = plan.find<Note>(id)) {
+      Note moved = *note;
+      moved.at = turned(note->at, share);
+      after.put(id, std::move(moved));
+    }
   return finished(plan, std::move(after), EditKind::MovePieces, ids);
 }
 

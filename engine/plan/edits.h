@@ -35,7 +35,7 @@ ChangeSet changePieces(const Plan& plan, const std::vector<ItemId>& ids,
 ChangeSet changeSections(const Plan& plan, const std::vector<ItemId>& ids,
                          const std::function<void(Section&)>& change);
 
-/// Moves pieces and sections (with all in them) along the head: all points turn about the head centre by what
+/// Moves pieces, notes and sections (with all in them) along the head: all points turn about the head centre by what
 /// takes `from` to `to`. The step ends where a point would leave the hair (or
 /// go further outside than it was). With both of a pair among `ids`, the first
 /// named is the one that makes this step; the other mirrors it.

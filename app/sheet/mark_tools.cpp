@@ -1,0 +1,458 @@
+// Tools that act where the hand points: lay out, drop-out, swirl, note, number,
+// measure; and which tool is which.
+#include <QCoreApplication>
+#include <algorithm>
+#include <cmath>
+
+#include "app/controls/units.h"
+#include "app/paint/describe_piece.h"
+#include "app/sheet/line_tool.h"
+#include "engine/head/scalp_outline.h"
+#include "engine/head/strip_frame.h"
+#include "engine/head/surface_distance.h"
+#include "engine/plan/edits.h"
+#include "engine/plan/field_info.h"
+#include "engine/plan/lay_out.h"
+
+namespace combdraft::sheet {
+namespace {
+
+QString say(const char* text) { return QCoreApplication::translate("Sheet", text); }
+QString length(double mm) { return controls::lengthText(mm, controls::Units::current().length()); }
+
+// ---- lay out --------------------------------------------------------------
+
+class LayOutTool : public SheetTool {
+ public:
+  using SheetTool::SheetTool;
+
+  void press(const ToolHand& hand) override {
+    trouble_.clear();
+    const auto now = scene();
+    const head::HeadShape& shape = now->head().shape;
+    const Vec3 at = shape.pointAt(hand.free);
+    plan::ItemId id;
+    double smallest = 1e9;
+    for (const paint::SectionShape& section : now->sections()) {
+      std::vector<Vec3> corners;
+      for (const head::ScalpPoint& p : section.section->outline) corners.push_back(shape.pointAt(p));
+      const head::ScalpOutline outline(shape, corners);
+      if (!outline.contains(at) || outline.radius_mm() > smallest) continue;
+      smallest = outline.radius_mm();
+      id = section.id;
+    }
+    if (id.empty()) {
+      trouble_ = now->sections().empty() ? say("Draw a section first, then click into it here.")
+                                         : say("There is no section here: click into one.");
+      return;
+    }
+    const plan::Plan& before = context_.document.document();
+    const plan::Section& section = *before.find<plan::Section>(id);
+    if (section.layout) {
+      context_.document.select(document::Selection::one(id));
+      return;
+    }
+    plan::Section tried = section;
+    tried.layout = plan::Layout{};
+    switch (plan::runOf(shape, tried).trouble) {
+      case plan::RunTrouble::OutlineCrosses:
+        trouble_ = say("This section's outline crosses itself: move a corner first.");
+        return;
+      case plan::RunTrouble::NoRoom:
+        trouble_ = say("There is no room for half a piece in this section: make it larger.");
+        return;
+      case plan::RunTrouble::TooMany:
+      case plan::RunTrouble::None: break;
+    }
+    const plan::ChangeSet edit = plan::changeSections(
+        before, {id}, [](plan::Section& s) { s.layout = plan::Layout{}; });
+    context_.document.edit(plan::applied(before, edit), say("Lay out a section"),
+                           document::Selection::one(id));
+  }
+  QString words() const override {
+    return trouble_.isEmpty()
+               ? say("Click into a section: it is filled with equal pieces and left-outs; its card changes the rule.")
+               : trouble_;
+  }
+  bool drop() override { return trouble_.clear(), false; }
+
+ private:
+  QString trouble_;
+};
+
+// ---- drop-out -------------------------------------------------------------
+
+class DropOutTool : public SheetTool {
+ public:
+  using SheetTool::SheetTool;
+
+  void press(const ToolHand& hand) override {
+    drop();
+    const auto* piece = context_.document.document().find<plan::Piece>(hand.item);
+    if (!piece || piece->action == plan::Action::LeaveOut) {
+      trouble_ = say("Press on a piece, then draw along it.");
+      return;
+    }
+    piece_ = hand.item;
+    const head::HeadShape& shape = scene()->head().shape;
+    std::vector<Vec3> line;
+    for (const head::ScalpPoint& p : piece->line) line.push_back(shape.pointAt(p));
+    frame_ = std::make_unique<head::StripFrame>(shape, line);
+    start_mm_ = alongAt(hand.free);
+  }
+  void drag(const ToolHand& hand) override {
+    if (!frame_) return;
+    end_mm_ = alongAt(hand.free);
+    preview();
+  }
+  void release(const ToolHand&) override {
+    if (!frame_) return;
+    if (!end_mm_) click();
+    if (context_.document.isTentative())
+      context_.document.commitTentative(
+          say("Drop-out of piece %1")
+              .arg(paint::pieceNumber(*context_.document.document().find<plan::Piece>(piece_))));
+    frame_.reset();
+    end_mm_.reset();
+    typed_.clear();
+  }
+  bool type(const QString& text) override {
+    if (!frame_ || !addTyped(typed_, text)) return false;
+    preview();
+    return true;
+  }
+  bool isTyping() const override { return frame_ != nullptr; }
+  bool erase() override {
+    if (!frame_ || typed_.isEmpty()) return false;
+    typed_.chop(1);
+    preview();
+    return true;
+  }
+  bool drop() override {
+    const bool was = frame_ != nullptr;
+    if (was) context_.document.dropTentative();
+    frame_.reset();
+    end_mm_.reset();
+    typed_.clear();
+    trouble_.clear();
+    return was;
+  }
+  QString words() const override {
+    if (!trouble_.isEmpty()) return trouble_;
+    if (!frame_) return say("Draw along a piece what stays dark; a click leaves out 20 mm, a click on a drop-out takes it away.");
+    const auto [from, to] = stretch();
+    return say("%1 left dark; type a number for its exact length.").arg(length(to - from));
+  }
+
+ private:
+  double alongAt(const head::ScalpPoint& at) const {
+    const auto place = frame_->placeOf(scene()->head().shape.pointAt(at), 400);
+    return std::clamp(place ? place->along_mm : 0, 0.0, frame_->length_mm());
+  }
+  std::pair<double, double> stretch() const {
+    double end = end_mm_.value_or(start_mm_);
+    if (const auto typed = controls::lengthFrom(typed_, controls::Units::current().length()))
+      end = start_mm_ + (end < start_mm_ ? -*typed : *typed);
+    const auto tenths = [&](double mm) {
+      return std::round(std::clamp(mm, 0.0, frame_->length_mm()) * 10) / 10;
+    };
+    return std::minmax(tenths(start_mm_), tenths(end));
+  }
+  void put(const std::function<void(plan::Piece&)>& change) {
+    const plan::Plan& before = context_.document.document();
+    context_.document.setTentative(plan::applied(before, plan::changePieces(before, {piece_}, change)));
+  }
+  void preview() {
+    const auto made = stretch();  // a pair: lambdas cannot take bindings in C++20 on clang 14
+    if (made.second - made.first < 0.5) return context_.document.dropTentative();
+    put([&](plan::Piece& piece) { join(piece.dropOuts, made.first, made.second); });
+  }
+  void click() {
+    const auto& dropOuts = context_.document.document().find<plan::Piece>(piece_)->dropOuts;
+    for (std::size_t i = 0; i < dropOuts.size(); ++i)
+      if (start_mm_ >= dropOuts[i].from_mm && start_mm_ <= dropOuts[i].to_mm)
+        return put([&](plan::Piece& piece) {
+          piece.dropOuts.erase(piece.dropOuts.begin() + static_cast<std::ptrdiff_t>(i));
+        });
+    const double from = std::round(std::max(0.0, start_mm_ - 10) * 10) / 10;
+    const double to = std::round(std::min(frame_->length_mm(), start_mm_ + 10) * 10) / 10;
+    put([&](plan::Piece& piece) { join(piece.dropOuts, from, to); });
+  }
+  // Stretches that touch become one.
+  static void join(std::vector<plan::Stretch>& stretches, double from, double to) {
+    std::vector<plan::Stretch> kept;
+    for (const plan::Stretch& s : stretches) {
+      if (s.to_mm < from || s.from_mm > to) kept.push_back(s);
+      else from = std::min(from, s.from_mm), to = std::max(to, s.to_mm);
+    }
+    if (kept.size() < plan::limits::kSmallList) kept.push_back({from, to});
+    std::sort(kept.begin(), kept.end(),
+              [](const plan::Stretch& a, const plan::Stretch& b) { return a.from_mm < b.from_mm; });
+    stretches = std::move(kept);
+  }
+
+  plan::ItemId piece_;
+  std::unique_ptr<head::StripFrame> frame_;
+  double start_mm_ = 0;
+  std::optional<double> end_mm_;
+  QString typed_, trouble_;
+};
+
+// ---- swirl ----------------------------------------------------------------
+
+class WhorlTool : public SheetTool {
+ public:
+  using SheetTool::SheetTool;
+
+  void press(const ToolHand& hand) override {
+    const auto& whorls = context_.document.document().head().whorls;
+    index_ = nearest(hand.free);
+    const bool on = index_ && far_mm(*index_, hand.free) < std::max(10.0, hand.reach_mm);
+    if (on && hand.keys & Qt::AltModifier) return turn();
+    if (!on && hand.keys & Qt::ShiftModifier && whorls.size() < 2) {
+      preview([&](plan::Head& head) { head.whorls.push_back({hand.free, plan::Turn::Clockwise, {}}); });
+      index_ = whorls.size();
+      name_ = say("Add a swirl");
+      return;
+    }
+    name_ = say("Move the swirl");
+    move(hand);
+  }
+  void drag(const ToolHand& hand) override { move(hand); }
+  void release(const ToolHand&) override {
+    if (context_.document.isTentative()) context_.document.commitTentative(name_);
+  }
+  bool remove(const ToolHand& hand) override {
+    const auto index = nearest(hand.free);
+    if (!index || context_.document.document().head().whorls.size() < 2) return false;
+    const plan::Plan& before = context_.document.document();
+    const plan::ChangeSet edit = plan::changeHead(before, [&](plan::Head& head) {
+      head.whorls.erase(head.whorls.begin() + static_cast<std::ptrdiff_t>(*index));
+    });
+    context_.document.edit(plan::applied(before, edit), say("Remove a swirl"));
+    return true;
+  }
+  bool drop() override {
+    const bool was = context_.document.isTentative();
+    context_.document.dropTentative();
+    return was;
+  }
+  QString words() const override {
+    return context_.document.plan().head().whorls.size() < 2
+               ? say("Click where the hair swirls. Shift+click adds a second, Alt+click on it changes its turn.")
+               : say("Click or drag moves the nearer swirl. Alt+click changes its turn, Delete removes it.");
+  }
+
+ private:
+  double far_mm(std::size_t index, const head::ScalpPoint& at) const {
+    const head::HeadShape& shape = scene()->head().shape;
+    return (shape.pointAt(context_.document.document().head().whorls[index].at) - shape.pointAt(at)).norm();
+  }
+  std::optional<std::size_t> nearest(const head::ScalpPoint& at) const {
+    std::optional<std::size_t> best;
+    for (std::size_t i = 0; i < context_.document.document().head().whorls.size(); ++i)
+      if (!best || far_mm(i, at) < far_mm(*best, at)) best = i;
+    return best;
+  }
+  void preview(const std::function<void(plan::Head&)>& change) {
+    const plan::Plan& before = context_.document.document();
+    context_.document.setTentative(plan::applied(before, plan::changeHead(before, change)));
+  }
+  void move(const ToolHand& hand) {
+    if (!index_ || !scene()->head().hairline.contains(hand.free)) return;
+    const std::size_t index = *index_;
+    const head::ScalpPoint at{std::round(hand.free.bearing_deg * 10) / 10, std::round(hand.free.drop_deg * 10) / 10};
+    preview([&](plan::Head& head) {
+      if (index < head.whorls.size()) head.whorls[index].at = at;
+      else if (head.whorls.size() < 2) head.whorls.push_back({at, plan::Turn::Clockwise, {}});
+    });
+  }
+  void turn() {
+    const plan::Plan& before = context_.document.document();
+    const std::size_t index = *index_;
+    const plan::ChangeSet edit = plan::changeHead(before, [&](plan::Head& head) {
+      plan::Turn& turn = head.whorls[index].turn;
+      turn = turn == plan::Turn::Clockwise ? plan::Turn::Counterclockwise : plan::Turn::Clockwise;
+    });
+    context_.document.edit(plan::applied(before, edit), say("Turn of the swirl"));
+  }
+
+  std::optional<std::size_t> index_;
+  QString name_;
+};
+
+// ---- note -----------------------------------------------------------------
+
+class NoteTool : public SheetTool {
+ public:
+  using SheetTool::SheetTool;
+
+  void press(const ToolHand& hand) override {
+    const plan::Plan& before = context_.document.document();
+    if (const auto* old = before.find<plan::Note>(hand.item)) {
+      const plan::ItemId id = hand.item;
+      context_.askText(old->at, QString::fromStdString(old->text), [this, id](const QString& text) {
+        const plan::Plan& now = context_.document.document();
+        const auto* note = now.find<plan::Note>(id);
+        if (!note) return;
+        if (text.trimmed().isEmpty()) {
+          context_.document.edit(plan::applied(now, plan::removeItems(now, {id})), say("Remove a note"));
+          return;
+        }
+        plan::Note changed = *note;
+        changed.text = text.toStdString();
+        context_.document.edit(plan::applied(now, plan::setItem(now, id, changed)), say("Change a note"));
+      });
+      return;
+    }
+    const head::ScalpPoint at = hand.snap.at;
+    context_.askText(at, {}, [this, at](const QString& text) {
+      if (text.trimmed().isEmpty()) return;
+      const plan::Plan& now = context_.document.document();
+      plan::Note note;
+      note.choice = now.info().activeChoice;
+      note.at = at;
+      note.text = text.toStdString();
+      const plan::ItemId id = now.freeId("note");
+      context_.document.edit(plan::applied(now, plan::setItem(now, id, note)), say("Write a note"),
+                             document::Selection::one(id));
+    });
+  }
+  QString words() const override {
+    return say("Click where the note stands and type it; Enter keeps it, Escape drops it. Click a note to change it.");
+  }
+};
+
+// ---- number ---------------------------------------------------------------
+
+class NumberTool : public SheetTool {
+ public:
+  using SheetTool::SheetTool;
+
+  void press(const ToolHand& hand) override {
+    pressed_ = context_.document.document().find<plan::Piece>(hand.item) ? hand.item : plan::ItemId();
+  }
+  void release(const ToolHand& hand) override {
+    const plan::Plan& now = context_.document.document();
+    const auto* onto = now.find<plan::Piece>(hand.item);
+    if (pressed_.empty() || !onto) return;
+    std::vector<plan::ItemId> order;
+    for (const auto& [id, piece] : now.pieces()) order.push_back(id);
+    const auto takeOut = [&](const plan::ItemId& id) { std::erase(order, id); };
+    if (hand.item != pressed_) {
+      // Dragged onto another: takes its place.
+      const auto place = std::find(order.begin(), order.end(), hand.item) - order.begin();
+      takeOut(pressed_);
+      order.insert(order.begin() + std::min<std::ptrdiff_t>(place, static_cast<std::ptrdiff_t>(order.size())), pressed_);
+      drop();
+      return put(order, say("Renumber"), document::Gesture::none());
+    }
+    if (tapped_.empty()) {
+      gesture_ = document::Gesture::begin();
+      first_ = std::max(1, typed_.toInt());
+    }
+    takeOut(pressed_);
+    for (const plan::ItemId& id : tapped_) takeOut(id);
+    if (std::find(tapped_.begin(), tapped_.end(), pressed_) == tapped_.end()) tapped_.push_back(pressed_);
+    const std::size_t at = std::min(static_cast<std::size_t>(first_ - 1), order.size());
+    order.insert(order.begin() + static_cast<std::ptrdiff_t>(at), tapped_.begin(), tapped_.end());
+    put(order, say("Number by tapping"), *gesture_);
+  }
+  bool type(const QString& text) override {
+    if (!tapped_.empty() || text.size() != 1 || !text.at(0).isDigit() || typed_.size() > 3) return false;
+    typed_ += text;
+    return true;
+  }
+  bool isTyping() const override { return tapped_.empty(); }
+  bool erase() override {
+    if (typed_.isEmpty() || !tapped_.empty()) return false;
+    typed_.chop(1);
+    return true;
+  }
+  bool finish() override { return drop(); }
+  bool drop() override {
+    const bool was = !tapped_.empty() || !typed_.isEmpty();
+    tapped_.clear();
+    typed_.clear();
+    gesture_.reset();
+    return was;
+  }
+  QString words() const override {
+    return tapped_.empty() && typed_.isEmpty()
+               ? say("Tap the pieces in working order; type a number to begin with it. Drag one piece onto another to take its number.")
+               : say("The next piece gets number %1. Enter ends.").arg(next());
+  }
+  ToolSketch sketch(const std::optional<Snap>&) const override {
+    ToolSketch sketch;
+    sketch.tag = QString::number(next());
+    return sketch;
+  }
+
+ private:
+  int next() const {
+    return (tapped_.empty() ? std::max(1, typed_.toInt()) : first_) + static_cast<int>(tapped_.size());
+  }
+  void put(const std::vector<plan::ItemId>& order, const QString& name, document::Gesture gesture) {
+    const plan::Plan& now = context_.document.document();
+    context_.document.edit(plan::applied(now, plan::renumber(now, now.info().activeChoice, order)), name, gesture);
+  }
+  plan::ItemId pressed_;
+  std::vector<plan::ItemId> tapped_;
+  QString typed_;
+  int first_ = 1;
+  std::optional<document::Gesture> gesture_;
+};
+
+// ---- measure --------------------------------------------------------------
+
+class MeasureTool : public SheetTool {
+ public:
+  using SheetTool::SheetTool;
+
+  void press(const ToolHand& hand) override {
+    from_ = from_ ? std::nullopt : std::optional(hand.snap.at);
+  }
+  bool drop() override { return std::exchange(from_, std::nullopt).has_value(); }
+  QString words() const override {
+    return from_ ? say("Point to where you measure to.") : say("Click where you measure from.");
+  }
+  ToolSketch sketch(const std::optional<Snap>& hover) const override {
+    ToolSketch sketch;
+    if (!from_) return sketch;
+    sketch.corners = {*from_};
+    if (!hover) return sketch;
+    const head::HeadShape& shape = scene()->head().shape;
+    const head::SurfacePath way = head::shortestPath(shape, shape.pointAt(*from_), shape.pointAt(hover->at));
+    for (const Vec3& p : way.points) sketch.line.push_back(shape.scalpPointAt(p));
+    sketch.tag = length(way.length_mm);
+    return sketch;
+  }
+
+ private:
+  std::optional<head::ScalpPoint> from_;
+};
+
+}  // namespace
+
+std::unique_ptr<SheetTool> makeTool(document::Tool tool, const ToolContext& context,
+                                    const NewPiece& newPiece) {
+  using document::Tool;
+  const auto line = [&](DrawnLine kind) { return std::make_unique<LineTool>(context, kind, newPiece); };
+  switch (tool) {
+    case Tool::Select: return nullptr;
+    case Tool::Section: return line(DrawnLine::Section);
+    case Tool::Parting: return line(DrawnLine::Parting);
+    case Tool::Piece: return line(DrawnLine::Piece);
+    case Tool::LeftOut: return line(DrawnLine::LeftOut);
+    case Tool::PartLine: return line(DrawnLine::Part);
+    case Tool::LayOut: return std::make_unique<LayOutTool>(context);
+    case Tool::DropOut: return std::make_unique<DropOutTool>(context);
+    case Tool::Whorl: return std::make_unique<WhorlTool>(context);
+    case Tool::Note: return std::make_unique<NoteTool>(context);
+    case Tool::Number: return std::make_unique<NumberTool>(context);
+    case Tool::Measure: return std::make_unique<MeasureTool>(context);
+  }
+  return nullptr;
+}
+
+}  // namespace combdraft::sheet
