@@ -11,6 +11,7 @@
 #include "app/desk/card_column.h"
 #include "app/desk/command_search.h"
 #include "app/desk/main_window.h"
+#include "app/desk/message_bar.h"
 #include "app/desk/preferences_page.h"
 #include "app/sheet/head_sheet.h"
 #include "engine/plan/edits.h"
@@ -62,8 +63,13 @@ void MainWindow::declareEditActions() {
                 QKeySequence(Qt::CTRL | Qt::Key_M), QStringLiteral("mirror"),
                 [this] {
                   const plan::Plan& plan = controller_.document();
-                  controller_.edit(plan::applied(plan, plan::addTwins(plan, controller_.selection().ids())),
-                                   tr("Same on the other side"));
+                  const plan::ChangeSet twins = plan::addTwins(plan, controller_.selection().ids());
+                  if (twins.empty())
+                    return messages_->say({Message::Kind::News,
+                                           tr("Nothing was added: what is selected lies on the centre line and is its "
+                                              "own mirror, or has its other side already."),
+                                           {}, QStringLiteral("twin")});
+                  controller_.edit(plan::applied(plan, twins), tr("Same on the other side"));
                 },
                 selected, {}, tr("Other side")});
   actions_.add({QStringLiteral("piece.ownWay"), tr("On its &own"), tr("A twin keeps its place and stops following"),
@@ -80,6 +86,32 @@ void MainWindow::declareEditActions() {
                       return true;
                   return false;
                 }, tr("Select a twin first: a piece made with Same on the other side")}});
+  actions_.add({QStringLiteral("piece.takeBack"), tr("&Follow the section"),
+                tr("What was edited by hand on laid-out pieces follows the section's rule again; emptied places are filled"),
+                {}, {},
+                [this] {
+                  const plan::Plan& plan = controller_.document();
+                  controller_.edit(plan::applied(plan, plan::takeBack(plan, controller_.selection().ids())),
+                                   tr("Follow the section"));
+                },
+                selected, {}});
+  actions_.add({QStringLiteral("piece.letGo"), tr("&Let go of the section"),
+                tr("Laid-out pieces keep all they have, whatever the section's rule says"), {}, {},
+                [this] {
+                  const plan::Plan& plan = controller_.document();
+                  controller_.edit(plan::applied(plan, plan::letGo(plan, controller_.selection().ids())),
+                                   tr("Let go of the section"));
+                },
+                selected, {}});
+  actions_.add({QStringLiteral("piece.numberByRule"), tr("&Number by rule"),
+                tr("Working order: section by section, in each from the bottom to the top"), {}, {},
+                [this] {
+                  const plan::Plan& plan = controller_.document();
+                  const plan::ItemId choice = plan.info().activeChoice;
+                  controller_.edit(plan::applied(plan, plan::renumber(plan, choice, plan::orderByRule(plan, choice))),
+                                   tr("Number by rule"));
+                },
+                working, {}});
   actions_.add({QStringLiteral("piece.remove"), tr("&Remove"), tr("Take the selected pieces off the plan"),
                 QKeySequence(Qt::Key_Delete), QStringLiteral("remove"), [this] { removePieces(); }, selected, {}});
 }
@@ -87,16 +119,26 @@ void MainWindow::declareEditActions() {
 void MainWindow::declareToolActions() {
   using document::Tool;
   const Condition working = whileWorking();
-  const auto tool = [&](const char* id, const QString& text, const QString& tip, int key, const char* iconName, Tool which) {
+  const auto tool = [&](const char* id, const QString& text, const QString& tip, int key, const char* iconName, Tool which,
+                        const QString& shortText = {}) {
     actions_.add({QLatin1String(id), text, tip, QKeySequence(key), QLatin1String(iconName),
                   [this, which] {
                     view_.setTool(which);
                     sheet_->setFocus();
                   },
-                  working, [this, which] { return view_.tool() == which; }});
+                  working, [this, which] { return view_.tool() == which; }, shortText});
   };
   tool("tool.select", tr("&Select"), tr("Pick pieces and drag them, their thickness and their start"), Qt::Key_F2, "select", Tool::Select);
-  tool("tool.piece", tr("Draw a &piece"), tr("Draw a new piece along the head, point by point"), Qt::Key_F3, "piece", Tool::Piece);
+  tool("tool.section", tr("S&ection"), tr("Draw an area of scalp corner by corner; it catches on hairline, ridge and other lines"), Qt::Key_E, "section", Tool::Section);
+  tool("tool.parting", tr("Par&ting"), tr("Draw a line across a section: it becomes two"), Qt::Key_T, "parting", Tool::Parting);
+  tool("tool.layOut", tr("&Lay out"), tr("Click into a section to fill it with pieces and left-outs by a rule"), Qt::Key_L, "lay-out", Tool::LayOut);
+  tool("tool.piece", tr("Draw a &piece"), tr("Draw a new piece along the head, point by point"), Qt::Key_F3, "piece", Tool::Piece, tr("Piece"));
+  tool("tool.leftOut", tr("Left-&out"), tr("Draw hair that stays as it is; it keeps its hair against every piece"), Qt::Key_O, "left-out", Tool::LeftOut);
+  tool("tool.dropOut", tr("&Drop-out"), tr("Draw along a piece which stretch of it stays dark"), Qt::Key_X, "drop-out", Tool::DropOut);
+  tool("tool.number", tr("&Number"), tr("Tap the pieces in working order"), Qt::Key_N, "number", Tool::Number);
+  tool("tool.part", tr("P&art"), tr("Draw how the hair is usually parted"), Qt::Key_P, "part", Tool::PartLine);
+  tool("tool.swirl", tr("S&wirl"), tr("Set where the hair swirls at the crown"), Qt::Key_W, "swirl", Tool::Whorl);
+  tool("tool.note", tr("Note (&K)"), tr("Write a note at a place on the head"), Qt::Key_K, "note", Tool::Note, tr("Note"));
   tool("tool.measure", tr("&Measure"), tr("Measure a way along the head"), Qt::Key_F4, "measure", Tool::Measure);
 }
 
@@ -163,8 +205,8 @@ void MainWindow::buildMenusAndTools() {
   };
   fill(menuBar()->addMenu(tr("&Plan")), {"file.start", "file.new", "file.open", "file.back", "", "file.save", "file.saveAs", "", "window.new", "window.close", "file.quit"});
   fill(menuBar()->addMenu(tr("&Edit")), {"edit.undo", "edit.redo", "", "edit.selectAll", "", "edit.findCommand", "edit.keys", "edit.preferences"});
-  fill(menuBar()->addMenu(tr("&Tools")), {"tool.select", "tool.piece", "tool.measure"});
-  fill(menuBar()->addMenu(tr("P&iece")), {"piece.add", "piece.duplicate", "piece.remove", "", "piece.twin", "piece.ownWay"});
+  fill(menuBar()->addMenu(tr("&Tools")), {"tool.select", "", "tool.section", "tool.parting", "tool.layOut", "", "tool.piece", "tool.leftOut", "tool.dropOut", "tool.number", "", "tool.part", "tool.swirl", "tool.note", "tool.measure"});
+  fill(menuBar()->addMenu(tr("P&iece")), {"piece.add", "piece.duplicate", "piece.remove", "", "piece.twin", "piece.ownWay", "", "piece.takeBack", "piece.letGo", "", "piece.numberByRule"});
   QMenu* view = menuBar()->addMenu(tr("&View"));
   fill(view, {"view.diagram", "view.both", "view.look", ""});
   QMenu* large = view->addMenu(tr("La&rge view"));
@@ -179,8 +221,7 @@ void MainWindow::buildMenusAndTools() {
   tools_->setToolButtonStyle(Qt::ToolButtonTextUnderIcon);
   const int iconSize = fontMetrics().height() * 3 / 2;
   tools_->setIconSize({iconSize, iconSize});
-  for (const char* id : {"file.start", "file.new", "file.open", "file.save", "", "edit.undo", "edit.redo", "", "tool.select", "tool.piece",
-                         "tool.measure", "", "piece.add", "piece.twin", "piece.remove", "", "view.diagram", "view.both", "view.look", "", "view.surround", "view.dark", "", "edit.findCommand"}) {
+  for (const char* id : {"file.start", "file.new", "file.open", "file.save", "", "edit.undo", "edit.redo", "", "piece.add", "piece.twin", "piece.remove", "", "view.diagram", "view.both", "view.look", "", "view.surround", "view.dark", "", "edit.findCommand"}) {
     if (!*id) {
       tools_->addSeparator();
       continue;
@@ -190,6 +231,25 @@ void MainWindow::buildMenusAndTools() {
     if (QWidget* button = tools_->widgetForAction(action)) {
       button->setAccessibleName(action->iconText());
       button->setFocusPolicy(Qt::TabFocus);
+    }
+  }
+  // The tools stand beside the sheet.
+  QToolBar* hand = new QToolBar(tr("Drawing"), this);
+  addToolBar(Qt::LeftToolBarArea, hand);
+  hand->setObjectName(QStringLiteral("drawingTools"));
+  hand->setAccessibleName(tr("Drawing tools"));
+  hand->setMovable(false);
+  hand->setContextMenuPolicy(Qt::PreventContextMenu);
+  hand->setToolButtonStyle(Qt::ToolButtonTextUnderIcon);
+  hand->setIconSize({iconSize, iconSize});
+  for (const char* id : {"tool.select", "tool.section", "tool.parting", "tool.layOut", "tool.piece", "tool.leftOut", "tool.dropOut",
+                         "tool.number", "tool.part", "tool.swirl", "tool.note", "tool.measure"}) {
+    QAction* action = actions_.action(QLatin1String(id));
+    hand->addAction(action);
+    if (QWidget* button = hand->widgetForAction(action)) {
+      button->setAccessibleName(action->iconText());
+      button->setFocusPolicy(Qt::TabFocus);
+      button->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
     }
   }
   // Undo and redo say what they would do.

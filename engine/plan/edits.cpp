@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <set>
+#include <tuple>
 
 #include "engine/head/measures.h"
 #include "engine/head/part_line.h"
@@ -490,6 +491,38 @@ ChangeSet renumber(const Plan& plan, const ItemId& choice, const std::vector<Ite
     after.put(order[i], std::move(piece));
   }
   return finished(plan, std::move(after), EditKind::Renumber, ids);
+}
+
+std::vector<ItemId> orderByRule(const Plan& plan, const ItemId& choice) {
+  const head::HeadShape shape = headOf(plan).shape;
+  struct Place {
+    int section, row, column;
+    double height_mm;
+    ItemId id;
+  };
+  std::map<ItemId, int> sectionPlace;
+  for (const auto& [id, section] : plan.sections(choice))
+    sectionPlace.emplace(id, static_cast<int>(sectionPlace.size()));
+  const int none = static_cast<int>(sectionPlace.size());
+  std::vector<Place> places;
+  for (const auto& [id, piece] : plan.pieces(choice)) {
+    const auto found = sectionPlace.find(piece->section);
+    double height = 0;
+    for (const ScalpPoint& point : piece->line)
+      height += shape.pointAt(point).z() / static_cast<double>(piece->line.size());
+    places.push_back({found == sectionPlace.end() ? none : found->second,
+                      piece->laidOut ? -piece->laidOut->row : 0,
+                      piece->laidOut ? piece->laidOut->column : 0, height, id});
+  }
+  // Laid-out ones in their run's order, then those drawn by hand by height.
+  const auto key = [](const Place& p) {
+    return std::tuple(p.section, p.row == 0, p.row, p.column, p.row == 0 ? p.height_mm : 0.0);
+  };
+  std::stable_sort(places.begin(), places.end(),
+                   [&](const Place& a, const Place& b) { return key(a) < key(b); });
+  std::vector<ItemId> order;
+  for (const Place& place : places) order.push_back(place.id);
+  return order;
 }
 
 ChangeSet removeItems(const Plan& plan, const std::vector<ItemId>& ids) {

@@ -69,6 +69,11 @@ ChangeSet takeBack(const Plan& plan, const std::vector<ItemId>& ids);
 /// Pieces keep all that they have, whatever the rule says; their place stays theirs.
 ChangeSet letGo(const Plan& plan, const std::vector<ItemId>& ids);
 
+/// The pieces of a choice by rule: section by section in their order, each from
+/// its lowest row to its highest (its run's placing order), then what lies in no
+/// section from the nape up. For `renumber`.
+std::vector<ItemId> orderByRule(const Plan& plan, const ItemId& choice);
+
 // ---- anything -------------------------------------------------------------
 
 /// Removes items. With a section go the pieces that its rule made, those drawn by
