@@ -37,9 +37,11 @@ QString keyTrouble(const QKeySequence& keys) {
       break;
     default: break;
   }
-  const bool prints = first.key() < Qt::Key_Escape;
+  // A letter alone may take up a tool: fields where text is typed keep it.
+  const bool letter = first.key() >= Qt::Key_A && first.key() <= Qt::Key_Z;
+  const bool prints = first.key() < Qt::Key_Escape && !letter;
   if (prints && !(held & (Qt::ControlModifier | Qt::MetaModifier | Qt::AltModifier)))
-    return say("A letter or figure alone is for typing. Hold Ctrl or Alt with it.");
+    return say("A figure or sign alone is for typing. Hold Ctrl or Alt with it.");
   if (held == Qt::AltModifier && first.key() >= Qt::Key_A && first.key() <= Qt::Key_Z)
     return say("Alt with a letter opens a menu. Hold Ctrl with it, or choose another key.");
   return {};

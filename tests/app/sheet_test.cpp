@@ -372,7 +372,7 @@ TEST_CASE("each piece is an accessible child with role, name and state", "[sheet
   QAccessibleInterface* sheet = QAccessible::queryAccessibleInterface(&b.sheet);
   REQUIRE(sheet);
   CHECK(sheet->text(QAccessible::Name) == QStringLiteral("Head sheet"));
-  REQUIRE(sheet->childCount() == 8);
+  REQUIRE(sheet->childCount() == 9);  // eight pieces and a section
   QAccessibleInterface* seventh = sheet->child(6);
   REQUIRE(seventh);
   CHECK(seventh->role() == QAccessible::ListItem);
@@ -391,7 +391,7 @@ TEST_CASE("each piece is an accessible child with role, name and state", "[sheet
     return plan;
   }(), QStringLiteral("Remove"));
   CHECK_FALSE(seventh->isValid());
-  CHECK(sheet->childCount() == 7);
+  CHECK(sheet->childCount() == 8);
 }
 
 TEST_CASE("an empty plan says what to do", "[sheet]") {
@@ -400,7 +400,7 @@ TEST_CASE("an empty plan says what to do", "[sheet]") {
   HeadSheet sheet(document, view);
   sheet.resize(700, 600);
   sheet.grab();
-  CHECK(sheet.hint() == QStringLiteral("No pieces yet. Take the piece tool and draw the first."));
+  CHECK(sheet.hint() == QStringLiteral("No pieces yet. Draw a section and lay it out, or draw a piece."));
   QTest::keyClick(&sheet, Qt::Key_Tab);
   QTest::keyClick(&sheet, Qt::Key_Up);
   QTest::keyClick(&sheet, Qt::Key_Delete);
