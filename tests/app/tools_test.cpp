@@ -1,5 +1,7 @@
 // The drawing tools, by mouse and by keyboard: what the document holds after.
+#include <QApplication>
 #include <QLineEdit>
+#include <QMouseEvent>
 #include <QTest>
 #include <catch2/catch.hpp>
 
@@ -42,8 +44,13 @@ struct Table {
     return at(q.u_mm, q.v_mm, name);
   }
   void take(Tool tool) { view.setTool(tool); }
+  // QTest's own move may carry the modifiers of the click before.
+  void hover(const QPoint& p) {
+    QMouseEvent move(QEvent::MouseMove, p, sheet.mapToGlobal(p), Qt::NoButton, Qt::NoButton, Qt::NoModifier);
+    QApplication::sendEvent(&sheet, &move);
+  }
   void click(const QPoint& p, Qt::KeyboardModifiers keys = {}) {
-    QTest::mouseMove(&sheet, p);
+    hover(p);
     QTest::mouseClick(&sheet, Qt::LeftButton, keys, p);
   }
   void key(int key) { QTest::keyClick(&sheet, static_cast<Qt::Key>(key)); }
@@ -89,7 +96,7 @@ TEST_CASE("corners catch on lines, and between two on one line the outline follo
   const head::Hairline& hairline = t.sheet.scene().head().hairline;
   const Vec3 a = hairline.pointAt(170), b = hairline.pointAt(140);
   t.click(t.at(a) + QPoint(1, -3));
-  QTest::mouseMove(&t.sheet, t.at(b) + QPoint(-2, -2));
+  t.hover(t.at(b) + QPoint(-2, -2));
   CHECK(t.sheet.placeWords().contains(QStringLiteral("on the hairline")));
   t.click(t.at(b) + QPoint(-2, -2));
   t.click(t.at(30, 0), Qt::ControlModifier);
@@ -111,7 +118,7 @@ TEST_CASE("clicking the first corner closes, Backspace takes back, Escape drops"
   t.click(t.at(58, 10), Qt::ControlModifier);
   t.key(Qt::Key_Backspace);
   t.click(t.at(50, 40), Qt::ControlModifier);
-  QTest::mouseMove(&t.sheet, t.at(8, -20) + QPoint(2, 1));
+  t.hover(t.at(8, -20) + QPoint(2, 1));
   INFO(t.sheet.placeWords().toStdString());
   CHECK(t.sheet.placeWords().contains(QStringLiteral("closes the outline")));
   t.click(t.at(8, -20) + QPoint(2, 1));
@@ -140,7 +147,7 @@ TEST_CASE("a typed number sets the next corner's distance", "[sheet][tools]") {
   Table t;
   t.take(Tool::Section);
   t.click(t.at(8, 0), Qt::ControlModifier);
-  QTest::mouseMove(&t.sheet, t.at(50, 0));
+  t.hover(t.at(50, 0));
   t.type("35");
   CHECK(t.sheet.hint().contains(QStringLiteral("35 mm")));
   t.click(t.at(50, 0), Qt::ControlModifier);
@@ -168,7 +175,7 @@ TEST_CASE("lay out fills a section that is clicked into", "[sheet][tools]") {
   CHECK(t.document.undoStack().count() == 2);
 }
 
-TEST_CASE("a parting splits a section; one that does not reach says so", "[sheet][tools]") {
+TEST_CASE("a parting splits a section, one that does not reach says so", "[sheet][tools]") {
   Table t;
   t.layOut();
   t.take(Tool::Parting);
@@ -278,7 +285,7 @@ TEST_CASE("the part is drawn, the swirl moved, added, turned and removed", "[she
   REQUIRE(t.plan().head().whorls.size() == 2);
   t.click(top(-40, -20), Qt::AltModifier);
   CHECK(t.plan().head().whorls[1].turn == plan::Turn::Counterclockwise);
-  QTest::mouseMove(&t.sheet, top(-40, -20));
+  t.hover(top(-40, -20));
   t.key(Qt::Key_Delete);
   CHECK(t.plan().head().whorls.size() == 1);
 }
