@@ -9,6 +9,7 @@
 #include "app/cards/hair_card.h"
 #include "app/cards/head_card.h"
 #include "app/cards/piece_card.h"
+#include "app/cards/section_card.h"
 #include "app/desk/findings_list.h"
 
 namespace combdraft::desk {
@@ -20,7 +21,7 @@ CardColumn::CardColumn(document::DocumentController& controller, QWidget* parent
   column->setSpacing(8);
   tabs_ = new controls::Segments(
       tr("Card"),
-      {{tr("Piece"), tr("The selected pieces"), {}}, {tr("Head"), tr("Measures, part, swirls"), {}},
+      {{tr("Piece"), tr("The selected pieces"), {}}, {tr("Section"), tr("The selected section and the rule that lays it out"), {}}, {tr("Head"), tr("Measures, part, swirls"), {}},
        {tr("Hair"), tr("How much, how long, which level"), {}}, {tr("Formula"), tr("Mixtures as typed from their leaflets"), {}}, {tr("Changes"), tr("What was changed; choose a line to go back to it"), {}}},
       this);
   column->addWidget(tabs_);
@@ -28,6 +29,7 @@ CardColumn::CardColumn(document::DocumentController& controller, QWidget* parent
   column->addWidget(stack_, 1);
   piece_ = new cards::PieceCard(controller, this);
   stack_->addWidget(scrolled(piece_, tr("Piece card")));
+  stack_->addWidget(scrolled(new cards::SectionCard(controller, this), tr("Section card")));
   stack_->addWidget(scrolled(new cards::HeadCard(controller, this), tr("Head card")));
   stack_->addWidget(scrolled(new cards::HairCard(controller, this), tr("Hair card")));
   stack_->addWidget(scrolled(new cards::FormulaCard(controller, this), tr("Formula card")));

@@ -1,5 +1,5 @@
 #pragma once
-// The cards at the side: piece, head, hair, and what was done.
+// The cards at the side: piece, section, head, hair, and what was done.
 #include <QFrame>
 
 #include "app/controls/segments.h"
@@ -20,8 +20,8 @@ class CardColumn : public QFrame {
   Q_OBJECT
 
  public:
-  enum class Card { Piece, Head, Hair, Formula, Done, Findings };
-  static constexpr int kCards = 6;
+  enum class Card { Piece, Section, Head, Hair, Formula, Done, Findings };
+  static constexpr int kCards = 7;
 
   explicit CardColumn(document::DocumentController& controller, QWidget* parent = nullptr);
   void turnTo(Card card);

@@ -121,7 +121,9 @@ void MainWindow::connectAll() {
   connect(&controller_, &document::DocumentController::selectionChanged, this, [this] {
     actions_.refresh();
     if (!controller_.selection().isEmpty() && cards_->current() != CardColumn::Card::Findings)
-      cards_->turnTo(CardColumn::Card::Piece);
+      cards_->turnTo(controller_.document().find<plan::Section>(controller_.selection().lead())
+                         ? CardColumn::Card::Section
+                         : CardColumn::Card::Piece);
     offerHints();
   });
   connect(&controller_.undoStack(), &QUndoStack::indexChanged, &actions_,

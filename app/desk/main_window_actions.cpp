@@ -191,10 +191,11 @@ void MainWindow::declareViewActions() {
                   [this, which] { return cards_->current() == which; }});
   };
   card("view.pieceCard", tr("&Piece card"), tr("Everything about the selected pieces"), Qt::Key_1, Card::Piece);
-  card("view.headCard", tr("&Head card"), tr("Measures, part and swirls"), Qt::Key_2, Card::Head);
-  card("view.hairCard", tr("H&air card"), tr("How much, how long, which level"), Qt::Key_3, Card::Hair);
-  card("view.formulaCard", tr("&Formula card"), tr("Mixtures as typed from their leaflets"), Qt::Key_4, Card::Formula);
-  card("view.done", tr("What was &done"), tr("Every change by name; choose one to go back to it"), Qt::Key_5, Card::Done);
+  card("view.sectionCard", tr("&Section card"), tr("The selected section and the rule that lays it out"), Qt::Key_2, Card::Section);
+  card("view.headCard", tr("&Head card"), tr("Measures, part and swirls"), Qt::Key_3, Card::Head);
+  card("view.hairCard", tr("H&air card"), tr("How much, how long, which level"), Qt::Key_4, Card::Hair);
+  card("view.formulaCard", tr("&Formula card"), tr("Mixtures as typed from their leaflets"), Qt::Key_5, Card::Formula);
+  card("view.done", tr("What was &done"), tr("Every change by name; choose one to go back to it"), Qt::Key_6, Card::Done);
 }
 
 void MainWindow::buildMenusAndTools() {
@@ -211,7 +212,7 @@ void MainWindow::buildMenusAndTools() {
   fill(view, {"view.diagram", "view.both", "view.look", ""});
   QMenu* large = view->addMenu(tr("La&rge view"));
   fill(large, {"view.large.front", "view.large.back", "view.large.left", "view.large.right", "view.large.top", "view.large.crown", "", "view.large.all"});
-  fill(view, {"", "view.pieceCard", "view.headCard", "view.hairCard", "view.formulaCard", "view.done", "view.findings", "", "view.cardsWider", "view.cardsNarrower", "", "view.surround", "view.dark"});
+  fill(view, {"", "view.pieceCard", "view.sectionCard", "view.headCard", "view.hairCard", "view.formulaCard", "view.done", "view.findings", "", "view.cardsWider", "view.cardsNarrower", "", "view.surround", "view.dark"});
   menuBar()->setAccessibleName(tr("Menus"));
 
   tools_ = addToolBar(tr("Tools"));

@@ -137,6 +137,11 @@ void MainWindow::openDialog() {
 }
 
 void MainWindow::save(std::function<void()> then) {
+  // What is being typed belongs to the plan too.
+  if (QWidget* typing = focusWidget(); typing && typing->hasFocus()) {
+    typing->clearFocus();
+    typing->setFocus();
+  }
   const document::FileIdentity& file = controller_.file();
   if (file.path.isEmpty()) return saveAs(std::move(then));
   if (store::isChangedOnDisk(file)) {

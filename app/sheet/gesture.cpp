@@ -136,6 +136,7 @@ class PullCorner : public Gesture {
     document_.setTentative(plan::applied(
         plan, plan::changeSections(plan, {id_}, [&](plan::Section& section) {
           if (corner_ < section.outline.size()) section.outline[corner_] = to;
+          else if (section.layout) section.layout->pivot = to;
         })));
     trouble_ = plan::RunTrouble::None;
     const auto* section = document_.plan().find<plan::Section>(id_);

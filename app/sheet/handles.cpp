@@ -64,6 +64,11 @@ std::vector<Handle> cornersOf(const paint::Scene& scene, const plan::Section& se
     if (view.faces(scene.head().shape, p))
       handles.push_back({HandleKind::Corner, at(view, p), at(view, p), QPointF(0, 1), i, p, Vec3::UnitX()});
   }
+  if (section.layout && section.layout->run == plan::LayoutRun::Pivoting && section.layout->pivot) {
+    const Vec3 p = scene.head().shape.pointAt(*section.layout->pivot);
+    if (view.faces(scene.head().shape, p))
+      handles.push_back({HandleKind::Corner, at(view, p), at(view, p), QPointF(0, 1), section.outline.size(), p, Vec3::UnitX()});
+  }
   return handles;
 }
 

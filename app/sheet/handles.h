@@ -26,7 +26,8 @@ struct Handle {
 std::vector<Handle> handlesOf(const paint::Scene& scene, const paint::PieceShape& piece,
                               head::ViewName view);
 
-/// The corners of a section that a view sees.
+/// The corners of a section that a view sees; after them, as point
+/// outline.size(), where its pivoting rows turn.
 std::vector<Handle> cornersOf(const paint::Scene& scene, const plan::Section& section,
                               head::ViewName view);
 

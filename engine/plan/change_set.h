@@ -26,6 +26,7 @@ enum class EditKind {
   SplitSection,
   TakeBack,
   LetGo,
+  DropRule,
   Paste,
   Duplicate,
   UsePattern,

@@ -66,6 +66,8 @@ ChangeSet splitSection(const Plan& plan, const ItemId& id, const std::vector<Sca
 /// Pieces follow their section's rule in everything again; of a section, all
 /// its pieces do, and emptied places are filled.
 ChangeSet takeBack(const Plan& plan, const std::vector<ItemId>& ids);
+/// Takes the rule away from sections; their pieces stay and are drawn by hand now.
+ChangeSet dropRule(const Plan& plan, const std::vector<ItemId>& ids);
 /// Pieces keep all that they have, whatever the rule says; their place stays theirs.
 ChangeSet letGo(const Plan& plan, const std::vector<ItemId>& ids);
 

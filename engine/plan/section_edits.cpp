@@ -101,6 +101,21 @@ ChangeSet takeBack(const Plan& plan, const std::vector<ItemId>& ids) {
   return finished(plan, std::move(after), EditKind::TakeBack, ids);
 }
 
+ChangeSet dropRule(const Plan& plan, const std::vector<ItemId>& ids) {
+  Plan after = changeEach<Section>(plan, ids, [](Section& section) {
+    section.layout.reset();
+    section.retired.clear();
+  });
+  std::vector<ItemId> pieces;
+  for (const auto& [id, item] : plan.items()) {
+    const Piece* piece = std::get_if<Piece>(item.get());
+    const Section* section = piece ? after.find<Section>(piece->section) : nullptr;
+    if (piece && piece->laidOut && section && !section->layout && piece->twinOf.empty()) pieces.push_back(id);
+  }
+  after = changeEach<Piece>(after, pieces, [](Piece& piece) { piece.laidOut.reset(); });
+  return finished(plan, std::move(after), EditKind::DropRule, ids);
+}
+
 ChangeSet letGo(const Plan& plan, const std::vector<ItemId>& ids) {
   Plan after = changeEach<Piece>(plan, ids, [](Piece& piece) {
     if (!piece.laidOut) return;
