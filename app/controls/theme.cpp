@@ -58,6 +58,9 @@ QMenu::separator { height: 1px; background: %line%; margin: 4px 8px; }
 QToolBar { background: %ground%; border: none; border-bottom: 1px solid %line%; padding: 2px 8px; spacing: 2px; }
 QToolBar::separator { width: 1px; background: %line%; margin: 8px 3px; }
 QToolBar QToolButton { background: transparent; border: 1px solid transparent; border-radius: 5px; padding: 3px 4px; min-width: 38px; }
+QToolBar#drawingTools { padding: 2px; spacing: 0px; }
+QToolBar#drawingTools QToolButton { padding: 1px 3px; }
+QToolBar#drawingTools QToolButton:focus { padding: 0px 2px; }
 QToolBar QToolButton:hover { background: %card%; border-color: %line%; }
 QToolBar QToolButton:pressed, QToolBar QToolButton:checked { background: %card%; border-color: %edge%; }
 QToolBar QToolButton:disabled { color: %faintInk%; }

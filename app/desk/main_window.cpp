@@ -208,6 +208,7 @@ void MainWindow::turnTo(Page page) {
   if (page == Page::Preferences) takePreferences();
   if (page == Page::Keys) keys_->fill();
   pages_->setCurrentIndex(static_cast<int>(page));
+  drawing_->setVisible(page == Page::Work);
   offerHints();
   actions_.refresh();
   titleChanged();

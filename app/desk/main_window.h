@@ -156,7 +156,7 @@ class MainWindow : public QMainWindow {
   sheet::HeadSheet* sheet_ = nullptr;
   CardColumn* cards_ = nullptr;
   ReadingsStrip* readings_ = nullptr;
-  QToolBar* tools_ = nullptr;
+  QToolBar *tools_ = nullptr, *drawing_ = nullptr;
   CommandSearch* search_ = nullptr;
   PreferencesPage* preferences_ = nullptr;
   KeysPage* keys_ = nullptr;

@@ -235,14 +235,14 @@ void MainWindow::buildMenusAndTools() {
     }
   }
   // The tools stand beside the sheet.
-  QToolBar* hand = new QToolBar(tr("Drawing"), this);
+  QToolBar* hand = drawing_ = new QToolBar(tr("Drawing"), this);
   addToolBar(Qt::LeftToolBarArea, hand);
   hand->setObjectName(QStringLiteral("drawingTools"));
   hand->setAccessibleName(tr("Drawing tools"));
   hand->setMovable(false);
   hand->setContextMenuPolicy(Qt::PreventContextMenu);
   hand->setToolButtonStyle(Qt::ToolButtonTextUnderIcon);
-  hand->setIconSize({iconSize, iconSize});
+  hand->setIconSize({iconSize * 5 / 6, iconSize * 5 / 6});
   for (const char* id : {"tool.select", "tool.section", "tool.parting", "tool.layOut", "tool.piece", "tool.leftOut", "tool.dropOut",
                          "tool.number", "tool.part", "tool.swirl", "tool.note", "tool.measure"}) {
     QAction* action = actions_.action(QLatin1String(id));

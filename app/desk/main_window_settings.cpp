@@ -156,8 +156,8 @@ void MainWindow::offerHints() {
   const plan::Plan& plan = controller_.document();
   if (plan.pieces().empty())
     hints.push_back({QStringLiteral("first-piece"),
-                     tr("Nothing is placed yet. %1 draws a piece along the head, point by point; %2 puts one across the back.")
-                         .arg(key("tool.piece"), key("piece.add"))});
+                     tr("Nothing is placed yet. %1 draws a section and %2 lays it out; %3 draws one piece, %4 puts one across the back.")
+                         .arg(key("tool.section"), key("tool.layOut"), key("tool.piece"), key("piece.add"))});
   if (controller_.selection().size() == 1 && plan.find<plan::Piece>(controller_.selection().lead()))
     hints.push_back({QStringLiteral("handles"),
                      tr("Drag the square for the thickness, the diamond for where light starts. Arrow keys move the piece by 1 mm, with Shift 10, with Alt 0.1.")});

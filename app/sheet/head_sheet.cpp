@@ -61,6 +61,8 @@ void HeadSheet::viewChanged(document::ViewState::Aspects aspects) {
   if (aspects.testFlag(Aspect::Arrangement)) relayout();
   if (aspects.testFlag(Aspect::Layer)) relayout();
   if (aspects.testFlag(Aspect::Tool)) {
+    // What is drawn so far is kept when the hand takes another tool.
+    if (tool_) tool_->finish();
     dropWhatIsUnderWay();
     ToolContext context{document_, view_, [this] { return scene_; },
                         [this](const head::ScalpPoint& at, const QString& text,
@@ -137,6 +139,14 @@ const ViewPlace* HeadSheet::placeUnder(const QPointF& widget) const {
   return nullptr;
 }
 
+document::Layer HeadSheet::layerOf(const ViewPlace& place) const {
+  const document::Layer layer = view_.layer();
+  const bool draws = tool_ && view_.tool() != document::Tool::Measure;
+  return layer == document::Layer::Both && draws && (place.large || !view_.largeView())
+             ? document::Layer::Diagram
+             : layer;
+}
+
 double HeadSheet::dividerX(const ViewPlace& place) const {
   const QRectF frame = paint::frameOf(place.view);
   const double left = std::max(place.toWidget(frame.topLeft()).x(), place.rect.left());
@@ -145,9 +155,8 @@ double HeadSheet::dividerX(const ViewPlace& place) const {
 }
 
 bool HeadSheet::isOnDivider(const QPointF& widget) const {
-  if (view_.layer() != document::Layer::Both) return false;
   const ViewPlace* place = placeUnder(widget);
-  return place && std::abs(widget.x() - dividerX(*place)) < kDividerReach_px;
+  return place && layerOf(*place) == document::Layer::Both && std::abs(widget.x() - dividerX(*place)) < kDividerReach_px;
 }
 
 std::optional<head::ScalpPoint> HeadSheet::scalpUnder(const ViewPlace& place,

@@ -101,6 +101,8 @@ class HeadSheet : public QWidget {
   void relayout();
   void refreshLayers();
   const ViewPlace* placeUnder(const QPointF& widget) const;
+  /// What a view shows: while something is drawn, the large one its diagram.
+  document::Layer layerOf(const ViewPlace& place) const;
   double dividerX(const ViewPlace& place) const;
   bool isOnDivider(const QPointF& widget) const;
 

@@ -65,7 +65,7 @@ void HeadSheet::paintEvent(QPaintEvent*) {
 
 void HeadSheet::paintView(QPainter& painter, const ViewPlace& place) const {
   const ViewLayers& layers = layers_[static_cast<std::size_t>(place.view)];
-  const document::Layer layer = view_.layer();
+  const document::Layer layer = layerOf(place);
   const double divider = layer == document::Layer::Diagram ? place.rect.right() + 1
                          : layer == document::Layer::Look  ? place.rect.left()
                                                            : dividerX(place);
@@ -103,7 +103,7 @@ void HeadSheet::paintView(QPainter& painter, const ViewPlace& place) const {
         painter.drawLine(QPointF(divider + dx, grip.top() + 9), QPointF(divider + dx, grip.bottom() - 9));
     }
   }
-  if (view_.layer() != document::Layer::Diagram &&
+  if (layer != document::Layer::Diagram &&
       !pictures_[static_cast<std::size_t>(place.view)] && (place.large || !view_.largeView())) {
     const QString words = tr("Working out the look …");
     const double width = QFontMetricsF(font()).horizontalAdvance(words) + 14;
