@@ -189,6 +189,7 @@ controls::NumberField* SectionCard::addNumber(const char* name, const QString& l
   spec.mayBeEmpty = !emptyText.isEmpty();
   spec.emptyText = emptyText;
   auto* field = new controls::NumberField(spec, this);
+  if (face == Face::BoxOnly) field->setFixedWidth(fontMetrics().averageCharWidth() * 10 + 12);
   connect(field, &controls::NumberField::problemChanged, this, [this](const QString& problem) {
     problem.isEmpty() ? fill() : showLines(trouble_, {problem});
   });

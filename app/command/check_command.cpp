@@ -3,7 +3,7 @@
 #include "app/command/commands.h"
 #include "app/command/json_out.h"
 #include "engine/plan/plan_file.h"
-#include "engine/plan/validate.h"
+#include "engine/plan/placement_check.h"
 
 namespace combdraft::command {
 namespace {
@@ -17,7 +17,9 @@ struct Checked {
 Checked checked(const std::string& file) {
   const Result<plan::Plan> plan = plan::loadPlan(file);
   if (!plan) return {file, {plan.error()}, {}};
-  return {file, {}, plan::validate(*plan)};
+  std::vector<plan::Issue> issues = plan::validate(*plan);
+  for (plan::Issue& issue : plan::checkPlacement(*plan)) issues.push_back(std::move(issue));
+  return {file, {}, std::move(issues)};
 }
 
 bool isFine(const Checked& c) { return c.errors.empty() && !plan::hasErrors(c.issues); }

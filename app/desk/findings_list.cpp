@@ -7,6 +7,8 @@
 
 #include "app/cards/piece_edits.h"
 
+#include "engine/plan/placement_check.h"
+
 namespace combdraft::desk {
 namespace {
 
@@ -89,6 +91,7 @@ QString FindingsList::countText() const {
 
 void FindingsList::check() {
   std::vector<plan::Issue> now = plan::validate(controller_.document());
+  for (plan::Issue& issue : plan::checkPlacement(controller_.document())) now.push_back(std::move(issue));
   const bool same = now == issues_;
   issues_ = std::move(now);
   fill();  // names of pieces may have changed where the issues did not

@@ -61,6 +61,14 @@ constexpr IssueWords kWords[] = {
      "is woven, but its teeth and gaps are not given; the taken share stands for them"},
     {C::SpanBackwards, "span-backwards",
      "the level it lifts to does not lie between its low and high"},
+    {C::PiecesOverlap, "pieces-overlap",
+     "want the same hair (up to %1 mm): the first of them in the order has it"},
+    {C::OutlineCrosses, "outline-crosses",
+     "its outline crosses itself; move a corner so that it does not"},
+    {C::SectionWithoutRoom, "section-without-room",
+     "has no room for half a piece (%1 mm across its rows); make it larger or its pieces thinner"},
+    {C::TooManyInSection, "too-many-in-section",
+     "would hold more pieces than a section may have; make them thicker or leave more out"},
     {C::StretchBackwards, "stretch-backwards", "%1, entry %2, ends before it begins"},
 };
 

@@ -52,6 +52,11 @@ enum class IssueCode {
   WeaveWithoutTeeth,
   SpanBackwards,       ///< low, level and high of a lift are out of order
   StretchBackwards,    ///< args: "bands" or "scattered", number
+  // notes on how things lie (placement_check.h)
+  PiecesOverlap,       ///< args: how far, mm; the first of the items has the hair
+  OutlineCrosses,
+  SectionWithoutRoom,  ///< args: room, mm
+  TooManyInSection,
 };
 
 struct Issue {

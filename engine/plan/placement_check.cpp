@@ -1,0 +1,102 @@
+#include "engine/plan/placement_check.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "engine/base/number_text.h"
+#include "engine/head/measures.h"
+#include "engine/head/scalp_outline.h"
+#include "engine/head/surface_distance.h"
+#include "engine/plan/lay_out.h"
+
+namespace combdraft::plan {
+namespace {
+
+constexpr double kStep_mm = 3, kLeast_mm = 0.5;
+
+struct Line {
+  ItemId id;
+  const Piece* piece;
+  std::vector<Vec3> points;
+  Vec3 middle = Vec3::Zero();
+  double radius_mm = 0;
+};
+
+// How near `line` comes to a point beside it; points beyond its ends do not count.
+double beside_mm(const Vec3& p, const std::vector<Vec3>& line) {
+  double best = 1e9;
+  for (std::size_t i = 0; i + 1 < line.size(); ++i) {
+    const Vec3 side = line[i + 1] - line[i];
+    const double t = (p - line[i]).dot(side) / std::max(side.squaredNorm(), 1e-12);
+    const bool first = i == 0, last = i + 2 == line.size();
+    if ((first && t < 0) || (last && t > 1)) continue;
+    best = std::min(best, (line[i] + std::clamp(t, 0.0, 1.0) * side - p).norm());
+  }
+  return best;
+}
+
+// How far two strips run into each other, mm; 0 = they do not.
+double overlap_mm(const Line& a, const Line& b) {
+  const double half = (a.piece->thickness_mm + b.piece->thickness_mm) / 2;
+  if ((a.middle - b.middle).norm() > a.radius_mm + b.radius_mm + half) return 0;
+  double deepest = 0;
+  for (std::size_t i = 1; i + 1 < a.points.size(); ++i)
+    deepest = std::max(deepest, half - beside_mm(a.points[i], b.points));
+  for (std::size_t i = 1; i + 1 < b.points.size(); ++i)
+    deepest = std::max(deepest, half - beside_mm(b.points[i], a.points));
+  return deepest < kLeast_mm ? 0 : std::min({deepest, a.piece->thickness_mm, b.piece->thickness_mm});
+}
+
+}  // namespace
+
+std::vector<Issue> checkPlacement(const Plan& plan) {
+  std::vector<Issue> issues;
+  const auto fitted = head::fitHead(plan.head().measures);
+  if (!fitted) return issues;
+  const head::HeadShape shape(fitted->axes);
+  for (const auto& [choiceId, item] : plan.items()) {
+    if (!std::holds_alternative<Choice>(*item)) continue;
+    for (const auto& [id, section] : plan.sections(choiceId)) {
+      if (section->outline.size() < 3) continue;
+      std::vector<Vec3> corners;
+      for (const ScalpPoint& point : section->outline) corners.push_back(shape.pointAt(point));
+      if (head::ScalpOutline(shape, corners).crossing()) {
+        issues.push_back({IssueCode::OutlineCrosses, Severity::Note, {id}, {}});
+        continue;
+      }
+      if (!section->layout || !section->twinOf.empty()) continue;
+      const Run run = runOf(shape, *section);
+      if (run.trouble == RunTrouble::NoRoom)
+        issues.push_back({IssueCode::SectionWithoutRoom, Severity::Note, {id}, {numberText(run.room_mm, 1)}});
+      if (run.trouble == RunTrouble::TooMany)
+        issues.push_back({IssueCode::TooManyInSection, Severity::Note, {id}, {}});
+    }
+    std::vector<Line> lines;
+    for (const auto& [id, piece] : plan.pieces(choiceId)) {
+      if (piece->action == Action::LeaveOut) continue;
+      std::vector<Vec3> given;
+      for (const ScalpPoint& point : piece->line) given.push_back(shape.pointAt(point));
+      Line line{id, piece, head::resampledOnSurface(shape, given, kStep_mm), Vec3::Zero(), 0};
+      if (line.points.size() < 3) continue;
+      for (const Vec3& p : line.points) line.middle += p / static_cast<double>(line.points.size());
+      for (const Vec3& p : line.points) line.radius_mm = std::max(line.radius_mm, (p - line.middle).norm());
+      lines.push_back(std::move(line));
+    }
+    for (std::size_t i = 0; i < lines.size(); ++i) {
+      Issue issue{IssueCode::PiecesOverlap, Severity::Note, {lines[i].id}, {}};
+      double deepest = 0;
+      for (std::size_t k = i + 1; k < lines.size(); ++k) {
+        const double deep = overlap_mm(lines[i], lines[k]);
+        if (deep <= 0) continue;
+        issue.items.push_back(lines[k].id);
+        deepest = std::max(deepest, deep);
+      }
+      if (issue.items.size() < 2) continue;
+      issue.args = {numberText(deepest, 1)};
+      issues.push_back(std::move(issue));
+    }
+  }
+  return issues;
+}
+
+}  // namespace combdraft::plan
