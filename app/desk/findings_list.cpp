@@ -6,7 +6,6 @@
 #include <algorithm>
 
 #include "app/cards/piece_edits.h"
-
 #include "engine/plan/placement_check.h"
 
 namespace combdraft::desk {

@@ -22,17 +22,19 @@ struct Line {
   double radius_mm = 0;
 };
 
-// How near `line` comes to a point beside it; points beyond its ends do not count.
+// How near `line` comes to a point beside it; a point beyond its ends is beside nothing.
 double beside_mm(const Vec3& p, const std::vector<Vec3>& line) {
   double best = 1e9;
+  bool atEnd = false;
   for (std::size_t i = 0; i + 1 < line.size(); ++i) {
     const Vec3 side = line[i + 1] - line[i];
-    const double t = (p - line[i]).dot(side) / std::max(side.squaredNorm(), 1e-12);
-    const bool first = i == 0, last = i + 2 == line.size();
-    if ((first && t < 0) || (last && t > 1)) continue;
-    best = std::min(best, (line[i] + std::clamp(t, 0.0, 1.0) * side - p).norm());
+    const double t = std::clamp((p - line[i]).dot(side) / std::max(side.squaredNorm(), 1e-12), 0.0, 1.0);
+    const double far = (line[i] + t * side - p).norm();
+    if (far >= best) continue;
+    best = far;
+    atEnd = (i == 0 && t == 0) || (i + 2 == line.size() && t == 1);
   }
-  return best;
+  return atEnd ? 1e9 : best;
 }
 
 // How far two strips run into each other, mm; 0 = they do not.

@@ -394,8 +394,10 @@ TEST_CASE("what needs a look is counted, listed, and leads to its pieces", "[hab
 
   plan::Piece piece = *plan.find<plan::Piece>("piece-1");
   piece.order = 4;
+  for (head::ScalpPoint& point : piece.line) point.drop_deg -= 12;
   plan.put("piece-2", piece);
-  plan.put("piece-3", piece);  // two with number 4
+  for (head::ScalpPoint& point : piece.line) point.drop_deg += 24;
+  plan.put("piece-3", piece);  // two with number 4, apart on the head
   desk.window->controller().edit(plan, QStringLiteral("Add"));
   const auto found = plan::validate(plan);
   REQUIRE(found.size() == 1);
