@@ -87,7 +87,8 @@ class PullHandle : public Gesture {
                    ? say("Starts %1 off the scalp").arg(paint::millimetres(piece->start_mm))
                    : say("Starts at the scalp");
       case HandleKind::Point:
-      case HandleKind::Corner: return say("Moving one end or bend. Escape drops it.");
+      case HandleKind::Corner:
+      case HandleKind::Spacing: return say("Moving one end or bend. Escape drops it.");
     }
     return {};
   }
@@ -168,7 +169,56 @@ class PullCorner : public Gesture {
   plan::RunTrouble trouble_ = plan::RunTrouble::None;
 };
 
+class PullSpacing : public Gesture {
+ public:
+  PullSpacing(document::DocumentController& document, std::shared_ptr<const paint::Scene> scene,
+              plan::ItemId id, const Handle& handle)
+      : document_(document), scene_(std::move(scene)), id_(std::move(id)), handle_(handle) {}
+
+  void move(const HandAt& hand) override {
+    // Along the way between the first two pieces, foreshortening taken out.
+    const head::SheetView view = scene_->head().view(hand.view);
+    const double seen = std::hypot(handle_.across.dot(view.right()), handle_.across.dot(view.down()));
+    const double pulled = QPointF::dotProduct(hand.view_mm - handle_.at_mm, handle_.outward) / std::max(seen, 0.3);
+    const double by = stepped(pulled, 1, hand.keys);
+    const plan::Plan& plan = document_.document();
+    document_.setTentative(plan::applied(
+        plan, plan::changeSections(plan, {id_}, [&](plan::Section& section) {
+          if (!section.layout) return;
+          plan::Ramp& leftOut = section.layout->leftOut_mm;
+          leftOut.from = limited(leftOut.from + by, "layout.leftOutFrom_mm");
+          leftOut.to = limited(leftOut.to + by, "layout.leftOutTo_mm");
+        })));
+  }
+  void release() override {
+    document_.commitTentative(
+        namedEdit(document_.document(), {id_}, say("Left-outs of %1"), say("Left-outs of %1")));
+  }
+  void drop() override { document_.dropTentative(); }
+  QString words() const override {
+    const auto* section = document_.plan().find<plan::Section>(id_);
+    if (!section || !section->layout) return {};
+    const plan::Ramp& leftOut = section->layout->leftOut_mm;
+    return leftOut.from == leftOut.to
+               ? say("%1 left out between pieces").arg(paint::millimetres(leftOut.from))
+               : say("%1 to %2 left out between pieces")
+                     .arg(paint::millimetres(leftOut.from), paint::millimetres(leftOut.to));
+  }
+
+ private:
+  document::DocumentController& document_;
+  std::shared_ptr<const paint::Scene> scene_;
+  plan::ItemId id_;
+  Handle handle_;
+};
+
 }  // namespace
+
+std::unique_ptr<Gesture> pullSpacing(document::DocumentController& document,
+                                     std::shared_ptr<const paint::Scene> scene,
+                                     const plan::ItemId& id, const Handle& handle) {
+  return std::make_unique<PullSpacing>(document, std::move(scene), id, handle);
+}
 
 QString itemName(const plan::Plan& plan, const plan::ItemId& id) {
   if (const auto* piece = plan.find<plan::Piece>(id)) return say("piece %1").arg(paint::pieceNumber(*piece));

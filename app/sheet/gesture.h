@@ -46,6 +46,12 @@ std::unique_ptr<Gesture> pullCorner(document::DocumentController& document,
                                     std::shared_ptr<const paint::Scene> scene,
                                     const plan::ItemId& id, std::size_t corner);
 
+/// Pulls the left-outs of a laid-out section wider or narrower, both ends of
+/// their ramp alike; the run flows with it.
+std::unique_ptr<Gesture> pullSpacing(document::DocumentController& document,
+                                     std::shared_ptr<const paint::Scene> scene,
+                                     const plan::ItemId& id, const Handle& handle);
+
 /// "piece 7", "section back left", "note".
 QString itemName(const plan::Plan& plan, const plan::ItemId& id);
 /// "Move piece 7", "Move 3 items".

@@ -55,20 +55,48 @@ std::vector<Handle> handlesOf(const paint::Scene& scene, const paint::PieceShape
   return handles;
 }
 
-std::vector<Handle> cornersOf(const paint::Scene& scene, const plan::Section& section,
-                              head::ViewName name) {
+namespace {
+
+// The two pieces that are placed first, where the view sees both.
+std::optional<Handle> spacingHandle(const paint::Scene& scene, const plan::ItemId& id,
+                                    const head::SheetView& view) {
+  const paint::PieceShape *first = nullptr, *second = nullptr;
+  for (const auto& piece : scene.pieces()) {
+    if (piece->piece->section != id || !piece->piece->laidOut || piece->piece->laidOut->column != 1 ||
+        piece->strip.empty())
+      continue;
+    const int row = piece->piece->laidOut->row;
+    if (!first || row > first->piece->laidOut->row) second = first, first = piece.get();
+    else if (!second || row > second->piece->laidOut->row) second = piece.get();
+  }
+  if (!first || !second) return std::nullopt;
+  const Vec3 from = first->strip[first->strip.size() / 3].centre;
+  const Vec3 to = second->strip[second->strip.size() / 3].centre;
+  if (!view.faces(scene.head().shape, from) || !view.faces(scene.head().shape, to)) return std::nullopt;
+  const QPointF a = at(view, from), b = at(view, to);
+  return Handle{HandleKind::Spacing, b, a, unit(b - a, QPointF(0, -1)), 0, from,
+                unitOr(to - from, Vec3::UnitZ())};
+}
+
+}  // namespace
+
+std::vector<Handle> sectionHandles(const paint::Scene& scene, const plan::ItemId& id,
+                                   head::ViewName name) {
   std::vector<Handle> handles;
+  const auto* section = scene.plan().find<plan::Section>(id);
+  if (!section) return handles;
   const head::SheetView view = scene.head().view(name);
-  for (std::size_t i = 0; i < section.outline.size(); ++i) {
-    const Vec3 p = scene.head().shape.pointAt(section.outline[i]);
+  const auto corner = [&](const head::ScalpPoint& point, std::size_t number) {
+    const Vec3 p = scene.head().shape.pointAt(point);
     if (view.faces(scene.head().shape, p))
-      handles.push_back({HandleKind::Corner, at(view, p), at(view, p), QPointF(0, 1), i, p, Vec3::UnitX()});
-  }
-  if (section.layout && section.layout->run == plan::LayoutRun::Pivoting && section.layout->pivot) {
-    const Vec3 p = scene.head().shape.pointAt(*section.layout->pivot);
-    if (view.faces(scene.head().shape, p))
-      handles.push_back({HandleKind::Corner, at(view, p), at(view, p), QPointF(0, 1), section.outline.size(), p, Vec3::UnitX()});
-  }
+      handles.push_back({HandleKind::Corner, at(view, p), at(view, p), QPointF(0, 1), number, p, Vec3::UnitX()});
+  };
+  for (std::size_t i = 0; i < section->outline.size(); ++i) corner(section->outline[i], i);
+  if (!section->layout) return handles;
+  const bool fan = section->layout->run == plan::LayoutRun::Pivoting;
+  if (fan && section->layout->pivot) corner(*section->layout->pivot, section->outline.size());
+  if (!fan)
+    if (const auto handle = spacingHandle(scene, id, view)) handles.push_back(*handle);
   return handles;
 }
 

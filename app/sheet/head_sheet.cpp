@@ -195,8 +195,8 @@ std::vector<Handle> HeadSheet::shownHandles(const ViewPlace& place) const {
   const document::Selection& selection = document_.selection();
   if (selection.size() != 1 || view_.tool() != document::Tool::Select) return {};
   if (view_.largeView() && !place.large) return {};
-  if (const auto* section = document_.plan().find<plan::Section>(selection.lead()))
-    return cornersOf(*scene_, *section, place.view);
+  if (document_.plan().find<plan::Section>(selection.lead()))
+    return sectionHandles(*scene_, selection.lead(), place.view);
   const paint::PieceShape* piece = scene_->find(selection.lead());
   return piece ? handlesOf(*scene_, *piece, place.view) : std::vector<Handle>{};
 }

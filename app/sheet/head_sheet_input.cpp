@@ -74,9 +74,11 @@ void HeadSheet::mousePressEvent(QMouseEvent* event) {
     }
   } else if (pressedHandle_) {
     const plan::ItemId& lead = document_.selection().lead();
-    gesture_ = pressedHandle_->kind == HandleKind::Corner
-                   ? pullCorner(document_, scene_, lead, pressedHandle_->point)
-                   : pullHandle(document_, scene_, lead, *pressedHandle_, place->view);
+    switch (pressedHandle_->kind) {
+      case HandleKind::Corner: gesture_ = pullCorner(document_, scene_, lead, pressedHandle_->point); break;
+      case HandleKind::Spacing: gesture_ = pullSpacing(document_, scene_, lead, *pressedHandle_); break;
+      default: gesture_ = pullHandle(document_, scene_, lead, *pressedHandle_, place->view);
+    }
     hold_ = Hold::Gesture;
   } else {
     pressedItem_ = itemUnder(*place, at);

@@ -186,6 +186,16 @@ void HeadSheet::paintHandles(QPainter& painter, const ViewPlace& place) const {
       case HandleKind::Thickness: painter.drawRect(QRectF(at.x() - 4, at.y() - 4, 8, 8)); break;
       case HandleKind::Point:
       case HandleKind::Corner: painter.drawEllipse(at, 4, 4); break;
+      case HandleKind::Spacing: {
+        painter.drawLine(base, at);
+        painter.setBrush(screenPalette().accent);
+        painter.drawRoundedRect(QRectF(at.x() - 7, at.y() - 3.5, 14, 7), 3, 3);
+        const auto* section = document_.plan().find<plan::Section>(document_.selection().lead());
+        if (section && section->layout)
+          paintTag(painter, at + QPointF(12, 0),
+                   tr("%1 left out").arg(paint::millimetres(section->layout->leftOut_mm.from)));
+        break;
+      }
       case HandleKind::Start: {
         painter.drawLine(base, at);
         const QPolygonF diamond{at + QPointF(0, -6), at + QPointF(6, 0), at + QPointF(0, 6),

@@ -210,6 +210,50 @@ TEST_CASE("a corner is dragged and the run flows with it", "[sheet][tools]") {
   CHECK(t.plan().pieces().size() == before);
 }
 
+TEST_CASE("the left-outs of a run are pulled wider on the sheet", "[sheet][tools]") {
+  Table t;
+  const plan::ItemId id = t.layOut();
+  const std::size_t before = t.plan().pieces().size();
+  t.take(Tool::Select);
+  t.document.select(Selection::one(id));
+  t.sheet.grab();
+  std::optional<Handle> spacing;
+  for (const Handle& one : sectionHandles(t.sheet.scene(), id, ViewName::Back))
+    if (one.kind == HandleKind::Spacing) spacing = one;
+  REQUIRE(spacing);
+  const QPointF out = spacing->at_mm + spacing->outward * 14;
+  t.drag(t.at(spacing->at_mm.x(), spacing->at_mm.y()), t.at(out.x(), out.y()));
+  const plan::Layout& layout = *t.plan().find<plan::Section>(id)->layout;
+  CHECK(layout.leftOut_mm.from == Approx(24).margin(3));
+  CHECK(layout.leftOut_mm.from == layout.leftOut_mm.to);
+  CHECK(t.plan().pieces().size() < before);
+  CHECK(t.document.undoStack().undoText().startsWith(QStringLiteral("Left-outs of section")));
+  t.document.undoStack().undo();
+  CHECK(t.plan().pieces().size() == before);
+}
+
+TEST_CASE("two fingers zoom, one draws", "[sheet][tools][touch]") {
+  Table t;
+  std::unique_ptr<QPointingDevice> screen(QTest::createTouchDevice());
+  const QPoint a = t.at(-20, 0), b = t.at(20, 0);
+  QTest::touchEvent(&t.sheet, screen.get()).press(0, a).press(1, b);
+  for (int i = 1; i <= 8; ++i)
+    QTest::touchEvent(&t.sheet, screen.get()).move(0, a - QPoint(6 * i, 0)).move(1, b + QPoint(6 * i, 0));
+  QTest::touchEvent(&t.sheet, screen.get()).release(0, a - QPoint(48, 0)).release(1, b + QPoint(48, 0));
+  CHECK(t.view.zoom() > 1.2);
+  CHECK(t.document.undoStack().count() == 0);
+  t.view.setZoom(1);
+  t.sheet.grab();
+  t.take(Tool::Section);
+  for (const QPoint& p : {t.at(12, -20), t.at(56, -16), t.at(50, 34)}) {
+    QTest::touchEvent(&t.sheet, screen.get()).press(0, p);
+    QTest::touchEvent(&t.sheet, screen.get()).release(0, p);
+  }
+  t.key(Qt::Key_Return);
+  REQUIRE(t.plan().sections().size() == 1);
+  CHECK(t.plan().sections().front().second->outline.size() >= 3);
+}
+
 TEST_CASE("a section is moved with all in it, deleted and brought back", "[sheet][tools]") {
   Table t;
   const plan::ItemId id = t.layOut();
