@@ -14,6 +14,7 @@
 #include "app/desk/keys_page.h"
 #include "app/desk/message_bar.h"
 #include "app/desk/new_plan_page.h"
+#include "app/desk/patterns_page.h"
 #include "app/desk/preferences_page.h"
 #include "app/desk/readings_strip.h"
 #include "app/desk/start_page.h"
@@ -35,6 +36,8 @@ MainWindow::MainWindow(const DeskPlaces& places, live::LookService::Passes passe
   buildPages();
   declareFileActions();
   declareEditActions();
+  declareClipActions();
+  declarePatternActions();
   declareToolActions();
   declareViewActions();
   declareSettingsActions();
@@ -42,6 +45,7 @@ MainWindow::MainWindow(const DeskPlaces& places, live::LookService::Passes passe
   buildFindingsButton();
   connectAll();
   connectSettings();
+  connectPatterns();
   view_.setSurround(settings_.isGreySurround() ? document::Surround::MidGrey
                                                : document::Surround::Paper);
   restoreWindow();
@@ -78,6 +82,8 @@ void MainWindow::buildPages() {
   keys_ = new KeysPage(actions_, pages_);
   pages_->addWidget(preferences_);
   pages_->addWidget(keys_);
+  patterns_ = new PatternsPage(pages_);
+  pages_->addWidget(patterns_);
 
   auto* work = new QVBoxLayout(work_);
   work->setContentsMargins(0, 0, 0, 0);
@@ -106,7 +112,10 @@ void MainWindow::connectAll() {
   using document::ViewState;
   connect(&controller_, &document::DocumentController::changed, this,
           [this](const DocumentChange& change) {
-            if (change.kind == DocumentChange::Kind::Replaced) looks_.forget();
+            if (change.kind == DocumentChange::Kind::Replaced) {
+              looks_.forget();
+              shownLook_.reset();
+            }
             requestLook();
             if (change.kind != DocumentChange::Kind::Tentative) {
               titleChanged();
@@ -145,6 +154,7 @@ void MainWindow::connectAll() {
   });
   connect(&looks_, &live::LookService::lookReady, this,
           [this](const std::shared_ptr<const live::LookResult>& result) {
+            shownLook_ = result;
             sheet_->setLook(result);
             readings_->set(*result);
             messages_->clear(QStringLiteral("look"));
@@ -207,6 +217,10 @@ void MainWindow::turnTo(Page page) {
   search_->close();
   if (page == Page::Preferences) takePreferences();
   if (page == Page::Keys) keys_->fill();
+  if (page == Page::Patterns) {
+    patterns_->closeForm();
+    fillPatterns();
+  }
   pages_->setCurrentIndex(static_cast<int>(page));
   drawing_->setVisible(page == Page::Work);
   offerHints();
@@ -215,13 +229,15 @@ void MainWindow::turnTo(Page page) {
   if (page == Page::Start) start_->setFocus();
   if (page == Page::Work) sheet_->setFocus();
   if (page == Page::Preferences) preferences_->setFocus();
+  if (page == Page::Patterns) patterns_->setFocus();
   if (page == Page::Keys) keys_->filter()->setFocus();
 }
 
 void MainWindow::turnBack() { before_ == Page::Start ? showStart() : turnTo(before_); }
 
 void MainWindow::showStart() {
-  start_->fill(store::findLeftPlans(recoveryRoot_), settings_.recent(), store::examplePlans());
+  start_->fill(store::findLeftPlans(recoveryRoot_), settings_.recent(), store::examplePlans(),
+               store::readPatterns(places_.patternsFolder).all);
   turnTo(Page::Start);
 }
 

@@ -9,6 +9,7 @@
 #include "app/document/document_controller.h"
 #include "app/document/view_state.h"
 #include "app/live/look_service.h"
+#include "app/store/pattern_store.h"
 #include "app/store/recovery.h"
 #include "app/store/settings.h"
 
@@ -25,6 +26,7 @@ namespace combdraft::desk {
 
 class MessageBar;
 class NewPlanPage;
+class PatternsPage;
 class ReadingsStrip;
 class StartPage;
 class WornBar;
@@ -39,6 +41,7 @@ class CommandSearch;
 struct DeskPlaces {
   QString settingsFile;                           ///< "" = the user's own
   QString recoveryRoot = store::recoveryRoot();
+  QString patternsFolder = store::patternsFolder();  ///< of the user's own patterns
 };
 
 /// Theme and text size of the whole program.
@@ -72,6 +75,7 @@ class MainWindow : public QMainWindow {
   CardColumn& cards() { return *cards_; }
   KeysPage& keysPage() { return *keys_; }
   PreferencesPage& preferencesPage() { return *preferences_; }
+  PatternsPage& patternsPage() { return *patterns_; }
   HintBar& hints() { return *hints_; }
   QPushButton& findingsButton() { return *findingsButton_; }
   CommandSearch& search() { return *search_; }
@@ -86,12 +90,15 @@ class MainWindow : public QMainWindow {
   void dropEvent(QDropEvent* event) override;
 
  private:
-  enum class Page { Start, NewPlan, Work, Preferences, Keys };
+  enum class Page { Start, NewPlan, Work, Preferences, Keys, Patterns };
 
   void buildPages();
   Condition whileWorking() const;
+  Condition whileSelected() const;
   void declareFileActions();
   void declareEditActions();
+  void declareClipActions();
+  void declarePatternActions();
   void declareToolActions();
   void declareViewActions();
   void declareSettingsActions();
@@ -130,9 +137,22 @@ class MainWindow : public QMainWindow {
 
   // pieces
   void addPiece();
-  void duplicatePieces();
-  void removePieces();
+  void removeSelected();
   void selectAllPieces();
+
+  // clipboard (main_window_clip.cpp)
+  void copySelected();
+  void cutSelected();
+  void pasteClip();
+  void duplicateSelected();
+  /// One undo entry; what came is selected.
+  void bringIn(const plan::ChangeSet& edit, const QString& name);
+
+  // patterns (main_window_patterns.cpp)
+  void connectPatterns();
+  void fillPatterns();
+  void usePattern(const store::StoredPattern& pattern);
+  void beginWithPattern(const store::StoredPattern& pattern);
 
   const DeskPlaces places_;
   const live::LookService::Passes passes_;
@@ -144,6 +164,7 @@ class MainWindow : public QMainWindow {
   store::Recovery recovery_;
   ActionRegistry actions_;
   std::vector<look::PictureRequest> askedPictures_;
+  std::shared_ptr<const live::LookResult> shownLook_;  ///< null: none yet for this document
   bool closing_ = false;
   Page before_ = Page::Start;  ///< where a page of settings leads back to
 
@@ -159,6 +180,7 @@ class MainWindow : public QMainWindow {
   QToolBar *tools_ = nullptr, *drawing_ = nullptr;
   CommandSearch* search_ = nullptr;
   PreferencesPage* preferences_ = nullptr;
+  PatternsPage* patterns_ = nullptr;
   KeysPage* keys_ = nullptr;
   HintBar* hints_ = nullptr;
   QSplitter* splitter_ = nullptr;

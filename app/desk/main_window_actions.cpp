@@ -13,6 +13,7 @@
 #include "app/desk/main_window.h"
 #include "app/desk/message_bar.h"
 #include "app/desk/preferences_page.h"
+#include "app/desk/thing_names.h"
 #include "app/sheet/head_sheet.h"
 #include "engine/plan/edits.h"
 
@@ -21,8 +22,6 @@ namespace {
 
 // First piece of an empty plan: across the back, where most work begins.
 constexpr double kFirstPieceDrop_deg = 75, kFirstPieceHalf_deg = 35;
-// A copy stands a thumb's width below its model.
-constexpr double kCopyBelow_mm = 15;
 
 bool isDark() { return controls::currentTheme().name == controls::ThemeName::Dark; }
 
@@ -56,8 +55,6 @@ void MainWindow::declareEditActions() {
   actions_.add({QStringLiteral("piece.add"), tr("&Add a piece"),
                 tr("A new piece below the selected one, or across the back; drag it where it belongs"),
                 QKeySequence(Qt::Key_Insert), QStringLiteral("piece-add"), [this] { addPiece(); }, working, {}, tr("Add piece")});
-  actions_.add({QStringLiteral("piece.duplicate"), tr("&Duplicate"), tr("A copy of each selected piece, a little lower"),
-                QKeySequence(Qt::CTRL | Qt::Key_D), {}, [this] { duplicatePieces(); }, selected, {}});
   actions_.add({QStringLiteral("piece.twin"), tr("Same on the &other side"),
                 tr("A twin across the centre line that follows every change"),
                 QKeySequence(Qt::CTRL | Qt::Key_M), QStringLiteral("mirror"),
@@ -112,8 +109,8 @@ void MainWindow::declareEditActions() {
                                    tr("Number by rule"));
                 },
                 working, {}});
-  actions_.add({QStringLiteral("piece.remove"), tr("&Remove"), tr("Take the selected pieces off the plan"),
-                QKeySequence(Qt::Key_Delete), QStringLiteral("remove"), [this] { removePieces(); }, selected, {}});
+  actions_.add({QStringLiteral("piece.remove"), tr("&Remove"), tr("Take what is selected off the plan; undo brings it back"),
+                QKeySequence(Qt::Key_Delete), QStringLiteral("remove"), [this] { removeSelected(); }, whileSelected(), {}});
 }
 
 void MainWindow::declareToolActions() {
@@ -205,9 +202,9 @@ void MainWindow::buildMenusAndTools() {
       *id ? menu->addAction(actions_.action(QLatin1String(id))) : (void)menu->addSeparator();
   };
   fill(menuBar()->addMenu(tr("&Plan")), {"file.start", "file.new", "file.open", "file.back", "", "file.save", "file.saveAs", "", "window.new", "window.close", "file.quit"});
-  fill(menuBar()->addMenu(tr("&Edit")), {"edit.undo", "edit.redo", "", "edit.selectAll", "", "edit.findCommand", "edit.keys", "edit.preferences"});
+  fill(menuBar()->addMenu(tr("&Edit")), {"edit.undo", "edit.redo", "", "edit.cut", "edit.copy", "edit.paste", "piece.duplicate", "", "edit.selectAll", "edit.sameKind", "edit.sameSection", "edit.sameSide", "", "edit.findCommand", "edit.keys", "edit.preferences"});
   fill(menuBar()->addMenu(tr("&Tools")), {"tool.select", "", "tool.section", "tool.parting", "tool.layOut", "", "tool.piece", "tool.leftOut", "tool.dropOut", "tool.number", "", "tool.part", "tool.swirl", "tool.note", "tool.measure"});
-  fill(menuBar()->addMenu(tr("P&iece")), {"piece.add", "piece.duplicate", "piece.remove", "", "piece.twin", "piece.ownWay", "", "piece.takeBack", "piece.letGo", "", "piece.numberByRule"});
+  fill(menuBar()->addMenu(tr("P&iece")), {"piece.add", "piece.duplicate", "piece.remove", "", "piece.twin", "piece.ownWay", "", "piece.takeBack", "piece.letGo", "", "piece.numberByRule", "", "pattern.show", "pattern.save"});
   QMenu* view = menuBar()->addMenu(tr("&View"));
   fill(view, {"view.diagram", "view.both", "view.look", ""});
   QMenu* large = view->addMenu(tr("La&rge view"));
@@ -273,7 +270,7 @@ void MainWindow::selectAllPieces() {
 void MainWindow::addPiece() {
   const plan::Plan& plan = controller_.document();
   const auto* model = plan.find<plan::Piece>(controller_.selection().lead());
-  if (model) return duplicatePieces();
+  if (model) return duplicateSelected();
   plan::Piece piece = firstPiece();
   piece.thickness_mm = settings_.preferences().newThickness_mm;
   piece.start_mm = settings_.preferences().newStart_mm;
@@ -282,34 +279,12 @@ void MainWindow::addPiece() {
                    document::Selection::one(change.args.front()));
 }
 
-void MainWindow::duplicatePieces() {
-  const plan::Plan& before = controller_.document();
-  const Result<head::FittedHead> fitted = head::fitHead(before.head().measures);
-  const head::HeadShape shape = fitted ? head::HeadShape(fitted->axes) : head::HeadShape();
-  plan::Plan next = before;
-  std::vector<plan::ItemId> made;
-  for (const plan::ItemId& id : cards::piecesOf(before, controller_.selection().ids())) {
-    plan::Piece copy = *before.find<plan::Piece>(id);
-    copy.twinOf.clear();
-    copy.label.clear();
-    copy.order = 0;
-    const plan::ChangeSet added = plan::addPiece(next, copy);
-    next = plan::applied(std::move(next), added);
-    made.push_back(added.args.front());
-    const head::ScalpPoint from = copy.line[copy.line.size() / 2];
-    next = plan::applied(next, plan::movePieces(next, {made.back()}, from, plan::stepped(shape, from, 0, kCopyBelow_mm)));
-  }
-  if (made.empty()) return;
-  const QString name = made.size() == 1 ? tr("Add a piece") : tr("Duplicate %1 pieces").arg(made.size());
-  controller_.edit(next, name, document::Selection(std::move(made)));
-}
-
-void MainWindow::removePieces() {
+void MainWindow::removeSelected() {
   const plan::Plan& plan = controller_.document();
-  const std::vector<plan::ItemId> ids = cards::piecesOf(plan, controller_.selection().ids());
+  const std::vector<plan::ItemId> ids = placedThings(plan, controller_.selection().ids());
   if (ids.empty()) return;
-  controller_.edit(plan::applied(plan, plan::removeItems(plan, ids)),
-                   tr("Remove %1").arg(cards::piecesName(plan, ids)), document::Selection());
+  controller_.edit(plan::applied(plan, plan::removeItems(plan, ids)), tr("Remove %1").arg(thingsName(plan, ids)),
+                   document::Selection());
 }
 
 }  // namespace combdraft::desk

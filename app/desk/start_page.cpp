@@ -97,10 +97,26 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent) {
   auto* exampleColumn = new QVBoxLayout;
   lists->addLayout(recentColumn, 1);
   lists->addLayout(exampleColumn, 1);
+  auto* patternColumn = new QVBoxLayout;
+  lists->addLayout(patternColumn, 1);
   column->addLayout(lists, 1);
   recent_ = list(tr("Recent plans"), tr("Plans you open or save will stand here."), &noRecent_, recentColumn);
   examples_ = list(tr("Examples"), tr("The examples were not found beside the program."), &noExamples_,
                    exampleColumn);
+  patterns_ = list(tr("Begin with a pattern"), tr("No pattern could be read."), &noPatterns_, patternColumn);
+  auto* drawings = new QPushButton(tr("See their drawings…"), pageBox);
+  drawings->setMinimumHeight(32);
+  drawings->setAccessibleName(drawings->text());
+  patternColumn->insertWidget(patternColumn->count() - 1, drawings, 0, Qt::AlignLeft);
+  connect(drawings, &QPushButton::clicked, this, &StartPage::patternsWanted);
+  const auto beginWith = [this](QListWidgetItem* item) {
+    if (!isVisible()) return;  // a click that also activates
+    // The list may be filled anew by the answer.
+    const store::StoredPattern pattern = known_.at(static_cast<std::size_t>(patterns_->row(item)));
+    Q_EMIT patternWanted(pattern);
+  };
+  connect(patterns_, &QListWidget::itemActivated, this, beginWith);
+  connect(patterns_, &QListWidget::itemClicked, this, beginWith);
   const auto wanted = [this](QListWidgetItem* item) {
     return item->data(Qt::UserRole).toString();
   };
@@ -136,7 +152,8 @@ QListWidget* StartPage::list(const QString& title, const QString& empty, QLabel*
 }
 
 void StartPage::fill(const std::vector<store::LeftPlan>& left,
-                     const std::vector<store::RecentPlan>& recent, const QStringList& examples) {
+                     const std::vector<store::RecentPlan>& recent, const QStringList& examples,
+                     const std::vector<store::StoredPattern>& patterns) {
   while (QLayoutItem* item = leftColumn_->takeAt(0)) {
     if (QWidget* widget = item->widget()) widget->deleteLater();
     delete item;
@@ -181,12 +198,21 @@ void StartPage::fill(const std::vector<store::LeftPlan>& left,
     auto* item = new QListWidgetItem(titleOf(path), examples_);
     item->setData(Qt::UserRole, path);
   }
-  for (QListWidget* list : {recent_, examples_}) {  // as high as what it holds
+  patterns_->clear();
+  known_ = patterns;
+  for (const store::StoredPattern& pattern : patterns) {
+    auto* item = new QListWidgetItem(pattern.name(), patterns_);
+    item->setToolTip(tr("Good for: %1\nNot for: %2")
+                         .arg(QString::fromStdString(pattern.pattern.goodFor), QString::fromStdString(pattern.pattern.notFor)));
+  }
+  for (QListWidget* list : {recent_, examples_, patterns_}) {  // as high as what it holds
     const int row = list->count() ? list->sizeHintForRow(0) : 0;
     list->setFixedHeight(row * std::clamp(list->count(), 1, 10) + 2 * list->frameWidth() + 8);
   }
   recent_->setVisible(!recent.empty());
   noRecent_->setVisible(recent.empty());
+  patterns_->setVisible(!patterns.empty());
+  noPatterns_->setVisible(patterns.empty());
   examples_->setVisible(!examples.isEmpty());
   noExamples_->setVisible(examples.isEmpty());
 }

@@ -3,6 +3,7 @@
 #include <QWidget>
 #include <vector>
 
+#include "app/store/pattern_store.h"
 #include "app/store/recovery.h"
 #include "app/store/settings.h"
 
@@ -19,15 +20,18 @@ class StartPage : public QWidget {
   explicit StartPage(QWidget* parent = nullptr);
 
   void fill(const std::vector<store::LeftPlan>& left, const std::vector<store::RecentPlan>& recent,
-            const QStringList& examples);
+            const QStringList& examples, const std::vector<store::StoredPattern>& patterns);
   QListWidget* recentList() { return recent_; }
   QListWidget* exampleList() { return examples_; }
+  QListWidget* patternList() { return patterns_; }
 
  Q_SIGNALS:
   void newWanted();
   void openWanted();
   void planWanted(const QString& path);
   void exampleWanted(const QString& path);
+  void patternWanted(const combdraft::store::StoredPattern& pattern);
+  void patternsWanted();
   void recentRemoved(const QString& path);
   void recoveryWanted(const combdraft::store::LeftPlan& left);
   void recoveryDiscarded(const combdraft::store::LeftPlan& left);
@@ -38,8 +42,9 @@ class StartPage : public QWidget {
 
   QWidget* leftBox_;
   QVBoxLayout* leftColumn_;
-  QListWidget *recent_, *examples_;
-  QLabel *noRecent_, *noExamples_;
+  QListWidget *recent_, *examples_, *patterns_;
+  QLabel *noRecent_, *noExamples_, *noPatterns_;
+  std::vector<store::StoredPattern> known_;  ///< in the order of the list
 };
 
 }  // namespace combdraft::desk

@@ -16,7 +16,27 @@ namespace {
 
 constexpr int kLargest_px = 20000;
 
-Result<QByteArray> png(const Page& page, const ExportSize& size) {
+QByteArray pdf(const Page& page) {
+  QByteArray bytes;
+  QBuffer buffer(&bytes);
+  buffer.open(QIODevice::WriteOnly);
+  QPdfWriter writer(&buffer);
+  writer.setTitle(page.title);
+  writer.setCreator(QStringLiteral("Combdraft"));
+  writer.setPageSize(QPageSize(page.size_mm, QPageSize::Millimeter, QString(),
+                               QPageSize::ExactMatch));
+  writer.setPageMargins(QMarginsF(0, 0, 0, 0));
+  writer.setResolution(600);
+  QPainter painter(&writer);
+  painter.scale(600 / 25.4, 600 / 25.4);
+  paintPage(painter, page);
+  painter.end();
+  return bytes;
+}
+
+}  // namespace
+
+Result<QByteArray> pngBytes(const Page& page, const ExportSize& size) {
   const double perMm =
       size.width_px ? *size.width_px / page.size_mm.width() : size.dpi / 25.4;
   const double width = page.size_mm.width() * perMm, height = page.size_mm.height() * perMm;
@@ -42,26 +62,6 @@ Result<QByteArray> png(const Page& page, const ExportSize& size) {
   return bytes;
 }
 
-QByteArray pdf(const Page& page) {
-  QByteArray bytes;
-  QBuffer buffer(&bytes);
-  buffer.open(QIODevice::WriteOnly);
-  QPdfWriter writer(&buffer);
-  writer.setTitle(page.title);
-  writer.setCreator(QStringLiteral("Combdraft"));
-  writer.setPageSize(QPageSize(page.size_mm, QPageSize::Millimeter, QString(),
-                               QPageSize::ExactMatch));
-  writer.setPageMargins(QMarginsF(0, 0, 0, 0));
-  writer.setResolution(600);
-  QPainter painter(&writer);
-  painter.scale(600 / 25.4, 600 / 25.4);
-  paintPage(painter, page);
-  painter.end();
-  return bytes;
-}
-
-}  // namespace
-
 std::optional<PictureFormat> formatOf(const QString& fileName) {
   const QString ending = QFileInfo(fileName).suffix().toLower();
   if (ending == QLatin1String("svg")) return PictureFormat::Svg;
@@ -79,7 +79,7 @@ Result<void> writePage(const Page& page, const QString& fileName, const ExportSi
     return Error{ErrorCode::FileIsDirectory, "", {"a folder", "a file name"}, name};
   QByteArray bytes;
   if (*format == PictureFormat::Png) {
-    Result<QByteArray> made = png(page, size);
+    Result<QByteArray> made = pngBytes(page, size);
     if (!made) return made.error();
     bytes = *made;
   } else {

@@ -1,5 +1,6 @@
 #pragma once
 // Writes a page to a file: SVG, PNG or PDF by the file's ending.
+#include <QByteArray>
 #include <QString>
 
 #include "app/paint/drawing.h"
@@ -15,6 +16,9 @@ struct ExportSize {
   std::optional<int> width_px;  ///< PNG only; wins over dpi
   double dpi = 200;             ///< PNG only
 };
+
+/// The page as PNG. Error: OutOfRange over 20,000 pixels a side.
+Result<QByteArray> pngBytes(const Page& page, const ExportSize& size);
 
 /// Atomic: an existing file stays whole when writing fails. PNG is limited to
 /// 20,000 pixels a side. Errors: FileIsDirectory, FileUnwritable, OutOfRange.

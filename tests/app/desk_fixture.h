@@ -45,12 +45,14 @@ struct Desk {
   }
   void open() {
     window = std::make_unique<desk::MainWindow>(
-        desk::DeskPlaces{dir.filePath(QStringLiteral("settings.ini")), dir.filePath(QStringLiteral("recovery"))},
+        desk::DeskPlaces{dir.filePath(QStringLiteral("settings.ini")), dir.filePath(QStringLiteral("recovery")),
+                         patterns()},
         instantPasses());
     window->resize(1180, 820);
     window->show();
     REQUIRE(QTest::qWaitForWindowExposed(window.get()));
   }
+  QString patterns() const { return dir.filePath(QStringLiteral("patterns")); }
   QString file(const char* title, double white_frac = 0.1) {
     plan::Plan plan = plan::Plan::fresh(21);
     plan::PlanInfo info = plan.info();

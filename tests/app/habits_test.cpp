@@ -103,7 +103,7 @@ TEST_CASE("the command search says when nothing matches, and why a command is of
   QTest::keyClick(search.field(), Qt::Key_Return);
   CHECK(search.isVisible());
   search.field()->setText(QStringLiteral("duplicate"));
-  CHECK(search.note().contains(QStringLiteral("Select a piece first")));
+  CHECK(search.note().contains(QStringLiteral("Select a piece, a section or a note first")));
   QTest::keyClick(search.field(), Qt::Key_Return);
   CHECK(search.isVisible());  // nothing ran
   CHECK(desk.window->controller().document().pieces().empty());
@@ -122,7 +122,7 @@ TEST_CASE("every command teaches in its tip, and says why it is off", "[habits]"
     if (!spec.shortcut.isEmpty())
       CHECK(action->toolTip().contains(spec.shortcut.toString(QKeySequence::NativeText)));
   }
-  CHECK(actionOf(desk, "piece.remove")->toolTip().contains(QStringLiteral("Select a piece first")));
+  CHECK(actionOf(desk, "piece.remove")->toolTip().contains(QStringLiteral("Select a piece, a section or a note first")));
   desk.window->openPath(desk.file("tip"));
   desk.window->controller().select(document::Selection::one("piece-1"));
   CHECK_FALSE(actionOf(desk, "piece.remove")->toolTip().contains(QStringLiteral("first")));
@@ -370,7 +370,7 @@ TEST_CASE("a window opens as it was left", "[habits][windows]") {
   CHECK(sizes.at(1) > cards);
   REQUIRE(desk.window->close());
   desk.window = std::make_unique<MainWindow>(
-      desk::DeskPlaces{desk.dir.filePath(QStringLiteral("settings.ini")), desk.dir.filePath(QStringLiteral("recovery"))},
+      desk::DeskPlaces{desk.dir.filePath(QStringLiteral("settings.ini")), desk.dir.filePath(QStringLiteral("recovery")), desk.patterns()},
       tests::instantPasses());
   desk.window->show();
   desk.window->openPath(desk.file("left"));

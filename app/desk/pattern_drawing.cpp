@@ -1,0 +1,46 @@
+#include "app/desk/pattern_drawing.h"
+
+#include <QPainter>
+
+#include "app/paint/painter_backend.h"
+#include "app/paint/sheet_page.h"
+#include "engine/plan/pattern.h"
+
+namespace combdraft::desk {
+namespace {
+
+constexpr double kAround_mm = 14;          // of the face and neck round the hair
+constexpr double kPaperPixel_mm = 0.4;  // finer lines than on the sheet
+
+}  // namespace
+
+std::shared_ptr<const paint::Scene> patternScene(const plan::Plan& head, const plan::Parts& pattern) {
+  plan::Plan bare = plan::Plan::fresh(1);
+  bare.put(plan::kHeadId, head.head());
+  const Result<plan::UsedPattern> used = plan::usePattern(bare, pattern);
+  if (!used) return nullptr;
+  return std::make_shared<const paint::Scene>(plan::applied(bare, used->edit), plan::ItemId(), nullptr);
+}
+
+QPixmap patternDrawing(const paint::Scene& scene, head::ViewName view, const QSize& size, double pixelRatio,
+                       const paint::Palette& palette) {
+  QPixmap pixmap(size * pixelRatio);
+  pixmap.setDevicePixelRatio(pixelRatio);
+  pixmap.fill(Qt::transparent);
+  const QRectF shown = paint::scalpPath(scene.head(), view)
+                           .boundingRect()
+                           .adjusted(-kAround_mm, -kAround_mm, kAround_mm, kAround_mm);
+  const double scale = std::min(size.width() / shown.width(), size.height() / shown.height());
+  const paint::Figure figure =
+      paint::diagramFigure(scene, view, {palette, scale * kPaperPixel_mm, paint::DiagramStyle::Labels::Omitted});
+  QPainter painter(&pixmap);
+  painter.setRenderHint(QPainter::Antialiasing);
+  painter.translate(size.width() / 2.0, size.height() / 2.0);
+  painter.scale(scale, scale);
+  painter.translate(-shown.center());
+  painter.setClipRect(shown);
+  paint::paintItems(painter, figure.items);
+  return pixmap;
+}
+
+}  // namespace combdraft::desk

@@ -1,0 +1,49 @@
+#include "app/desk/thing_names.h"
+
+#include <QCoreApplication>
+#include <QStringList>
+#include <set>
+
+#include "app/cards/piece_edits.h"
+
+namespace combdraft::desk {
+namespace {
+
+QString say(const char* text) { return QCoreApplication::translate("Things", text); }
+
+}  // namespace
+
+std::vector<plan::ItemId> placedThings(const plan::Plan& plan, const std::vector<plan::ItemId>& ids) {
+  std::vector<plan::ItemId> things;
+  for (const plan::ItemId& id : ids)
+    if (plan.find<plan::Piece>(id) || plan.find<plan::Section>(id) || plan.find<plan::Note>(id)) things.push_back(id);
+  return things;
+}
+
+QString thingsName(const plan::Plan& plan, const std::vector<plan::ItemId>& ids) {
+  const std::set<plan::ItemId> all(ids.begin(), ids.end());
+  std::vector<plan::ItemId> pieces, sections, notes;
+  for (const plan::ItemId& id : all) {
+    if (const auto* piece = plan.find<plan::Piece>(id)) {
+      if (!all.count(piece->section)) pieces.push_back(id);
+    } else if (plan.find<plan::Section>(id)) {
+      sections.push_back(id);
+    } else if (plan.find<plan::Note>(id)) {
+      notes.push_back(id);
+    }
+  }
+  QStringList parts;
+  if (sections.size() == 1) {
+    const QString label = QString::fromStdString(plan.find<plan::Section>(sections.front())->label);
+    parts << (label.isEmpty() ? say("1 section") : say("section “%1”").arg(label));
+  } else if (!sections.empty()) {
+    parts << say("%1 sections").arg(sections.size());
+  }
+  if (!pieces.empty()) parts << cards::piecesName(plan, pieces);
+  if (!notes.empty()) parts << (notes.size() == 1 ? say("1 note") : say("%1 notes").arg(notes.size()));
+  if (parts.size() < 2) return parts.join(QString());
+  const QString last = parts.takeLast();
+  return say("%1 and %2").arg(parts.join(QStringLiteral(", ")), last);
+}
+
+}  // namespace combdraft::desk
