@@ -52,3 +52,15 @@ mutation frozen-look 'after an edit the look stays as it was' \
 mutation no-read-back 'a save is not read back' \
   engine/plan/plan_file.cpp '[file]' \
   '/if \(const auto same = checkSaved/,/return named\(same\.error/d'
+
+mutation backcomb-on-tight-curls 'a pattern brings its backcomb onto tight curls' \
+  engine/plan/pattern.cpp 'on tight curls backcomb*' \
+  's/if \(plan\.hair\(\)\.curl >= CurlClass::TightCurl\)/if (plan.hair().curl > CurlClass::TightCoil)/'
+
+mutation pattern-ignores-hairline 'a pattern keeps bare directions and leaves the hairline of another head' \
+  engine/plan/head_fit.cpp 'starting patterns fit*' \
+  's/if \(same_\) return point;/return point;/'
+
+mutation pasted-pairs-split 'a copied pair comes as two that do not follow each other' \
+  engine/plan/parts.cpp 'pairs stay pairs*' \
+  's/tidyTwin\(piece\.twinOf, plan\.find<Piece>\(piece\.twinOf\)\);/piece.twinOf.clear();/'
