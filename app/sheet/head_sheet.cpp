@@ -37,7 +37,14 @@ HeadSheet::HeadSheet(document::DocumentController& document, document::ViewState
   setAccessibleDescription(
       tr("Six views of the head. Tab walks pieces, sections and notes, arrow keys move them."));
   connect(&document_, &document::DocumentController::changed, this,
-          [this](const document::DocumentChange&) { documentChanged(); });
+          [this](const document::DocumentChange& change) {
+            if (change.kind == document::DocumentChange::Kind::Replaced) {
+              // What was under way belonged to the plan before.
+              closeText(TextEnd::Drop);
+              dropWhatIsUnderWay();
+            }
+            documentChanged();
+          });
   connect(&document_, &document::DocumentController::selectionChanged, this, [this] {
     announceSelection();
     update();
@@ -61,7 +68,8 @@ void HeadSheet::viewChanged(document::ViewState::Aspects aspects) {
   if (aspects.testFlag(Aspect::Arrangement)) relayout();
   if (aspects.testFlag(Aspect::Layer)) relayout();
   if (aspects.testFlag(Aspect::Tool)) {
-    // What is drawn so far is kept when the hand takes another tool.
+    // What is drawn or typed so far is kept when the hand takes another tool.
+    closeText(TextEnd::Keep);
     if (tool_) tool_->finish();
     dropWhatIsUnderWay();
     ToolContext context{document_, view_, [this] { return scene_; },
@@ -232,6 +240,14 @@ QString HeadSheet::placeWords() const {
   return text;
 }
 
+void HeadSheet::closeText(TextEnd end) {
+  const auto finished = std::exchange(textDone_, nullptr);
+  if (!textEdit_) return;
+  const QString typed = textEdit_->text();
+  textEdit_->hide();
+  if (finished && end == TextEnd::Keep) finished(typed);
+}
+
 std::vector<plan::ItemId> HeadSheet::items() const {
   std::vector<plan::ItemId> ids;
   for (const auto& piece : scene_->pieces()) ids.push_back(piece->id);
@@ -336,13 +352,11 @@ void HeadSheet::askText(const head::ScalpPoint& at, const QString& text,
     textEdit_->setMaxLength(200);
     textEdit_->installEventFilter(this);
     connect(textEdit_, &QLineEdit::returnPressed, this, [this] {
-      const auto finished = std::exchange(textDone_, nullptr);
-      const QString typed = textEdit_->text();
-      textEdit_->hide();
+      closeText(TextEnd::Keep);
       setFocus();
-      if (finished) finished(typed);
     });
   }
+  closeText(TextEnd::Keep);
   textDone_ = std::move(done);
   textEdit_->setText(text);
   const Vec3 p = scene_->head().shape.pointAt(at);

@@ -120,6 +120,8 @@ class HeadSheet : public QWidget {
   HandAt handAt(const ViewPlace& place, const QPointF& widget, Qt::KeyboardModifiers keys) const;
   void askText(const head::ScalpPoint& at, const QString& text,
                std::function<void(const QString&)> done);
+  enum class TextEnd { Keep, Drop };
+  void closeText(TextEnd end);
   void paintSketch(QPainter& painter, const ViewPlace& place, const ToolSketch& sketch) const;
 
   // acts

@@ -438,18 +438,12 @@ bool HeadSheet::native(QNativeGestureEvent& event) {
 bool HeadSheet::eventFilter(QObject* watched, QEvent* event) {
   if (watched == textEdit_ && event->type() == QEvent::KeyPress &&
       static_cast<QKeyEvent*>(event)->key() == Qt::Key_Escape) {
-    textDone_ = nullptr;
-    textEdit_->hide();
+    closeText(TextEnd::Drop);
     setFocus();
     return true;
   }
   // Text that is left without Enter is kept: nothing typed is lost.
-  if (watched == textEdit_ && event->type() == QEvent::FocusOut && textDone_) {
-    const auto finished = std::exchange(textDone_, nullptr);
-    const QString typed = textEdit_->text();
-    textEdit_->hide();
-    finished(typed);
-  }
+  if (watched == textEdit_ && event->type() == QEvent::FocusOut) closeText(TextEnd::Keep);
   return QWidget::eventFilter(watched, event);
 }
 

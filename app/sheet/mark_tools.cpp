@@ -107,11 +107,14 @@ class DropOutTool : public SheetTool {
   }
   void release(const ToolHand&) override {
     if (!frame_) return;
+    const auto* piece = context_.document.document().find<plan::Piece>(piece_);
+    if (!piece) {  // taken away meanwhile
+      drop();
+      return;
+    }
     if (!end_mm_) click();
     if (context_.document.isTentative())
-      context_.document.commitTentative(
-          say("Drop-out of piece %1")
-              .arg(paint::pieceNumber(*context_.document.document().find<plan::Piece>(piece_))));
+      context_.document.commitTentative(say("Drop-out of piece %1").arg(paint::pieceNumber(*piece)));
     frame_.reset();
     end_mm_.reset();
     typed_.clear();

@@ -361,6 +361,36 @@ TEST_CASE("a note is written where the hand clicks, changed and kept when left",
   CHECK(notes().size() == 2);
 }
 
+TEST_CASE("typing is kept when the tool changes, dropped with another document", "[sheet][tools]") {
+  Table t;
+  t.take(Tool::Note);
+  t.click(t.at(30, 10), Qt::ControlModifier);
+  auto* field = t.sheet.findChild<QLineEdit*>(QStringLiteral("noteText"));
+  QTest::keyClicks(field, QStringLiteral("kept"));
+  t.take(Tool::Section);
+  const auto notes = [&] {
+    return std::count_if(t.plan().items().begin(), t.plan().items().end(),
+                         [](const auto& entry) { return std::holds_alternative<plan::Note>(*entry.second); });
+  };
+  CHECK(notes() == 1);
+  CHECK_FALSE(field->isVisible());
+  // A section half drawn is closed by the change of tool; two corners are not one.
+  for (const QPoint& p : {t.at(8, -20), t.at(58, -20), t.at(50, 40)}) t.click(p, Qt::ControlModifier);
+  t.take(Tool::Piece);
+  CHECK(t.plan().sections().size() == 1);
+  t.take(Tool::Section);
+  t.click(t.at(-20, 0), Qt::ControlModifier);
+  t.document.replace(plan::Plan::fresh(8), {});
+  t.key(Qt::Key_Return);
+  CHECK(t.plan().sections().empty());
+  t.take(Tool::Note);
+  t.click(t.at(30, 10), Qt::ControlModifier);
+  QTest::keyClicks(field, QStringLiteral("of the other plan"));
+  t.document.replace(plan::Plan::fresh(9), {});
+  t.sheet.setFocus();
+  CHECK(notes() == 0);
+}
+
 TEST_CASE("pieces are numbered by tapping, and by dragging one onto another", "[sheet][tools]") {
   Table t;
   t.layOut();
