@@ -167,6 +167,11 @@ bool HeadSheet::isOnDivider(const QPointF& widget) const {
   return place && layerOf(*place) == document::Layer::Both && std::abs(widget.x() - dividerX(*place)) < kDividerReach_px;
 }
 
+bool HeadSheet::isOnTitle(const ViewPlace& place, const QPointF& widget) const {
+  return place.rect.contains(widget) &&
+         widget.y() < place.rect.top() + kTitleLines * QFontMetricsF(font()).height();
+}
+
 std::optional<head::ScalpPoint> HeadSheet::scalpUnder(const ViewPlace& place,
                                                       const QPointF& widget) const {
   const QPointF p = place.toView(widget);

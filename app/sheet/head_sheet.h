@@ -73,6 +73,8 @@ class HeadSheet : public QWidget {
 
  Q_SIGNALS:
   void wantedPicturesChanged();
+  /// A view is dragged out by its title.
+  void viewDraggedOut(combdraft::head::ViewName view);
 
  protected:
   bool event(QEvent* event) override;
@@ -93,7 +95,7 @@ class HeadSheet : public QWidget {
 
  private:
   static constexpr double kTitleLines = 1.25, kFootLines = 2.5;  ///< heights, in text lines
-  enum class Hold { Nothing, Gesture, Band, Divider, Pan, Tool };
+  enum class Hold { Nothing, Gesture, Band, Divider, Pan, Tool, Title };
 
   // scene and layout
   void documentChanged();
@@ -105,6 +107,7 @@ class HeadSheet : public QWidget {
   document::Layer layerOf(const ViewPlace& place) const;
   double dividerX(const ViewPlace& place) const;
   bool isOnDivider(const QPointF& widget) const;
+  bool isOnTitle(const ViewPlace& place, const QPointF& widget) const;
 
   // what is under the hand
   std::optional<head::ScalpPoint> scalpUnder(const ViewPlace& place, const QPointF& widget) const;

@@ -39,7 +39,8 @@ void HeadSheet::hover(const QPointF& widget, Qt::KeyboardModifiers keys) {
   view_.setHover(free, item);
   if (tool_) update();
   Qt::CursorShape cursor = Qt::ArrowCursor;
-  if (handleUnder(*place, widget)) cursor = Qt::SizeAllCursor;
+  if (isOnTitle(*place, widget)) cursor = Qt::OpenHandCursor;
+  else if (handleUnder(*place, widget)) cursor = Qt::SizeAllCursor;
   else if (isOnDivider(widget)) cursor = Qt::SplitHCursor;
   else if (view_.tool() != Tool::Select) cursor = Qt::CrossCursor;
   else if (!item.empty()) cursor = Qt::PointingHandCursor;
@@ -61,6 +62,10 @@ void HeadSheet::mousePressEvent(QMouseEvent* event) {
     return;
   }
   if (event->button() != Qt::LeftButton) return;
+  if (isOnTitle(*place, at)) {
+    hold_ = Hold::Title;
+    return;
+  }
   pressedHandle_ = handleUnder(*place, at);
   if (!pressedHandle_ && isOnDivider(at)) {
     hold_ = Hold::Divider;
@@ -105,6 +110,11 @@ void HeadSheet::mouseMoveEvent(QMouseEvent* event) {
       break;
     }
     case Hold::Pan: panBy(step); break;
+    case Hold::Title:
+      if (QLineF(press_, at).length() < QApplication::startDragDistance()) break;
+      hold_ = Hold::Nothing;
+      Q_EMIT viewDraggedOut(pressView_);
+      return;
     case Hold::Tool:
       if (const auto hand = toolHand(*place, at, event->modifiers())) {
         dragged_ = dragged_ || QLineF(press_, at).length() >= QApplication::startDragDistance();
