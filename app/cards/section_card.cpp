@@ -101,8 +101,10 @@ void SectionCard::buildRule(QVBoxLayout* column) {
       });
     });
   });
-  addSoftText(column, tr("From the first piece, farthest from the opening, to the last:"));
+  fanHint_ = addSoftText(column, tr("They turn about the last round handle on the sheet; drag it (select tool)."));
+  addSoftText(column, tr("From the first piece, farthest from where the hair falls open, to the last:"));
   addRamps(column);
+  refused_ = addCaution(column);  // below what was typed: nothing moves under the hand
   taking_ = addChoice(column, tr("Taken as"), {tr("slice"), tr("weave"), tr("paint")});
   connect(taking_, &QComboBox::activated, this, [this](int i) {
     change(tr("How pieces are taken"), [i](plan::Section& s) { s.layout->taking = static_cast<plan::Taking>(i); });
@@ -123,8 +125,8 @@ void SectionCard::buildRule(QVBoxLayout* column) {
   connect(columns_, &controls::Segments::chosen, this, [this](int i) {
     change(tr("Columns of a section"), [i](plan::Section& s) { s.layout->columns = static_cast<plan::Columns>(i); });
   });
-  addHeading(column, tr("At the opening"));
-  plain("layout.lastThickness_mm", tr("Last piece, beside the opening"), [](const plan::Layout& l) { return l.lastThickness_mm; },
+  addHeading(column, tr("Where the hair falls open"));
+  plain("layout.lastThickness_mm", tr("Last piece, beside where it opens"), [](const plan::Layout& l) { return l.lastThickness_mm; },
         [](plan::Layout& l, const Typed& v) { l.lastThickness_mm = v; }, tr("like the others"));
   plain("layout.dropMiddle_mm", tr("Middle left dark, across the centre line"), [](const plan::Layout& l) -> Typed { return l.dropMiddle_mm; },
         [](plan::Layout& l, const Typed& v) { l.dropMiddle_mm = *v; });
@@ -191,7 +193,7 @@ controls::NumberField* SectionCard::addNumber(const char* name, const QString& l
   auto* field = new controls::NumberField(spec, this);
   if (face == Face::BoxOnly) field->setFixedWidth(fontMetrics().averageCharWidth() * 10 + 12);
   connect(field, &controls::NumberField::problemChanged, this, [this](const QString& problem) {
-    problem.isEmpty() ? fill() : showLines(trouble_, {problem});
+    showLines(refused_, problem.isEmpty() ? QStringList() : QStringList{problem});
   });
   connect(field, &controls::NumberField::edited, this, [this, field, set, label](const Typed& value, bool stepping) {
     if (!stepping || stepped_ != field) stepping_ = document::Gesture::begin();
@@ -268,6 +270,7 @@ void SectionCard::fill() {
   if (run.trouble != plan::RunTrouble::None) state_->clear();
   showLines(trouble_, troubles);
   run_->setCurrentIndex(static_cast<int>(layout.run));
+  fanHint_->setVisible(layout.run == plan::LayoutRun::Pivoting);
   taking_->setCurrentIndex(static_cast<int>(layout.taking));
   columns_->setCurrent(static_cast<int>(layout.columns));
   for (const Number& number : numbers_) {

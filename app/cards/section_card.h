@@ -45,7 +45,7 @@ class SectionCard : public QWidget {
   document::DocumentController& controller_;
   QWidget *empty_, *work_, *rule_;
   controls::TextField* name_;
-  QLabel *state_, *trouble_, *twin_;
+  QLabel *state_, *trouble_, *twin_, *refused_, *fanHint_;
   QPushButton *layOut_, *follow_, *dropRule_;
   QComboBox *run_, *taking_;
   controls::Segments* columns_;

@@ -101,6 +101,7 @@ void MainWindow::openRecovered(const store::LeftPlan& left) {
   controller_.replaceModified(std::move(plan.plan), std::move(plan.file));
   recovery_.writeNow();  // a new snapshot first, then the old one may go
   if (!recovery_.folder().isEmpty()) store::discardLeftPlan(left);
+  messages_->clear(QStringLiteral("left"));  // offered once
   messages_->say({Message::Kind::News,
                    tr("Recovered as it was. It is not saved in its file yet."),
                    {},

@@ -1,5 +1,6 @@
 // The window's part that follows the user's habits: preferences, keys, hints,
 // how the window was left, and other windows of the same program.
+#include <QScreen>
 #include <QApplication>
 #include <QFileInfo>
 #include <QMenuBar>
@@ -88,7 +89,7 @@ void MainWindow::buildFindingsButton() {
     const auto& issues = cards_->findings()->issues();
     const bool serious = !issues.empty() && issues.front().severity != plan::Severity::Note;
     const QString text = cards_->findings()->countText();
-    findingsButton_->setText((issues.empty() ? QStringLiteral("\u2713 ") : serious ? QStringLiteral("\u26A0 ") : QStringLiteral("\u2139 ")) + text);
+    findingsButton_->setText((issues.empty() ? QString() : serious ? QStringLiteral("\u26A0 ") : QStringLiteral("\u2139 ")) + text);
     findingsButton_->setAccessibleName(text);
     findingsButton_->setToolTip(action->toolTip());
     findingsButton_->setVisible(pages_->currentIndex() == static_cast<int>(Page::Work));
@@ -177,7 +178,7 @@ void MainWindow::offerHints() {
 void MainWindow::restoreWindow() {
   const store::WindowState state = settings_.windowState();
   setMinimumSize(fontMetrics().averageCharWidth() * 110, fontMetrics().height() * 32);
-  if (!restoreGeometry(state.geometry)) resize(1280, 820);
+  if (!restoreGeometry(state.geometry)) resize(QSize(1280, 820).boundedTo(screen()->availableGeometry().size() - QSize(0, 32)));
   if (!splitter_->restoreState(state.splitter)) splitter_->setSizes({1 << 15, 1});  // the cards as narrow as they go
   if (state.layer >= 0) view_.setLayer(static_cast<document::Layer>(state.layer));
   if (state.largeView == -2) view_.setLargeView(std::nullopt);

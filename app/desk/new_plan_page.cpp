@@ -101,7 +101,7 @@ NewPlanPage::NewPlanPage(QWidget* parent) : QWidget(parent) {
   grid->addWidget(row(3, tr("How thick is one hair?"), strand_), 2, 0);
   grid->addWidget(row(4, tr("How much hair is there?"), amount_), 3, 0);
   grid->addWidget(row(5, tr("How long is it?"), length_), 0, 1);
-  grid->addWidget(row(6, tr("Which level is it? 1 darkest, 10 lightest"), levels), 1, 1);
+  grid->addWidget(row(6, tr("Which level is it? 1 darkest, 10 lightest (up to 12)"), levels), 1, 1);
   grid->addWidget(row(7, tr("Where is the usual part?"), part_), 2, 1);
   grid->addWidget(row(8, tr("Where does it swirl at the crown?"), swirl_), 3, 1);
 
@@ -139,7 +139,15 @@ NewPlanPage::NewPlanPage(QWidget* parent) : QWidget(parent) {
   buttons->addWidget(show);
   column->addLayout(buttons);
   column->addStretch(1);
-  connect(show, &QPushButton::clicked, this, &NewPlanPage::finished);
+  connect(show, &QPushButton::clicked, this, [this] {
+    // What was typed and refused is put right or emptied first.
+    for (auto* field : findChildren<controls::NumberField*>()) {
+      if (field->problem().isEmpty()) continue;
+      field->edit()->setFocus();
+      return showProblem(tr("%1: %2").arg(field->spec().label, field->problem()));
+    }
+    Q_EMIT finished();
+  });
   connect(cancel, &QPushButton::clicked, this, &NewPlanPage::cancelled);
   // A tape measure and a size say the same thing: the last one counts.
   connect(tape_, &controls::NumberField::edited, this, [this](const std::optional<double>& value) {

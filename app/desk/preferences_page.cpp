@@ -89,7 +89,7 @@ PreferencesPage::PreferencesPage(QWidget* parent) : QWidget(parent) {
   thickness_ = number("piece.thickness_mm", tr("Thickness"), &store::Preferences::newThickness_mm);
   start_ = number("piece.start_mm", tr("Starts off the scalp"), &store::Preferences::newStart_mm);
   column->addWidget(numbers);
-  softLabel(tr("Pieces that are there already stay as they are. What a piece lifts to is always typed by you."));
+  softLabel(tr("Pieces that are there already stay as they are. What a piece lifts to is a stand-in (level 9, 8 to 10) until you type it."));
 
   cards::addHeading(column, tr("Hints"));
   hints_ = new QCheckBox(tr("Show hints at first use"), content);

@@ -363,6 +363,10 @@ Items diagramItems(const Scene& scene, head::ViewName name, const DiagramStyle& 
     Items own = pieceItems(scene, **piece, name, style);
     std::move(own.begin(), own.end(), std::back_inserter(items));
   }
+  // What lies behind the head is dashed where hair is seen, never across the face.
+  const QPainterPath scalp = scalpPath(scene.head(), name);
+  for (DrawingItem& item : items)
+    if (item.role == Role::Hidden) item.clip = scalp;
   std::stable_partition(items.begin(), items.end(),
                         [](const DrawingItem& item) { return item.role == Role::Hidden; });
   clipToView(items, name);

@@ -17,6 +17,7 @@ namespace {
 
 // Resolutions a look is asked for in: few, so that zooming asks seldom.
 constexpr std::array kPixels_mm{0.25, 0.35, 0.5, 0.7, 1.0, 1.4, 2.0};
+constexpr double kEdgeReach_px = 16;  // beside the hair that still counts as its edge
 constexpr double kSnapReach_px = 10, kMostSnap_mm = 7;
 constexpr double kDividerReach_px = 7, kHandleReach_px = 11, kItemReach_px = 4;
 
@@ -307,16 +308,42 @@ QRectF HeadSheet::placeOnSheet(const plan::ItemId& id) const {
 
 Snap HeadSheet::snapAt(const ViewPlace& place, const head::ScalpPoint& free,
                        Qt::KeyboardModifiers keys, const plan::ItemId& except) const {
+  // The first corner closes the outline wherever it is drawn, at the rim too.
+  const std::vector<head::ScalpPoint> own = tool_ ? tool_->corners() : std::vector<head::ScalpPoint>{};
+  if (own.size() > 2) {
+    const head::SheetView view = scene_->head().view(place.view);
+    const Vec3 first = scene_->head().shape.pointAt(own.front()), here = scene_->head().shape.pointAt(free);
+    const head::ViewPoint a = view.project(first), b = view.project(here);
+    if (view.faces(scene_->head().shape, first) &&
+        std::hypot(a.u_mm - b.u_mm, a.v_mm - b.v_mm) * place.scale < kSnapReach_px)
+      return {own.front(), tr("the first corner: closes the outline"), {}};
+  }
   if (keys.testFlag(Qt::ControlModifier)) return {free, {}, {}};
   if (!snapLines_) snapLines_ = std::make_unique<SnapLines>(scene_);
   const double reach = std::min(kSnapReach_px / place.scale, kMostSnap_mm);
   return snapLines_->caught(scene_->head().shape.pointAt(free), reach,
-                            tool_ ? tool_->corners() : std::vector<head::ScalpPoint>{}, except);
+                            own, except);
+}
+
+std::optional<head::ScalpPoint> HeadSheet::edgeNear(const ViewPlace& place,
+                                                    const QPointF& widget) const {
+  const QPointF p = place.toView(widget);
+  if (!paint::viewClip(place.view).contains(p)) return std::nullopt;
+  const head::HeadShape& shape = scene_->head().shape;
+  const head::SheetView view = scene_->head().view(place.view);
+  Vec3 at = view.castBackClamped(shape, p.x(), p.y());
+  if (scene_->head().hairline.above_mm(at) < 0)
+    at = scene_->head().hairline.pointAt(degrees(std::atan2(at.x(), at.y())));
+  const head::ViewPoint q = view.project(at);
+  const double far_px = std::hypot(q.u_mm - p.x(), q.v_mm - p.y()) * place.scale;
+  if (far_px > kEdgeReach_px) return std::nullopt;
+  return shape.scalpPointAt(at);
 }
 
 std::optional<ToolHand> HeadSheet::toolHand(const ViewPlace& place, const QPointF& widget,
                                             Qt::KeyboardModifiers keys) const {
-  const auto free = scalpUnder(place, widget);
+  auto free = scalpUnder(place, widget);
+  if (!free) free = edgeNear(place, widget);
   if (!free) return std::nullopt;
   return ToolHand{snapAt(place, *free, keys, {}), *free, itemUnder(place, widget), keys,
                   kSnapReach_px / place.scale};
@@ -382,6 +409,7 @@ void HeadSheet::askText(const head::ScalpPoint& at, const QString& text,
 
 QString HeadSheet::hint() const {
   if (gesture_) return gesture_->words();
+  if (!pressProblem_.isEmpty()) return pressProblem_;
   if (tool_) return tool_->words();
   const document::Selection& selection = document_.selection();
   if (selection.size() == 1) return describe(selection.lead());

@@ -117,6 +117,8 @@ class HeadSheet : public QWidget {
   void hover(const QPointF& widget, Qt::KeyboardModifiers keys);
   Snap snapAt(const ViewPlace& place, const head::ScalpPoint& free, Qt::KeyboardModifiers keys,
               const plan::ItemId& except) const;
+  /// The nearest place on the hair's edge, for a hand just beside it.
+  std::optional<head::ScalpPoint> edgeNear(const ViewPlace& place, const QPointF& widget) const;
   std::optional<ToolHand> toolHand(const ViewPlace& place, const QPointF& widget,
                                    Qt::KeyboardModifiers keys) const;
   std::optional<ToolHand> toolHandHere(Qt::KeyboardModifiers keys) const;
@@ -173,6 +175,7 @@ class HeadSheet : public QWidget {
   NewPiece newPiece_;
   std::unique_ptr<SheetTool> tool_;         ///< null while selecting
   std::optional<Snap> snap_;                ///< where the tool would set a point
+  QString pressProblem_;                    ///< why the last press set none
   mutable std::unique_ptr<SnapLines> snapLines_;  ///< of scene_; made when first asked
   QLineEdit* textEdit_ = nullptr;
   std::function<void(const QString&)> textDone_;

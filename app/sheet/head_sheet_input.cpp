@@ -34,7 +34,8 @@ void HeadSheet::hover(const QPointF& widget, Qt::KeyboardModifiers keys) {
     return;
   }
   const plan::ItemId item = itemUnder(*place, widget);
-  const auto free = scalpUnder(*place, widget);
+  auto free = scalpUnder(*place, widget);
+  if (tool_ && !free) free = edgeNear(*place, widget);
   if (tool_ && free) snap_ = snapAt(*place, *free, keys, {});
   view_.setHover(free, item);
   if (tool_) update();
@@ -61,6 +62,12 @@ void HeadSheet::mousePressEvent(QMouseEvent* event) {
     hold_ = Hold::Pan;
     return;
   }
+  pressProblem_.clear();
+  if (event->button() == Qt::RightButton && tool_) {
+    tool_->erase();  // takes back the last point
+    update();
+    return;
+  }
   if (event->button() != Qt::LeftButton) return;
   if (isOnTitle(*place, at)) {
     hold_ = Hold::Title;
@@ -76,6 +83,8 @@ void HeadSheet::mousePressEvent(QMouseEvent* event) {
       tool_->press(*hand);
       hold_ = Hold::Tool;
       dragged_ = false;
+    } else {
+      pressProblem_ = tr("That is beside the hair: click inside the hairline.");
     }
   } else if (pressedHandle_) {
     const plan::ItemId& lead = document_.selection().lead();
@@ -297,6 +306,7 @@ void HeadSheet::keyReleaseEvent(QKeyEvent* event) {
 
 bool HeadSheet::toolKey(QKeyEvent& event) {
   if (!tool_) return false;
+  pressProblem_.clear();
   const auto done = [this](bool taken) {
     if (taken) update();
     return taken;
@@ -308,12 +318,15 @@ bool HeadSheet::toolKey(QKeyEvent& event) {
       return done(true);
     case Qt::Key_Space:
       // A space goes into a fraction that is being typed ("1 1/8").
+      if (tool_->hasTyped() && tool_->type(QStringLiteral(" "))) return done(true);
       if (const auto hand = toolHandHere(event.modifiers())) {
         tool_->press(*hand);
         tool_->release(*hand);
       }
       return done(true);
-    case Qt::Key_Backspace: return done(tool_->erase());
+    case Qt::Key_Backspace:  // never takes a thing off the plan while a tool is in hand
+      tool_->erase();
+      return done(true);
     case Qt::Key_Delete: {
       const auto hand = toolHandHere(event.modifiers());
       return done(hand && tool_->remove(*hand));
@@ -380,7 +393,7 @@ void HeadSheet::moveToolPoint(double right_mm, double down_mm) {
   const head::ScalpPoint point = shape.scalpPointAt(to);
   if (!scene_->head().hairline.contains(point)) return;
   const ViewPlace* place = placeOf(view_.largeView().value_or(head::ViewName::Back));
-  if (tool_ && place) snap_ = snapAt(*place, point, Qt::ControlModifier, {});
+  if (tool_ && place) snap_ = snapAt(*place, point, Qt::NoModifier, {});
   view_.setHover(point);
 }
 
@@ -481,6 +494,11 @@ bool HeadSheet::event(QEvent* event) {
       auto* key = static_cast<QKeyEvent*>(event);
       if (tool_ && tool_->isTyping() && !(key->modifiers() & ~(Qt::ShiftModifier | Qt::KeypadModifier)) &&
           ((key->text().size() == 1 && key->text().at(0).isDigit()) || key->key() == Qt::Key_Backspace)) {
+        event->accept();
+        return true;
+      }
+      // Delete may mean what lies under the tool; else it comes back to the selection.
+      if (tool_ && key->key() == Qt::Key_Delete) {
         event->accept();
         return true;
       }

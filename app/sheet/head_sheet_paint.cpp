@@ -127,6 +127,13 @@ void HeadSheet::paintView(QPainter& painter, const ViewPlace& place) const {
 void HeadSheet::paintOverlay(QPainter& painter, const ViewPlace& place) const {
   const head::SheetView view = scene_->head().view(place.view);
   painter.setBrush(Qt::NoBrush);
+  // What is hidden is dashed where hair is seen, never across the face.
+  const auto overHair = [&](const QPolygonF& line) {
+    painter.save();
+    painter.setClipPath(toWidget(place, paint::scalpPath(scene_->head(), place.view)), Qt::IntersectClip);
+    painter.drawPolyline(line);
+    painter.restore();
+  };
   const auto outline = [&](const plan::ItemId& id, double width) {
     const paint::PieceShape* piece = scene_->find(id);
     if (!piece) return;
@@ -138,7 +145,7 @@ void HeadSheet::paintOverlay(QPainter& painter, const ViewPlace& place) const {
       for (const paint::StripSample& s : run.strip)
         line << place.toWidget(project(view, s.centre));
       painter.setPen(pen(screenPalette().accent, width, Qt::DashLine));
-      painter.drawPolyline(line);
+      overHair(line);
     }
   };
   if (view_.layer() == document::Layer::Look && view_.tool() == document::Tool::Select &&
@@ -155,9 +162,9 @@ void HeadSheet::paintOverlay(QPainter& painter, const ViewPlace& place) const {
          paint::splitBySight(scene_->head().shape, view, section.outline)) {
       QPolygonF line;
       for (const Vec3& p : run.points) line << place.toWidget(project(view, p));
-      painter.setPen(pen(screenPalette().accent, selected ? 2 : 1,
-                         run.sight == paint::Sight::Seen ? Qt::SolidLine : Qt::DashLine));
-      painter.drawPolyline(line);
+      const bool seen = run.sight == paint::Sight::Seen;
+      painter.setPen(pen(screenPalette().accent, selected ? 2 : 1, seen ? Qt::SolidLine : Qt::DashLine));
+      seen ? painter.drawPolyline(line) : overHair(line);
     }
   }
   paintHandles(painter, place);

@@ -174,9 +174,9 @@ QString LineTool::words() const {
     switch (kind_) {
       case DrawnLine::Piece: return say("Click points along the parting, or draw with the button down.");
       case DrawnLine::LeftOut: return say("Click points along the hair to leave out, or draw with the button down.");
-      case DrawnLine::Section: return say("Click the corners of the section; it catches on hairline, ridge, centre and other lines. Ctrl: free.");
+      case DrawnLine::Section: return say("Click the corners of the section; it catches on lines (Ctrl: free). By keyboard: arrows and Space.");
       case DrawnLine::Parting: return say("Draw the parting across a section, from edge to edge: it splits the section.");
-      case DrawnLine::Part: return say("Draw how the hair is parted, from the front back.");
+      case DrawnLine::Part: return say("Draw how the hair is parted, from the front to the back.");
     }
   }
   switch (kind_) {
@@ -185,9 +185,9 @@ QString LineTool::words() const {
     case DrawnLine::LeftOut:
       return say("%1 left out; type a number to change it. Enter ends, Escape drops it.").arg(length(thickness_mm()));
     case DrawnLine::Section:
-      return say("Next corner; a typed number sets its distance. Enter or the first corner closes, Backspace takes one back.");
-    case DrawnLine::Parting: return say("Enter splits the section here. Backspace takes a point back.");
-    case DrawnLine::Part: return say("Enter sets the part. Backspace takes a point back.");
+      return say("Next corner; a typed number sets its distance. The first corner or Enter closes, a right click or Backspace takes one back.");
+    case DrawnLine::Parting: return say("Enter or a double click splits the section here. Backspace or a right click takes a point back.");
+    case DrawnLine::Part: return say("Enter or a double click sets the part. Backspace or a right click takes a point back.");
   }
   return {};
 }
@@ -255,7 +255,17 @@ bool LineTool::addSection() {
   if (const auto crossing = outline.crossing())
     return refuse(say("The outline crosses itself at the red mark. Backspace takes corners back."),
                   shape.scalpPointAt(*crossing));
-  if (outline.radius_mm() < 6) return refuse(say("This section is too small for a piece."), points_.front());
+  // A line there and back holds no hair.
+  double area_mm2 = 0;
+  {
+    const Vec3 normal = shape.normalAt(outline.middle()), u = normal.unitOrthogonal(), v = normal.cross(u);
+    const std::vector<Vec3>& line = outline.line();
+    for (std::size_t i = 0; i + 1 < line.size(); ++i) {
+      const Vec3 a = line[i] - outline.middle(), b = line[i + 1] - outline.middle();
+      area_mm2 += (a.dot(u) * b.dot(v) - a.dot(v) * b.dot(u)) / 2;
+    }
+  }
+  if (std::abs(area_mm2) < 60 || outline.radius_mm() < 6) return refuse(say("This outline holds too little hair for a piece: set a corner farther off."), points_.front());
   plan::Section section;
   section.outline = points_;
   section.label = paint::placeWords(scene()->head(), outline.middle()).toStdString();

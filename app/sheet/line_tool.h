@@ -16,6 +16,7 @@ class LineTool : public SheetTool {
   bool finish() override;
   bool type(const QString& text) override;
   bool isTyping() const override { return !points_.empty(); }
+  bool hasTyped() const override { return !typed_.isEmpty(); }
   bool erase() override;
   bool drop() override;
   QString words() const override;

@@ -57,6 +57,8 @@ class SheetTool {
   /// A typed character; true when it was taken.
   virtual bool type(const QString&) { return false; }
   virtual bool isTyping() const { return false; }
+  /// Whether a number is begun, so that a space belongs to it.
+  virtual bool hasTyped() const { return false; }
   /// Backspace; true when there was something to take back.
   virtual bool erase() { return false; }
   /// Delete while the pointer is at `hand`; true when something went.

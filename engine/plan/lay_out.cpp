@@ -17,8 +17,11 @@ constexpr double kPoint_mm = 8;         // between the points of a laid-out line
 constexpr double kZigzagPeriod_mm = 12; // own choice: one swing to and fro
 constexpr int kMostRows = 200;
 
-double at(const Ramp& ramp, int i, int count) {
-  return count < 2 ? ramp.from : ramp.from + (ramp.to - ramp.from) * i / (count - 1);
+// Ends exactly as typed, steps between to a `grid`.
+double at(const Ramp& ramp, int i, int count, double grid = 0.1) {
+  if (count < 2 || i == 0) return ramp.from;
+  if (i == count - 1) return ramp.to;
+  return std::round((ramp.from + (ramp.to - ramp.from) * i / (count - 1)) / grid) * grid;
 }
 
 struct Spacing {
@@ -204,8 +207,8 @@ Run runOf(const head::HeadShape& shape, const Section& section,
         piece.thickness_mm = thick;
         piece.start_mm = at(layout.start_mm, i, count);
         piece.backcomb_mm = at(layout.backcomb_mm, i, count);
-        piece.pushed_frac = at(layout.pushed_frac, i, count);
-        piece.taken_frac = at(layout.taken_frac, i, count);
+        piece.pushed_frac = at(layout.pushed_frac, i, count, 0.01);
+        piece.taken_frac = at(layout.taken_frac, i, count, 0.01);
         piece.dropOuts = droppedMiddle(line, edges[c], edges[c + 1], layout.dropMiddle_mm);
         run.pieces.push_back(std::move(piece));
         if (run.pieces.size() > limits::kRunPieces) {

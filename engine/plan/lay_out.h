@@ -2,7 +2,7 @@
 // Lay out: a section's rule turned into a run of pieces with left-outs between.
 //
 // From the first edge of the section (section_rows.h) on: piece, left-out,
-// piece, left-out ... Thicknesses are kept exactly; as many pieces as fit; what
+// piece, left-out ... Thicknesses are kept exactly (steps of a ramp in tenths); as many pieces as fit; what
 // remains of the room widens the left-outs evenly. The last left-out lies
 // between the last piece and the opening. Ramps run in equal steps from the
 // first piece, farthest from the opening, to the last.

@@ -64,7 +64,7 @@ TEST_CASE("a section is laid out and its rule changed on the card", "[cards][sec
   CHECK(d.section().layout->pushed_frac.to == Approx(0.6));
   d.type("Foil width; a longer row becomes columns", "45");
   CHECK(d.section().layout->foil_mm == 45);
-  d.type("Last piece, beside the opening", "1.5");
+  d.type("Last piece, beside where it opens", "1.5");
   CHECK(d.section().layout->lastThickness_mm == 1.5);
   const int done = d.controller.undoStack().count();
   CHECK(done == 8);
