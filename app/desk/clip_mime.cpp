@@ -6,13 +6,18 @@
 
 namespace combdraft::desk {
 
-std::unique_ptr<QMimeData> clipMime(const std::string& clip, const paint::Page& picture) {
+std::unique_ptr<QMimeData> pictureMime(const paint::Page& picture) {
   auto mime = std::make_unique<QMimeData>();
+  mime->setData(QStringLiteral("image/svg+xml"), paint::svgText(picture));
+  if (const Result<QByteArray> png = paint::pngBytes(picture, {})) mime->setData(QStringLiteral("image/png"), *png);
+  return mime;
+}
+
+std::unique_ptr<QMimeData> clipMime(const std::string& clip, const paint::Page& picture) {
+  std::unique_ptr<QMimeData> mime = pictureMime(picture);
   const QByteArray text = QByteArray::fromStdString(clip);
   mime->setData(QLatin1String(kClipMime), text);
   mime->setText(QString::fromUtf8(text));
-  mime->setData(QStringLiteral("image/svg+xml"), paint::svgText(picture));
-  if (const Result<QByteArray> png = paint::pngBytes(picture, {})) mime->setData(QStringLiteral("image/png"), *png);
   return mime;
 }
 

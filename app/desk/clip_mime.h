@@ -11,6 +11,8 @@ namespace combdraft::desk {
 
 inline constexpr const char* kClipMime = "application/x-combdraft-clip+json";
 
+/// SVG and PNG.
+std::unique_ptr<QMimeData> pictureMime(const paint::Page& picture);
 /// `picture` is what other programs get.
 std::unique_ptr<QMimeData> clipMime(const std::string& clip, const paint::Page& picture);
 /// The clip's text: of our own type, or of a text that says that it is a clip.

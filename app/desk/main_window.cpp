@@ -144,6 +144,7 @@ void MainWindow::connectAll() {
     if (!(aspects & ~ViewState::Aspects(ViewState::Aspect::Hover))) return;
     actions_.refresh();
   });
+  connect(sheet_, &sheet::HeadSheet::viewDraggedOut, this, &MainWindow::dragOut);
   connect(sheet_, &sheet::HeadSheet::wantedPicturesChanged, this, [this] {
     const auto same = [](const look::PictureRequest& a, const look::PictureRequest& b) {
       return a.view == b.view && a.pixel_mm == b.pixel_mm;

@@ -9,6 +9,7 @@
 #include "app/document/document_controller.h"
 #include "app/document/view_state.h"
 #include "app/live/look_service.h"
+#include "app/paint/drawing.h"
 #include "app/store/pattern_store.h"
 #include "app/store/recovery.h"
 #include "app/store/settings.h"
@@ -142,6 +143,10 @@ class MainWindow : public QMainWindow {
 
   // clipboard (main_window_clip.cpp)
   void copySelected();
+  /// The sheet as it is shown now: one view, or all.
+  paint::Page picturePage(const std::optional<head::ViewName>& view) const;
+  void dragOut(head::ViewName view);
+  void savePicture();
   void cutSelected();
   void pasteClip();
   void duplicateSelected();

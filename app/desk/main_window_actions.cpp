@@ -16,6 +16,7 @@
 #include "app/desk/thing_names.h"
 #include "app/sheet/head_sheet.h"
 #include "engine/plan/edits.h"
+#include "engine/plan/twins.h"
 
 namespace combdraft::desk {
 namespace {
@@ -36,9 +37,7 @@ plan::Piece firstPiece() {
 
 void MainWindow::declareEditActions() {
   const Condition working = whileWorking();
-  const Condition selected([this, working] {
-    return working() && !cards::piecesOf(controller_.document(), controller_.selection().ids()).empty();
-  }, tr("Select a piece first"));
+  const Condition selected = whileSelected();
   QUndoStack* undo = &controller_.undoStack();
   actions_.add({QStringLiteral("edit.undo"), tr("&Undo"), tr("Take the last change back"), QKeySequence::Undo,
                 QStringLiteral("undo"),
@@ -79,8 +78,7 @@ void MainWindow::declareEditActions() {
                 {[this, selected] {
                   if (!selected()) return false;
                   for (const plan::ItemId& id : controller_.selection().ids())
-                    if (const auto* piece = controller_.document().find<plan::Piece>(id); piece && !piece->twinOf.empty())
-                      return true;
+                    if (!plan::twinOwner(controller_.document(), id).empty()) return true;
                   return false;
                 }, tr("Select a twin first: a piece made with Same on the other side")}});
   actions_.add({QStringLiteral("piece.takeBack"), tr("&Follow the section"),
@@ -201,7 +199,7 @@ void MainWindow::buildMenusAndTools() {
     for (const char* id : ids)
       *id ? menu->addAction(actions_.action(QLatin1String(id))) : (void)menu->addSeparator();
   };
-  fill(menuBar()->addMenu(tr("&Plan")), {"file.start", "file.new", "file.open", "file.back", "", "file.save", "file.saveAs", "", "window.new", "window.close", "file.quit"});
+  fill(menuBar()->addMenu(tr("&Plan")), {"file.start", "file.new", "file.open", "file.back", "", "file.save", "file.saveAs", "file.picture", "", "window.new", "window.close", "file.quit"});
   fill(menuBar()->addMenu(tr("&Edit")), {"edit.undo", "edit.redo", "", "edit.cut", "edit.copy", "edit.paste", "piece.duplicate", "", "edit.selectAll", "edit.sameKind", "edit.sameSection", "edit.sameSide", "", "edit.findCommand", "edit.keys", "edit.preferences"});
   fill(menuBar()->addMenu(tr("&Tools")), {"tool.select", "", "tool.section", "tool.parting", "tool.layOut", "", "tool.piece", "tool.leftOut", "tool.dropOut", "tool.number", "", "tool.part", "tool.swirl", "tool.note", "tool.measure"});
   fill(menuBar()->addMenu(tr("P&iece")), {"piece.add", "piece.duplicate", "piece.remove", "", "piece.twin", "piece.ownWay", "", "piece.takeBack", "piece.letGo", "", "piece.numberByRule", "", "pattern.show", "pattern.save"});

@@ -1,5 +1,8 @@
 // The window's part that copies, pastes, duplicates and selects more of the same.
 #include <QClipboard>
+#include <QDrag>
+#include <QFileDialog>
+#include <QFileInfo>
 #include <QGuiApplication>
 #include <set>
 
@@ -8,6 +11,7 @@
 #include "app/desk/message_bar.h"
 #include "app/desk/select_by.h"
 #include "app/desk/thing_names.h"
+#include "app/paint/export_page.h"
 #include "app/paint/sheet_page.h"
 #include "engine/plan/clip.h"
 #include "engine/plan/edits.h"
@@ -40,6 +44,9 @@ void MainWindow::declareClipActions() {
   actions_.add({QStringLiteral("piece.duplicate"), tr("&Duplicate"),
                 tr("A copy a little lower; sections of one side come to the same place on the other"),
                 QKeySequence(Qt::CTRL | Qt::Key_D), {}, [this] { duplicateSelected(); }, selected, {}});
+  actions_.add({QStringLiteral("file.picture"), tr("Save as &picture…"),
+                tr("All six views with the key as PDF page, SVG drawing or PNG picture; drag a view out by its title for one"),
+                QKeySequence(Qt::CTRL | Qt::Key_E), {}, [this] { savePicture(); }, working, {}});
   const auto select = [&](const char* id, const QString& text, const QString& tip, int key,
                           document::Selection (*more)(const plan::Plan&, const document::Selection&)) {
     actions_.add({QLatin1String(id), text, tip, QKeySequence(Qt::CTRL | Qt::SHIFT | key), {},
@@ -55,9 +62,14 @@ void MainWindow::copySelected() {
   const std::vector<plan::ItemId> ids = placedThings(controller_.document(), controller_.selection().ids());
   const std::string clip = plan::copied(controller_.document(), ids);
   if (clip.empty()) return;
+  QGuiApplication::clipboard()->setMimeData(clipMime(clip, picturePage(view_.largeView())).release());
+  messages_->say({Message::Kind::News, tr("Copied: %1.").arg(thingsName(controller_.document(), ids)), {}, kTopic});
+}
+
+paint::Page MainWindow::picturePage(const std::optional<head::ViewName>& view) const {
   paint::PageRequest request;
-  request.views = view_.largeView() ? std::vector<head::ViewName>{*view_.largeView()}
-                                    : std::vector<head::ViewName>(std::begin(head::kAllViews), std::end(head::kAllViews));
+  request.views = view ? std::vector<head::ViewName>{*view}
+                       : std::vector<head::ViewName>(std::begin(head::kAllViews), std::end(head::kAllViews));
   const look::LookFrame* frame = shownLook_ ? &shownLook_->frame : nullptr;
   switch (view_.layer()) {
     case document::Layer::Diagram: request.layer = paint::PageLayer::Diagram; break;
@@ -66,8 +78,30 @@ void MainWindow::copySelected() {
   }
   if (!frame) request.layer = paint::PageLayer::Diagram;
   const paint::Scene scene(controller_.document(), {}, nullptr);
-  QGuiApplication::clipboard()->setMimeData(clipMime(clip, paint::sheetPage(scene, frame, request)).release());
-  messages_->say({Message::Kind::News, tr("Copied: %1.").arg(thingsName(controller_.document(), ids)), {}, kTopic});
+  return paint::sheetPage(scene, frame, request);
+}
+
+void MainWindow::dragOut(head::ViewName view) {
+  auto* drag = new QDrag(this);
+  drag->setMimeData(pictureMime(picturePage(view)).release());
+  drag->exec(Qt::CopyAction);
+}
+
+void MainWindow::savePicture() {
+  auto* dialog = new QFileDialog(this, tr("Save the sheet as a picture"), settings_.lastFolder(),
+                                 tr("PDF page (*.pdf);;Drawing (*.svg);;Picture (*.png)"));
+  dialog->setAttribute(Qt::WA_DeleteOnClose);
+  dialog->setAcceptMode(QFileDialog::AcceptSave);
+  dialog->setDefaultSuffix(QStringLiteral("pdf"));
+  connect(dialog, &QFileDialog::filterSelected, dialog, [dialog](const QString& filter) {
+    dialog->setDefaultSuffix(filter.section(u'.', 1).chopped(1));
+  });
+  connect(dialog, &QFileDialog::fileSelected, this, [this](const QString& path) {
+    const Result<void> written = paint::writePage(picturePage(std::nullopt), path, {});
+    if (!written) return tellError(QString::fromStdString(describe(written.error())));
+    messages_->say({Message::Kind::News, tr("All six views stand in %1.").arg(QFileInfo(path).fileName()), {}, kTopic});
+  });
+  dialog->open();
 }
 
 void MainWindow::cutSelected() {

@@ -61,6 +61,12 @@ bool followsSource(const Plan& plan, const Section& twin) {
   return wanted == twin;
 }
 
+ItemId twinOwner(const Plan& plan, const ItemId& id) {
+  if (const Piece* piece = plan.find<Piece>(id)) return piece->twinOf;
+  if (const Section* section = plan.find<Section>(id)) return section->twinOf;
+  return {};
+}
+
 std::vector<ItemId> twinsOf(const Plan& plan, const ItemId& sourceId) {
   std::vector<ItemId> found;
   for (const auto& [id, item] : plan.items()) {

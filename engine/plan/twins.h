@@ -16,6 +16,9 @@ Section mirroredSection(const ItemId& sourceId, const Section& source);
 bool followsSource(const Plan& plan, const Piece& twin);
 bool followsSource(const Plan& plan, const Section& twin);
 
+/// Whose twin a piece or section is; "" = it stands on its own.
+ItemId twinOwner(const Plan& plan, const ItemId& id);
+
 /// Ids of the twins of an item.
 std::vector<ItemId> twinsOf(const Plan& plan, const ItemId& sourceId);
 
