@@ -96,13 +96,13 @@ void FormulaCard::buildFields(QVBoxLayout* column) {
     change(tr("text"), [&](plan::Formula& f) { f.text = text.toStdString(); }, typing_);
   });
 
-  origin_ = new controls::TextField({tr("Read in"), tr("not stated"), tr("Which leaflet, label or page this was read in"), 60}, body_);
+  origin_ = new controls::TextField({tr("Leaflet"), tr("not stated"), tr("Which leaflet, label or page this was read in"), 60}, body_);
   origin_->setObjectName(QStringLiteral("origin"));
   column->addWidget(origin_);
   connect(origin_, &controls::TextField::edited, this, [this](const QString& text) {
     change(tr("origin"), [&](plan::Formula& f) { f.origin = text.toStdString(); });
   });
-  date_ = new controls::TextField({tr("Read on"), tr("YYYY-MM-DD"), tr("When it was read: leaflets change"), 10}, body_);
+  date_ = new controls::TextField({tr("Date"), tr("YYYY-MM-DD"), tr("When it was read: leaflets change"), 10}, body_);
   date_->setObjectName(QStringLiteral("date"));
   date_->setCheck(controls::dateProblem);
   column->addWidget(date_);

@@ -19,7 +19,7 @@ constexpr HairNumber kNumbers[] = {
     {"hair.layering_frac", QT_TRANSLATE_NOOP("HairCard", "Layering"), QT_TRANSLATE_NOOP("HairCard", "layering"), "%", 100, 0,
      [](const plan::Hair& h) -> Typed { return h.layering_frac; },
      [](plan::Hair& h, const Typed& v) { h.layering_frac = *v; }, nullptr},
-    {"hair.cutLine_mm", QT_TRANSLATE_NOOP("HairCard", "Planned hem, below the head's middle"),
+    {"hair.cutLine_mm", QT_TRANSLATE_NOOP("HairCard", "Cut line, below the head's middle"),
      QT_TRANSLATE_NOOP("HairCard", "planned hem"), "mm", 1, 0,
      [](const plan::Hair& h) -> Typed { return h.cutLine_mm; },
      [](plan::Hair& h, const Typed& v) { h.cutLine_mm = v; }, QT_TRANSLATE_NOOP("HairCard", "as grown")},

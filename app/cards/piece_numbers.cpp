@@ -63,7 +63,7 @@ constexpr PieceNumber kNumbers[] = {
      QT_TRANSLATE_NOOP("PieceCard", "thickness"), "mm", 1, 1, nullptr,
      [](const Piece& p) -> Typed { return p.thickness_mm; },
      [](Piece& p, const Typed& v) { p.thickness_mm = *v; }},
-    {Group::Strip, "piece.taken_frac", QT_TRANSLATE_NOOP("PieceCard", "Taken share"),
+    {Group::Strip, "piece.taken_frac", QT_TRANSLATE_NOOP("PieceCard", "Taken within the teeth"),
      QT_TRANSLATE_NOOP("PieceCard", "taken share"), "%", 100, 0, nullptr,
      [](const Piece& p) -> Typed { return p.taken_frac; },
      [](Piece& p, const Typed& v) { p.taken_frac = *v; }},

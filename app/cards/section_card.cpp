@@ -8,7 +8,6 @@
 #include "app/cards/provenance.h"
 #include "app/controls/units.h"
 #include "app/paint/describe_piece.h"
-#include "engine/head/measures.h"
 #include "engine/plan/edits.h"
 #include "engine/plan/lay_out.h"
 #include "engine/plan/twins.h"
@@ -32,7 +31,7 @@ constexpr RampRow kRamps[] = {
     {QT_TRANSLATE_NOOP("SectionCard", "Starts at, off the scalp"), "layout.startFrom_mm", "layout.startTo_mm", "mm", 1, &plan::Layout::start_mm},
     {QT_TRANSLATE_NOOP("SectionCard", "Backcomb depth"), "layout.backcombFrom_mm", "layout.backcombTo_mm", "mm", 1, &plan::Layout::backcomb_mm},
     {QT_TRANSLATE_NOOP("SectionCard", "How much is pushed back"), "layout.pushedFrom_frac", "layout.pushedTo_frac", "%", 100, &plan::Layout::pushed_frac},
-    {QT_TRANSLATE_NOOP("SectionCard", "Taken of the hair"), "layout.takenFrom_frac", "layout.takenTo_frac", "%", 100, &plan::Layout::taken_frac},
+    {QT_TRANSLATE_NOOP("SectionCard", "Taken within the teeth"), "layout.takenFrom_frac", "layout.takenTo_frac", "%", 100, &plan::Layout::taken_frac},
 };
 
 }  // namespace
@@ -65,7 +64,7 @@ SectionCard::SectionCard(document::DocumentController& controller, QWidget* pare
   layOut_->setMinimumHeight(30);
   work->addWidget(layOut_);
   connect(layOut_, &QPushButton::clicked, this,
-          [this] { change(tr("Lay out a section"), [](plan::Section& s) { s.layout = plan::Layout{}; }); });
+          [this] { change(tr("Lay out a section"), [](plan::Section& s) { if (!s.layout) s.layout = plan::Layout{}; }); });
   rule_ = new QWidget(work_);
   auto* rule = new QVBoxLayout(rule_);
   rule->setContentsMargins(0, 0, 0, 0);
@@ -93,6 +92,7 @@ void SectionCard::buildRule(QVBoxLayout* column) {
   run_ = addChoice(column, tr("Rows"), {tr("horizontal"), tr("vertical"), tr("diagonal forward"), tr("diagonal back"), tr("pivoting")});
   connect(run_, &QComboBox::activated, this, [this](int i) {
     change(tr("Rows of a section"), [i](plan::Section& s) {
+      if (!s.layout) return;
       s.layout->run = static_cast<plan::LayoutRun>(i);
       // Fans turn about the highest corner until the handle on the sheet is moved.
       if (s.layout->run != plan::LayoutRun::Pivoting || s.layout->pivot) return;
@@ -107,7 +107,7 @@ void SectionCard::buildRule(QVBoxLayout* column) {
   refused_ = addCaution(column);  // below what was typed: nothing moves under the hand
   taking_ = addChoice(column, tr("Taken as"), {tr("slice"), tr("weave"), tr("paint")});
   connect(taking_, &QComboBox::activated, this, [this](int i) {
-    change(tr("How pieces are taken"), [i](plan::Section& s) { s.layout->taking = static_cast<plan::Taking>(i); });
+    change(tr("How pieces are taken"), [i](plan::Section& s) { if (s.layout) s.layout->taking = static_cast<plan::Taking>(i); });
   });
   const auto plain = [&](const char* name, const QString& label, Typed (*get)(const plan::Layout&),
                          void (*set)(plan::Layout&, const Typed&), const QString& emptyText = {}) {
@@ -123,7 +123,7 @@ void SectionCard::buildRule(QVBoxLayout* column) {
   columns_ = new controls::Segments(tr("Columns"), {{tr("In line"), {}, {}}, {tr("Staggered"), tr("Every other row begins half a foil later"), {}}}, this);
   column->addWidget(columns_);
   connect(columns_, &controls::Segments::chosen, this, [this](int i) {
-    change(tr("Columns of a section"), [i](plan::Section& s) { s.layout->columns = static_cast<plan::Columns>(i); });
+    change(tr("Columns of a section"), [i](plan::Section& s) { if (s.layout) s.layout->columns = static_cast<plan::Columns>(i); });
   });
   addHeading(column, tr("Where the hair falls open"));
   plain("layout.lastThickness_mm", tr("Last piece, beside where it opens"), [](const plan::Layout& l) { return l.lastThickness_mm; },
@@ -198,7 +198,7 @@ controls::NumberField* SectionCard::addNumber(const char* name, const QString& l
   connect(field, &controls::NumberField::edited, this, [this, field, set, label](const Typed& value, bool stepping) {
     if (!stepping || stepped_ != field) stepping_ = document::Gesture::begin();
     stepped_ = stepping ? field : nullptr;
-    change(label, [&](plan::Section& s) { set(*s.layout, value); }, stepping ? stepping_ : document::Gesture::none());
+    change(label, [&](plan::Section& s) { if (s.layout) set(*s.layout, value); }, stepping ? stepping_ : document::Gesture::none());
   });
   numbers_.push_back({field, name, std::move(get)});
   return field;
@@ -215,12 +215,11 @@ std::vector<plan::ItemId> SectionCard::sections() const {
   return ids;
 }
 
-const plan::Section* SectionCard::shown() const {
-  const auto ids = sections();
-  if (ids.empty()) return nullptr;
+plan::ItemId SectionCard::shownId() const {
   const plan::ItemId& lead = controller_.selection().lead();
-  if (const auto* section = controller_.plan().find<plan::Section>(lead)) return section;
-  return controller_.plan().find<plan::Section>(ids.front());
+  if (controller_.plan().find<plan::Section>(lead)) return lead;
+  const auto ids = sections();
+  return ids.empty() ? plan::ItemId() : ids.front();
 }
 
 void SectionCard::change(const QString& what, const std::function<void(plan::Section&)>& change,
@@ -230,7 +229,7 @@ void SectionCard::change(const QString& what, const std::function<void(plan::Sec
 }
 
 void SectionCard::fill() {
-  const plan::Section* section = shown();
+  const auto* section = controller_.plan().find<plan::Section>(shownId());
   empty_->setVisible(!section);
   work_->setVisible(section != nullptr);
   if (!section) return;
@@ -250,8 +249,7 @@ void SectionCard::fill() {
     return;
   }
   const plan::Layout& layout = *section->layout;
-  const auto fitted = head::fitHead(plan.head().measures);
-  const plan::Run run = plan::runOf(head::HeadShape(fitted ? fitted->axes : head::HeadAxes{}), *section);
+  const plan::Run run = plan::runIn(plan, shownId());
   const QString room = controls::lengthText(run.room_mm, controls::Units::current().length(), 0);
   switch (run.trouble) {
     case plan::RunTrouble::None:

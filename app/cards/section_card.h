@@ -39,7 +39,7 @@ class SectionCard : public QWidget {
   void change(const QString& what, const std::function<void(plan::Section&)>& change,
               document::Gesture gesture = document::Gesture::none());
   std::vector<plan::ItemId> sections() const;
-  const plan::Section* shown() const;
+  plan::ItemId shownId() const;
   void fill();
 
   document::DocumentController& controller_;

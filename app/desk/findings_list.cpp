@@ -2,6 +2,7 @@
 
 #include <QLabel>
 #include <QListWidget>
+#include <QTimer>
 #include <QVBoxLayout>
 #include <algorithm>
 
@@ -18,6 +19,8 @@ QString nameOf(const plan::Plan& plan, const plan::ItemId& id) {
   if (id == plan::kHeadId) return FindingsList::tr("head");
   if (id == plan::kHairId) return FindingsList::tr("hair");
   if (const auto* piece = plan.find<plan::Piece>(id)) return cards::pieceName(id, *piece);
+  if (const auto* treatment = plan.find<plan::Treatment>(id))
+    return treatment->kind == plan::Treatment::Kind::Glaze ? FindingsList::tr("glaze") : FindingsList::tr("root shadow");
   if (const auto* section = plan.find<plan::Section>(id); section && !section->label.empty())
     return FindingsList::tr("section %1").arg(QString::fromStdString(section->label));
   return QString::fromStdString(id);
@@ -75,6 +78,10 @@ FindingsList::FindingsList(document::DocumentController& controller, QWidget* pa
   connect(&controller_, &document::DocumentController::changed, this, [this](const document::DocumentChange& change) {
     if (change.kind != document::DocumentChange::Kind::Tentative) check();
   });
+  later_ = new QTimer(this);
+  later_->setSingleShot(true);
+  later_->setInterval(300);
+  connect(later_, &QTimer::timeout, this, &FindingsList::checkLater);
   check();
 }
 
@@ -85,12 +92,27 @@ QString FindingsList::countText() const {
   const auto others = static_cast<qsizetype>(issues_.size()) - wrong;
   if (wrong > 0 && others > 0) return tr("Wrong: %1, needs a look: %2").arg(wrong).arg(others);
   if (wrong > 0) return tr("Wrong: %1").arg(wrong);
-  return others > 0 ? tr("Needs a look: %1").arg(others) : tr("Nothing needs a look");
+  return others > 0 ? tr("Needs a look: %1").arg(others) : tr("No finding from the drawing");
 }
 
 void FindingsList::check() {
+  // How things lie is dearer to find out: once the hand rests.
+  std::erase_if(placement_, [this](const plan::Issue& issue) {
+    return std::any_of(issue.items.begin(), issue.items.end(),
+                       [this](const plan::ItemId& id) { return !controller_.document().item(id); });
+  });
+  later_->start();
+  put();
+}
+
+void FindingsList::checkLater() {
+  placement_ = plan::checkPlacement(controller_.document());
+  put();
+}
+
+void FindingsList::put() {
   std::vector<plan::Issue> now = plan::validate(controller_.document());
-  for (plan::Issue& issue : plan::checkPlacement(controller_.document())) now.push_back(std::move(issue));
+  now.insert(now.end(), placement_.begin(), placement_.end());
   const bool same = now == issues_;
   issues_ = std::move(now);
   fill();  // names of pieces may have changed where the issues did not

@@ -9,6 +9,7 @@
 
 class QLabel;
 class QListWidget;
+class QTimer;
 
 namespace combdraft::desk {
 
@@ -22,7 +23,7 @@ class FindingsList : public QWidget {
   explicit FindingsList(document::DocumentController& controller, QWidget* parent = nullptr);
 
   const std::vector<plan::Issue>& issues() const { return issues_; }
-  /// "Needs a look: 3", "Wrong: 1, needs a look: 3", "Nothing needs a look".
+  /// "Needs a look: 3", "Wrong: 1, needs a look: 3", "No finding from the drawing".
   QString countText() const;
   QListWidget* list() { return list_; }
 
@@ -33,11 +34,14 @@ class FindingsList : public QWidget {
 
  private:
   void check();
+  void checkLater();
+  void put();
   void fill();
   void choose(int row);
 
   document::DocumentController& controller_;
-  std::vector<plan::Issue> issues_;
+  std::vector<plan::Issue> issues_, placement_;
+  QTimer* later_ = nullptr;
   QLabel *title_, *empty_;
   QListWidget* list_;
 };

@@ -36,7 +36,7 @@ KeysPage::KeysPage(ActionRegistry& actions, QWidget* parent) : QWidget(parent), 
 
   list_ = new QTreeWidget(this);
   list_->setAccessibleName(tr("Commands and their keys"));
-  list_->setHeaderLabels({tr("Command"), tr("Keys"), tr("Came with"), tr("What it does")});
+  list_->setHeaderLabels({tr("Command"), tr("Keys"), tr("As delivered"), tr("What it does")});
   list_->setRootIsDecorated(false);
   list_->setUniformRowHeights(true);
   list_->setAllColumnsShowFocus(true);

@@ -115,6 +115,8 @@ void MainWindow::connectAll() {
             if (change.kind == DocumentChange::Kind::Replaced) {
               looks_.forget();
               shownLook_.reset();
+              sheet_->setLook(nullptr);  // no head wears the hair of the one before
+              readings_->clear();
             }
             requestLook();
             if (change.kind != DocumentChange::Kind::Tentative) {

@@ -190,7 +190,7 @@ void MainWindow::declareViewActions() {
   card("view.headCard", tr("&Head card"), tr("Measures, part and swirls"), Qt::Key_3, Card::Head);
   card("view.hairCard", tr("H&air card"), tr("How much, how long, which level"), Qt::Key_4, Card::Hair);
   card("view.formulaCard", tr("&Formula card"), tr("Mixtures as typed from their leaflets"), Qt::Key_5, Card::Formula);
-  card("view.done", tr("What was &done"), tr("Every change by name; choose one to go back to it"), Qt::Key_6, Card::Done);
+  card("view.done", tr("What was chan&ged"), tr("Every change by name; choose one to go back to it"), Qt::Key_6, Card::Done);
 }
 
 void MainWindow::buildMenusAndTools() {

@@ -77,7 +77,7 @@ NewPlanPage::NewPlanPage(QWidget* parent) : QWidget(parent) {
   tape_ = new controls::NumberField(tape, this);
   curl_ = choices(tr("How it falls"), {tr("Straight"), tr("Wavy"), tr("Curly"), tr("Tight curls"), tr("Coils")});
   strand_ = choices(tr("One hair is"), {tr("Fine"), tr("Medium"), tr("Coarse")});
-  amount_ = choices(tr("How much hair"), {tr("Little"), tr("Medium"), tr("Much")});
+  amount_ = choices(tr("How much hair"), {tr("Little"), tr("Medium"), tr("A lot")});
   length_ = choices(tr("Length"), {tr("Short"), tr("Chin"), tr("Shoulder"), tr("Long"), tr("Very long")});
   part_ = choices(tr("Usual part"), {tr("None"), tr("Client's left"), tr("Middle"), tr("Client's right")});
   swirl_ = choices(tr("Where it swirls"), {tr("Client's left"), tr("Middle"), tr("Client's right"), tr("Two swirls")});

@@ -60,7 +60,16 @@ ReadingTile::ReadingTile(const QString& name, QWidget* parent) : QFrame(parent),
   lightness_ = line(false, true);
   share_ = line(false, true);
   contrast_ = line(false, true);
-  set(std::nullopt, nullptr, colour::Light::Daylight);
+  await();
+}
+
+void ReadingTile::await() {
+  level_->setText(tr("…"));
+  for (QLabel* label : {lightness_, share_, contrast_}) label->clear();
+  swatch_ = QColor();
+  setToolTip(tr("%1: being worked out").arg(title_->text()));
+  describe();
+  update();
 }
 
 void ReadingTile::set(const std::optional<look::Reading>& reading, const look::Contrast* contrast,
@@ -203,6 +212,10 @@ void ReadingsStrip::set(const live::LookResult& result) {
       tiles_[i + 1]->set(std::nullopt, nullptr, result.settings.light);
     }
   }
+}
+
+void ReadingsStrip::clear() {
+  for (ReadingTile* tile : tiles_) tile->await();
 }
 
 void ReadingsStrip::setFreshness(Freshness freshness) {

@@ -58,6 +58,8 @@ class ReadingsStrip : public QFrame {
  public:
   explicit ReadingsStrip(QWidget* parent = nullptr);
   void set(const live::LookResult& result);
+  /// Nothing known yet: another plan was opened.
+  void clear();
   void setFreshness(live::LookService::Freshness freshness);
   void setDetail(Detail detail);
   Detail detail() const { return detail_; }

@@ -290,7 +290,7 @@ void addHeadLines(Items& items, const Scene& scene, const SheetView& view, const
     item.id = QStringLiteral("whorl");
     item.role = Role::Whorl;
     item.layer = Layer::Diagram;
-    item.name = QObject::tr("Whorl");
+    item.name = QObject::tr("Swirl");
     // Seen from outside, clockwise runs against the right-handed turn about the normal.
     const double turn = whorl.turn == plan::Turn::Clockwise ? -1 : 1;
     for (int i = 0; i <= 40; ++i) {

@@ -140,8 +140,7 @@ class PullCorner : public Gesture {
           else if (section.layout) section.layout->pivot = to;
         })));
     trouble_ = plan::RunTrouble::None;
-    const auto* section = document_.plan().find<plan::Section>(id_);
-    if (section && section->layout) trouble_ = plan::runOf(shape, *section).trouble;
+    trouble_ = plan::runIn(document_.plan(), id_).trouble;
   }
   void release() override {
     document_.commitTentative(

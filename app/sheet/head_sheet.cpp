@@ -44,6 +44,8 @@ HeadSheet::HeadSheet(document::DocumentController& document, document::ViewState
               closeText(TextEnd::Drop);
               dropWhatIsUnderWay();
             }
+            // What catches stays while something is pulled: it would catch on itself.
+            if (change.kind != document::DocumentChange::Kind::Tentative) snapLines_.reset();
             documentChanged();
           });
   connect(&document_, &document::DocumentController::selectionChanged, this, [this] {
@@ -59,8 +61,12 @@ HeadSheet::~HeadSheet() = default;
 void HeadSheet::documentChanged() {
   scene_ = std::make_shared<const paint::Scene>(document_.plan(), view_.lookSettings().choice,
                                                 scene_.get());
-  snapLines_.reset();
   update();
+}
+
+const SnapLines& HeadSheet::snapLines() const {
+  if (!snapLines_) snapLines_ = std::make_unique<SnapLines>(scene_);
+  return *snapLines_;
 }
 
 void HeadSheet::viewChanged(document::ViewState::Aspects aspects) {
@@ -71,9 +77,17 @@ void HeadSheet::viewChanged(document::ViewState::Aspects aspects) {
   if (aspects.testFlag(Aspect::Tool)) {
     // What is drawn or typed so far is kept when the hand takes another tool.
     closeText(TextEnd::Keep);
+    if (view_.tool() == toolKind_) return update();
     if (tool_) tool_->finish();
+    if (tool_ && tool_->isWorthKeeping()) {
+      // It cannot be finished as it is: it stays in hand and says why.
+      view_.setTool(toolKind_);
+      return update();
+    }
     dropWhatIsUnderWay();
+    toolKind_ = view_.tool();
     ToolContext context{document_, view_, [this] { return scene_; },
+                        [this]() -> const SnapLines& { return snapLines(); },
                         [this](const head::ScalpPoint& at, const QString& text,
                                std::function<void(const QString&)> done) {
                           askText(at, text, std::move(done));
@@ -319,9 +333,8 @@ Snap HeadSheet::snapAt(const ViewPlace& place, const head::ScalpPoint& free,
       return {own.front(), tr("the first corner: closes the outline"), {}};
   }
   if (keys.testFlag(Qt::ControlModifier)) return {free, {}, {}};
-  if (!snapLines_) snapLines_ = std::make_unique<SnapLines>(scene_);
   const double reach = std::min(kSnapReach_px / place.scale, kMostSnap_mm);
-  return snapLines_->caught(scene_->head().shape.pointAt(free), reach,
+  return snapLines().caught(scene_->head().shape.pointAt(free), reach,
                             own, except);
 }
 

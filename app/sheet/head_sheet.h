@@ -99,6 +99,7 @@ class HeadSheet : public QWidget {
 
   // scene and layout
   void documentChanged();
+  const SnapLines& snapLines() const;
   void viewChanged(document::ViewState::Aspects aspects);
   void relayout();
   void refreshLayers();
@@ -176,7 +177,8 @@ class HeadSheet : public QWidget {
   std::unique_ptr<SheetTool> tool_;         ///< null while selecting
   std::optional<Snap> snap_;                ///< where the tool would set a point
   QString pressProblem_;                    ///< why the last press set none
-  mutable std::unique_ptr<SnapLines> snapLines_;  ///< of scene_; made when first asked
+  document::Tool toolKind_ = document::Tool::Select;
+  mutable std::unique_ptr<SnapLines> snapLines_;  ///< of the document; made when first asked
   QLineEdit* textEdit_ = nullptr;
   std::function<void(const QString&)> textDone_;
 };

@@ -49,6 +49,8 @@ void HeadSheet::hover(const QPointF& widget, Qt::KeyboardModifiers keys) {
 }
 
 void HeadSheet::mousePressEvent(QMouseEvent* event) {
+  // A second button while one holds something changes nothing.
+  if (hold_ != Hold::Nothing) return;
   const QPointF at = event->position();
   const ViewPlace* place = placeUnder(at);
   press_ = now_ = at;
@@ -154,6 +156,8 @@ void HeadSheet::mouseMoveEvent(QMouseEvent* event) {
 }
 
 void HeadSheet::mouseReleaseEvent(QMouseEvent* event) {
+  const Qt::MouseButton holding = hold_ == Hold::Pan ? Qt::MiddleButton : Qt::LeftButton;
+  if (hold_ == Hold::Nothing || event->button() != holding) return;
   const Hold held = std::exchange(hold_, Hold::Nothing);
   const bool moved = QLineF(press_, event->position()).length() >= QApplication::startDragDistance();
   if (held == Hold::Tool) {

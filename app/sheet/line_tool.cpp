@@ -86,15 +86,17 @@ Snap LineTool::atTypedLength(const Snap& snap) const {
 bool LineTool::addPoint(const Snap& snap, double near_mm) {
   const paint::HeadScene& head = scene()->head();
   if (points_.size() >= most()) return refuse(say("No more than %1 points fit.").arg(most()));
-  if (!head.hairline.contains(snap.at) && snap.line != "hairline") {
+  // What is caught on the hairline may lie a hair outside it by rounding.
+  const double above_mm = head.hairline.above_mm(head.shape.pointAt(snap.at));
+  if (above_mm < (snap.isCaught() ? -1.0 : 0.0)) {
     // A typed length may end outside.
-    return typed_.isEmpty() ? false : refuse(say("That ends outside the hair."), snap.at);
+    return refuse(say("That lies outside the hair: set it inside the hairline."), snap.at);
   }
   const Vec3 at = head.shape.pointAt(snap.at);
   if (!points_.empty() && (head.shape.pointAt(points_.back()) - at).norm() < near_mm) return false;
   std::size_t added = 0;
   if (!points_.empty())
-    for (const head::ScalpPoint& between : SnapLines(scene()).along(last_, snap))
+    for (const head::ScalpPoint& between : context_.snaps().along(last_, snap))
       if (points_.size() + 1 < most()) points_.push_back(tidy(between)), ++added;
   points_.push_back(tidy(snap.at));
   steps_.push_back(added + 1);
@@ -132,6 +134,10 @@ bool LineTool::erase() {
   steps_.pop_back();
   last_ = points_.empty() ? Snap{} : Snap{points_.back(), {}, {}};
   return true;
+}
+
+bool LineTool::isWorthKeeping() const {
+  return kind_ == DrawnLine::Section && points_.size() > 2;
 }
 
 bool LineTool::drop() {
@@ -201,7 +207,7 @@ ToolSketch LineTool::sketch(const std::optional<Snap>& hover) const {
   if (points_.empty()) return sketch;
   if (hover) {
     const Snap next = atTypedLength(*hover);
-    for (const head::ScalpPoint& between : SnapLines(scene()).along(last_, next)) sketch.line.push_back(between);
+    for (const head::ScalpPoint& between : context_.snaps().along(last_, next)) sketch.line.push_back(between);
     sketch.line.push_back(next.at);
     if (!isStrip()) {
       const head::HeadShape& shape = scene()->head().shape;

@@ -19,6 +19,7 @@ class LineTool : public SheetTool {
   bool hasTyped() const override { return !typed_.isEmpty(); }
   bool erase() override;
   bool drop() override;
+  bool isWorthKeeping() const override;
   QString words() const override;
   ToolSketch sketch(const std::optional<Snap>& hover) const override;
   std::vector<head::ScalpPoint> corners() const override;

@@ -38,6 +38,7 @@ struct ToolContext {
   document::DocumentController& document;
   const document::ViewState& view;
   std::function<std::shared_ptr<const paint::Scene>()> scene;
+  std::function<const SnapLines&()> snaps;
   /// Asks for a line of text at a place; calls back with it on Enter.
   std::function<void(const head::ScalpPoint&, const QString&, std::function<void(const QString&)>)>
       askText;
@@ -65,6 +66,8 @@ class SheetTool {
   virtual bool remove(const ToolHand&) { return false; }
   /// Escape; true when something was under way.
   virtual bool drop() { return false; }
+  /// Whether what is drawn but cannot be finished yet must outlive another tool.
+  virtual bool isWorthKeeping() const { return false; }
   /// One line: what to do now, or what is wrong.
   virtual QString words() const = 0;
   virtual ToolSketch sketch(const std::optional<Snap>&) const { return {}; }

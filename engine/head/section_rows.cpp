@@ -35,7 +35,8 @@ class Across {
   Across(const HeadShape& shape, const Vec3& middle, RowRun run)
       : shape_(shape), run_(run), onTop_(scalpPointAlong(middle).drop_deg < kTop_deg),
         behind_(middle.y() < 0),
-        side_(middle.x() < 0 ? -1 : 1),
+        // A section across the centre line counts as one of the wearer's right.
+        side_(middle.x() < -8 ? -1 : 1),
         toCrown_(crownOnCentreLine(shape).y() < middle.y() ? -1 : 1) {}
 
   Vec3 operator()(const Vec3& at) const {

@@ -99,7 +99,7 @@ void takeFromTwin(const Plan&, Section& source, const Section& oldTwin, Section 
   const Section back = mirroredSection({}, twin);
   changed.outline = twin.outline == oldTwin.outline ? source.outline : back.outline;
   changed.layout = twin.layout == oldTwin.layout ? source.layout : back.layout;
-  changed.retired = source.retired;
+  if (twin.layout) changed.retired = source.retired;
   changed.twinOf.clear();
   changed.order = source.order;
   changed.extra = source.extra;

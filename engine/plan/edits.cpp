@@ -53,23 +53,32 @@ ChangeSet movePieces(const Plan& plan, const std::vector<ItemId>& ids, const Sca
       bounds.emplace_back(
           point, std::min(0.0, head.hairline.above_mm(head.shape.pointAt(point)) - 1e-9));
   };
-  std::set<ItemId> sections;
+  std::vector<ItemId> sections;  // the first named of a pair makes the step
   for (const ItemId& id : ids)
     if (const Section* section = plan.find<Section>(id)) {
       bind(section->outline);
-      sections.insert(id);
+      sections.push_back(id);
     }
+  const auto moves = [&](const ItemId& section) {
+    return std::find(sections.begin(), sections.end(), section) != sections.end();
+  };
+  // What its section's rule moves by itself.
+  const auto flows = [&](const Piece& piece) {
+    return piece.laidOut && moves(piece.section) &&
+           std::find(piece.laidOut->own.begin(), piece.laidOut->own.end(), RunField::Line) ==
+               piece.laidOut->own.end();
+  };
   // A section takes its pieces along; laid-out ones go with its rule.
   std::vector<ItemId> pieces;
   for (const auto& [id, item] : plan.items()) {
     const Piece* piece = std::get_if<Piece>(item.get());
-    if (piece && sections.count(piece->section) && !piece->laidOut &&
+    if (piece && moves(piece->section) && !flows(*piece) &&
         std::find(ids.begin(), ids.end(), id) == ids.end())
       pieces.push_back(id);
   }
   for (const ItemId& id : ids)
     if (const Piece* piece = plan.find<Piece>(id);
-        piece && !(piece->laidOut && sections.count(piece->section)))
+        piece && !flows(*piece))
       pieces.push_back(id);
   for (const ItemId& id : pieces) bind(plan.find<Piece>(id)->line);
   for (const ItemId& id : ids)
@@ -90,8 +99,10 @@ ChangeSet movePieces(const Plan& plan, const std::vector<ItemId>& ids, const Sca
     share = low;
   }
   if (share == 0) return {EditKind::MovePieces, ids, {}};
-  Plan after = changeEach<Section>(plan, {sections.begin(), sections.end()}, [&](Section& section) {
+  Plan after = changeEach<Section>(plan, sections, [&](Section& section) {
     for (ScalpPoint& point : section.outline) point = turned(point, share);
+    if (section.layout && section.layout->pivot)
+      section.layout->pivot = turned(*section.layout->pivot, share);
   });
   after = changeEach<Piece>(after, pieces, [&](Piece& piece) {
     for (ScalpPoint& point : piece.line) point = turned(point, share);

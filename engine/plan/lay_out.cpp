@@ -138,10 +138,12 @@ std::vector<ScalpPoint> pieceLine(const head::HeadShape& shape, const Along& row
   return line;
 }
 
-std::vector<Stretch> droppedMiddle(const Along& row, double from_mm, double to_mm, double drop_mm) {
+// On the straight row; `longer`: how much longer the piece's own line is (zigzag).
+std::vector<Stretch> droppedMiddle(const Along& row, double from_mm, double to_mm, double drop_mm,
+                                   double longer) {
   std::vector<Stretch> dropped;
   if (drop_mm <= 0) return dropped;
-  const auto tenths = [](double mm) { return std::round(mm * 10) / 10; };
+  const auto tenths = [longer](double mm) { return std::round(mm * longer * 10) / 10; };
   for (const double at : row.crossings_mm()) {
     const Stretch stretch{tenths(std::max(at - drop_mm / 2, from_mm) - from_mm),
                           tenths(std::min(at + drop_mm / 2, to_mm) - from_mm)};
@@ -149,6 +151,11 @@ std::vector<Stretch> droppedMiddle(const Along& row, double from_mm, double to_m
       dropped.push_back(stretch);
   }
   return dropped;
+}
+
+bool owns(const Piece& piece, RunField field) {
+  const auto& own = piece.laidOut->own;
+  return std::find(own.begin(), own.end(), field) != own.end();
 }
 
 }  // namespace
@@ -209,7 +216,13 @@ Run runOf(const head::HeadShape& shape, const Section& section,
         piece.backcomb_mm = at(layout.backcomb_mm, i, count);
         piece.pushed_frac = at(layout.pushed_frac, i, count, 0.01);
         piece.taken_frac = at(layout.taken_frac, i, count, 0.01);
-        piece.dropOuts = droppedMiddle(line, edges[c], edges[c + 1], layout.dropMiddle_mm);
+        double longer = 1;
+        if (layout.zigzag_mm > 0) {
+          std::vector<Vec3> drawn;
+          for (const ScalpPoint& point : piece.line) drawn.push_back(shape.pointAt(point));
+          longer = head::lineLength_mm(shape, drawn) / (edges[c + 1] - edges[c]);
+        }
+        piece.dropOuts = droppedMiddle(line, edges[c], edges[c + 1], layout.dropMiddle_mm, longer);
         run.pieces.push_back(std::move(piece));
         if (run.pieces.size() > limits::kRunPieces) {
           run.pieces.clear();
@@ -222,6 +235,19 @@ Run runOf(const head::HeadShape& shape, const Section& section,
   run.rows = count;
   if (run.pieces.empty()) run.trouble = RunTrouble::NoRoom;
   return run;
+}
+
+Run runIn(const Plan& plan, const ItemId& sectionId) {
+  const Section* section = plan.find<Section>(sectionId);
+  if (!section) return {};
+  std::map<int, double> own;
+  for (const auto& [id, piece] : plan.pieces(section->choice)) {
+    if (piece->section != sectionId || !piece->laidOut || !owns(*piece, RunField::Thickness)) continue;
+    double& thick = own[piece->laidOut->row];
+    thick = std::max(thick, piece->thickness_mm);
+  }
+  const auto fitted = head::fitHead(plan.head().measures);
+  return runOf(head::HeadShape(fitted ? fitted->axes : head::HeadAxes{}), *section, own);
 }
 
 std::vector<RunField> governedDifferences(const Piece& a, const Piece& b) {
@@ -243,11 +269,6 @@ std::vector<RunField> governedDifferences(const Piece& a, const Piece& b) {
 namespace {
 
 using Slot = std::pair<int, int>;
-
-bool owns(const Piece& piece, RunField field) {
-  const auto& own = piece.laidOut->own;
-  return std::find(own.begin(), own.end(), field) != own.end();
-}
 
 void follow(Piece& piece, const RunPiece& rule, const Layout& layout) {
   if (!owns(piece, RunField::Line)) piece.line = rule.line;
@@ -271,7 +292,7 @@ Piece modelFor(const Plan& plan, const ItemId& sectionId, const Section& section
   const Piece* nearest = nullptr;
   int far = 0;
   for (const auto& [id, piece] : plan.pieces(section.choice)) {
-    if (piece->section != sectionId) continue;
+    if (piece->section != sectionId || piece->action == Action::LeaveOut) continue;
     const int away = piece->laidOut ? std::abs(piece->laidOut->row - row) : 100000;
     if (!nearest || away < far) nearest = piece, far = away;
   }
@@ -342,20 +363,13 @@ Plan reflowed(Plan plan, const ItemId& sectionId) {
   if (!found || !found->layout || followsSource(plan, *found)) return plan;
   Section section = *found;
   const Layout layout = *section.layout;
-  const auto fitted = head::fitHead(plan.head().measures);
-  const head::HeadShape shape(fitted ? fitted->axes : head::HeadAxes{});
 
   std::map<Slot, ItemId> standing;
-  std::map<int, double> ownThickness;
   for (const auto& [id, piece] : plan.pieces(section.choice)) {
     if (piece->section != sectionId || !piece->laidOut || followsSource(plan, *piece)) continue;
     standing.emplace(Slot{piece->laidOut->row, piece->laidOut->column}, id);
-    if (owns(*piece, RunField::Thickness)) {
-      double& thick = ownThickness[piece->laidOut->row];
-      thick = std::max(thick, piece->thickness_mm);
-    }
   }
-  const Run run = runOf(shape, section, ownThickness);
+  const Run run = runIn(plan, sectionId);
   if (run.trouble != RunTrouble::None) return plan;
 
   ItemId twinSection;

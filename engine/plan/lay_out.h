@@ -37,6 +37,9 @@ struct Run {
 Run runOf(const head::HeadShape& shape, const Section& section,
           const std::map<int, double>& ownThickness_mm = {});
 
+/// The same for a section of a plan: its head, and the thicknesses its pieces keep.
+Run runIn(const Plan& plan, const ItemId& sectionId);
+
 /// `after` with the run of one section brought up to its rule: pieces keep their
 /// id by row and column, surplus ones retire, retired ones come back, twins come
 /// and go with their source. Unchanged when the section has no layout, follows

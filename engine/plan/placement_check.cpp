@@ -67,7 +67,7 @@ std::vector<Issue> checkPlacement(const Plan& plan) {
         continue;
       }
       if (!section->layout || !section->twinOf.empty()) continue;
-      const Run run = runOf(shape, *section);
+      const Run run = runIn(plan, id);
       if (run.trouble == RunTrouble::NoRoom)
         issues.push_back({IssueCode::SectionWithoutRoom, Severity::Note, {id}, {numberText(run.room_mm, 1)}});
       if (run.trouble == RunTrouble::TooMany)

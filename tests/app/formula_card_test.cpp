@@ -48,11 +48,11 @@ TEST_CASE("every field of a formula goes into the document as one entry each, an
 
   typeInto(textNamed(card, QStringLiteral("Letter"))->edit(), QStringLiteral("d"));
   CHECK(formula().letter == "D");
-  typeInto(textNamed(card, QStringLiteral("Read in"))->edit(), QStringLiteral("leaflet, page 2"));
+  typeInto(textNamed(card, QStringLiteral("Leaflet"))->edit(), QStringLiteral("leaflet, page 2"));
   CHECK(formula().origin == "leaflet, page 2");
-  typeInto(textNamed(card, QStringLiteral("Read on"))->edit(), QStringLiteral("2026-02-30"));
+  typeInto(textNamed(card, QStringLiteral("Date"))->edit(), QStringLiteral("2026-02-30"));
   CHECK(formula().date.empty());
-  typeInto(textNamed(card, QStringLiteral("Read on"))->edit(), QStringLiteral("2026-02-03"));
+  typeInto(textNamed(card, QStringLiteral("Date"))->edit(), QStringLiteral("2026-02-03"));
   CHECK(formula().date == "2026-02-03");
   buttonNamed(card, QStringLiteral("Leaflet allows scalp contact: No"))->click();
   CHECK(formula().scalpContact == plan::Formula::ScalpContact::No);

@@ -390,7 +390,7 @@ TEST_CASE("what needs a look is counted, listed, and leads to its pieces", "[hab
   REQUIRE(desk.window->findingsButton().isVisible());
   plan::Plan plan = desk.window->controller().document();
   CHECK(plan::validate(plan).empty());
-  CHECK(desk.window->findingsButton().text().contains(QStringLiteral("Nothing needs a look")));
+  CHECK(desk.window->findingsButton().text().contains(QStringLiteral("No finding from the drawing")));
 
   plan::Piece piece = *plan.find<plan::Piece>("piece-1");
   piece.order = 4;

@@ -175,7 +175,7 @@ TEST_CASE("the single numbers of the hair go into the document and say where the
   CHECK(said("Hairs on a square").contains(QStringLiteral("[Loussouarn2005]")));
   CHECK(said("Layering").contains(QStringLiteral("own assumption")));
   const std::pair<const char*, const char*> typed[] = {{"Hairs on a square", "180"}, {"Thickness of one hair", "65,5"},
-                                                       {"Layering", "40"},           {"Planned hem", "120"},
+                                                       {"Layering", "40"},           {"Cut line", "120"},
                                                        {"Natural tone", "0.4"},      {"White hair", "12"}};
   for (const auto& [label, text] : typed) typeInto(numberNamed(b.card, QLatin1String(label))->edit(), QLatin1String(text));
   CHECK(b.hair().density_per_cm2 == 180);
@@ -186,7 +186,7 @@ TEST_CASE("the single numbers of the hair go into the document and say where the
   CHECK(b.hair().white_frac == 0.12);
   CHECK(b.entries() == 6);
   CHECK(said("Hairs on a square").contains(QStringLiteral("Typed by you")));
-  typeInto(numberNamed(b.card, QStringLiteral("Planned hem"))->edit(), QString());
+  typeInto(numberNamed(b.card, QStringLiteral("Cut line"))->edit(), QString());
   CHECK_FALSE(b.hair().cutLine_mm);
   b.checkSaves();
   b.undoAll();

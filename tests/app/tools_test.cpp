@@ -361,6 +361,63 @@ TEST_CASE("a note is written where the hand clicks, changed and kept when left",
   CHECK(notes().size() == 2);
 }
 
+TEST_CASE("a piece that goes under the drop-out tool takes nothing along", "[sheet][tools]") {
+  Table t;
+  t.take(Tool::Piece);
+  t.click(t.at(10, 0), Qt::ControlModifier);
+  t.click(t.at(60, 0), Qt::ControlModifier);
+  t.key(Qt::Key_Return);
+  t.sheet.grab();
+  t.take(Tool::DropOut);
+  QTest::mousePress(&t.sheet, Qt::LeftButton, {}, t.at(20, 0));
+  t.document.undoStack().undo();
+  QTest::mouseMove(&t.sheet, t.at(30, 0));
+  QTest::mouseRelease(&t.sheet, Qt::LeftButton, {}, t.at(30, 0));
+  CHECK(t.plan().pieces().empty());
+  CHECK_FALSE(t.document.isTentative());
+}
+
+TEST_CASE("corners on the hairline's own marks are taken", "[sheet][tools]") {
+  Table t;
+  t.take(Tool::Section);
+  const head::HeadShape& shape = t.shape();
+  const head::Landmarks marks = head::landmarksOf(shape, t.sheet.scene().head().hairline);
+  t.click(t.at(marks.nape) + QPoint(1, -2));
+  t.click(t.at(40, 0), Qt::ControlModifier);
+  t.click(t.at(10, 0), Qt::ControlModifier);
+  t.key(Qt::Key_Return);
+  REQUIRE(t.plan().sections().size() == 1);
+  CHECK((shape.pointAt(t.plan().sections().front().second->outline.front()) - marks.nape).norm() < 0.1);
+}
+
+TEST_CASE("a second button during a drag changes nothing", "[sheet][tools]") {
+  Table t;
+  t.layOut();
+  t.take(Tool::Select);
+  t.sheet.grab();
+  const plan::ItemId id = t.plan().pieces().front().first;
+  const plan::Plan before = t.plan();
+  const QPoint from = t.sheet.middleOf(id)->toPoint(), to = from - QPoint(0, 30);
+  QTest::mousePress(&t.sheet, Qt::LeftButton, {}, from);
+  for (int i = 1; i <= 6; ++i) QTest::mouseMove(&t.sheet, from + (to - from) * i / 6);
+  QTest::mouseClick(&t.sheet, Qt::MiddleButton, {}, to);
+  QTest::mouseRelease(&t.sheet, Qt::LeftButton, {}, to);
+  CHECK_FALSE(t.document.isTentative());
+  CHECK_FALSE(t.plan() == before);
+}
+
+TEST_CASE("a crossed outline stays in hand when another tool is taken", "[sheet][tools]") {
+  Table t;
+  t.take(Tool::Section);
+  for (const QPoint& p : {t.at(8, -20), t.at(58, 40), t.at(58, -20), t.at(8, 40)}) t.click(p, Qt::ControlModifier);
+  t.take(Tool::Piece);
+  CHECK(t.view.tool() == Tool::Section);
+  CHECK(t.sheet.hint().contains(QStringLiteral("crosses itself")));
+  t.key(Qt::Key_Escape);
+  t.take(Tool::Piece);
+  CHECK(t.view.tool() == Tool::Piece);
+}
+
 TEST_CASE("typing is kept when the tool changes, dropped with another document", "[sheet][tools]") {
   Table t;
   t.take(Tool::Note);

@@ -3,6 +3,7 @@
 #include <cmath>
 #include <set>
 
+#include "engine/head/strip_frame.h"
 #include "engine/head/surface_distance.h"
 #include "engine/plan/edits.h"
 #include "engine/plan/json_reader.h"
@@ -144,6 +145,14 @@ TEST_CASE("zigzag partings swing, the middle can be dropped", "[plan][layout]") 
   const Plan zigzag = withRule(made.plan, made.section, [](Layout& l) { l.zigzag_mm = 4; });
   const auto pieces = runPieces(zigzag, made.section);
   REQUIRE(!pieces.empty());
+  // The middle is dropped at the centre line, however long the zigzag is.
+  for (const auto& [id, piece] : pieces) {
+    REQUIRE(piece->dropOuts.size() == 1);
+    std::vector<Vec3> drawn;
+    for (const ScalpPoint& p : piece->line) drawn.push_back(kHead.pointAt(p));
+    const head::StripFrame frame(kHead, drawn);
+    CHECK(std::abs(frame.pointAt((piece->dropOuts[0].from_mm + piece->dropOuts[0].to_mm) / 2).x()) < 2.5);
+  }
   const auto& line = pieces.front().second->line;
   int turns = 0;
   for (std::size_t i = 1; i + 1 < line.size(); ++i) {
@@ -227,6 +236,32 @@ TEST_CASE("a reshaped section, another head: the run follows", "[plan][layout]")
   const Plan moved = applied(made.plan, movePieces(made.plan, {made.section}, {150, 85}, {150, 80}));
   CHECK(kHead.pointAt(runPieces(moved, made.section).front().second->line[0]).z() >
         kHead.pointAt(a.front().second->line[0]).z() + 4);
+}
+
+TEST_CASE("a section moves with its pivot and with pieces moved by hand", "[plan][layout]") {
+  Section fan = backRight();
+  fan.layout->run = LayoutRun::Pivoting;
+  fan.layout->pivot = ScalpPoint{150, 62};
+  const Made made = laidOut(fan);
+  const ItemId own = runPieces(made.plan, made.section).front().first;
+  Plan plan = applied(made.plan, changePieces(made.plan, {own}, [](Piece& p) { p.line.front().drop_deg -= 1; }));
+  const Piece before = *plan.find<Piece>(own);
+  plan = applied(plan, movePieces(plan, {made.section}, {150, 85}, {145, 80}));
+  CHECK_FALSE(*plan.find<Section>(made.section)->layout->pivot == ScalpPoint{150, 62});
+  CHECK(kHead.pointAt(plan.find<Piece>(own)->line.front()).z() > kHead.pointAt(before.line.front()).z() + 3);
+}
+
+TEST_CASE("a left-out in the section is no model for its run", "[plan][layout]") {
+  Section empty = backRight();
+  empty.layout.reset();
+  const Made made = laidOut(empty);
+  Piece leftOut;
+  leftOut.section = made.section;
+  leftOut.action = Action::LeaveOut;
+  leftOut.line = {{170, 80}, {130, 80}};
+  Plan plan = applied(made.plan, addPiece(made.plan, leftOut));
+  plan = applied(plan, changeSections(plan, {made.section}, [](Section& s) { s.layout = Layout{}; }));
+  for (const auto& [id, piece] : runPieces(plan, made.section)) CHECK(piece->action == Action::Lighten);
 }
 
 TEST_CASE("the other side flows with its source", "[plan][layout][twins]") {
