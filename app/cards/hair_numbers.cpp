@@ -20,7 +20,7 @@ constexpr HairNumber kNumbers[] = {
      [](const plan::Hair& h) -> Typed { return h.layering_frac; },
      [](plan::Hair& h, const Typed& v) { h.layering_frac = *v; }, nullptr},
     {"hair.cutLine_mm", QT_TRANSLATE_NOOP("HairCard", "Cut line, below the head's middle"),
-     QT_TRANSLATE_NOOP("HairCard", "planned hem"), "mm", 1, 0,
+     QT_TRANSLATE_NOOP("HairCard", "cut line"), "mm", 1, 0,
      [](const plan::Hair& h) -> Typed { return h.cutLine_mm; },
      [](plan::Hair& h, const Typed& v) { h.cutLine_mm = v; }, QT_TRANSLATE_NOOP("HairCard", "as grown")},
     {"hair.toneWarmth", QT_TRANSLATE_NOOP("HairCard", "Natural tone, ash −1 to red-gold +1"),

@@ -36,6 +36,8 @@ class ReadingTile : public QFrame {
   ReadingTile(const QString& name, QWidget* parent);
   void set(const std::optional<look::Reading>& reading, const look::Contrast* contrast,
             colour::Light light);
+  /// No reading yet.
+  void await();
   void setFreshness(live::LookService::Freshness freshness);
   void setDetail(Detail detail);
   QString sentence() const { return accessibleName(); }

@@ -129,7 +129,7 @@ std::vector<KeyEntry> keyEntries(const Scene& scene, const Palette& palette) {
       const QPointF p(2 + (0.25 + 0.05 * i) * std::cos(0.22 * i), (0.25 + 0.05 * i) * std::sin(0.22 * i));
       i == 0 ? spiral.moveTo(p) : spiral.lineTo(p);
     }
-    entries.push_back({say("whorl"), {stroke(spiral, palette.softInk, 0.28)}, 4});
+    entries.push_back({say("swirl"), {stroke(spiral, palette.softInk, 0.28)}, 4});
   }
   for (const plan::ItemId& id : formulas) {
     const auto* formula = scene.plan().find<plan::Formula>(id);

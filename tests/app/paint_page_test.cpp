@@ -148,7 +148,7 @@ TEST_CASE("the key names what is drawn and nothing else", "[paint]") {
   };
   const QString demo = words(tests::demoPlan());
   for (const char* word : {"left out", "drop-out", "backcomb", "painted", "formula A: lightener",
-                           "formula B: deepening colour", "whorl"})
+                           "formula B: deepening colour", "swirl"})
     CHECK(demo.contains(QLatin1String(word)));
   const QString sixty = words(tests::sixtyPlan());
   for (const char* word : {"left out", "drop-out", "backcomb", "painted", "slice"})
