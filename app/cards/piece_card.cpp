@@ -112,6 +112,9 @@ void PieceCard::fill() {
   strand_->setStrand(Strand{drawn, strandLength_mm(plan, drawn), plan.hair(), zoneOf(plan, drawn),
                             plan.info().assumptions});
   showLines(caution_, pieceIssues(plan, ids));
+  standIn_->setVisible(any(pieces, [](const plan::Piece& p) {
+    return p.action == plan::Action::Lighten && p.root.lifts == plan::LiftsTo{};
+  }));
 }
 
 void PieceCard::fillChoices(const Pieces& pieces) {

@@ -59,7 +59,7 @@ class PieceCard : public QWidget {
   std::vector<plan::ItemId> selected() const;
 
   document::DocumentController& controller_;
-  QLabel *title_, *nothing_, *caution_;
+  QLabel *title_, *nothing_, *caution_, *standIn_;
   QWidget *body_, *strandBox_, *endZone_, *finishBox_;
   StrandDrawing* strand_;
   controls::Segments *action_, *taking_, *keptIn_, *under_;

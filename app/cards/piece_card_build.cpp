@@ -83,6 +83,7 @@ void PieceCard::build() {
   outer->addStretch(1);
 
   caution_ = addCaution(bodyColumn);
+  standIn_ = addSoftText(bodyColumn, tr("Lifting to level 9 (8 to 10) is a stand-in, typed by nobody: type what a test strand showed."));
   action_ = new controls::Segments(
       tr("What it does"),
       {{tr("Lighten"), {}, {}}, {tr("Deepen"), tr("A lowlight: darker than the hair"), {}},

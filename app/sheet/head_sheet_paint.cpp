@@ -152,7 +152,9 @@ void HeadSheet::paintOverlay(QPainter& painter, const ViewPlace& place) const {
       document_.selection().isEmpty() && view_.hoverItem().empty()) {
     // The look alone stays undisturbed.
   } else {
-    for (const plan::ItemId& id : document_.selection().ids()) outline(id, 2);
+    // Many at once are marked lightly, so that the diagram stays to be seen.
+    const double width = document_.selection().size() > 8 ? 1 : 2;
+    for (const plan::ItemId& id : document_.selection().ids()) outline(id, width);
     if (!document_.selection().contains(view_.hoverItem())) outline(view_.hoverItem(), 1);
   }
   for (const paint::SectionShape& section : scene_->sections()) {
