@@ -350,6 +350,14 @@ class NumberTool : public SheetTool {
       drop();
       return put(order, say("Renumber"), document::Gesture::none());
     }
+    // Taps that were undone meanwhile are forgotten.
+    for (std::size_t i = 0; i < tapped_.size(); ++i) {
+      const std::size_t at = static_cast<std::size_t>(first_ - 1) + i;
+      if (at >= order.size() || order[at] != tapped_[i]) {
+        tapped_.clear();
+        break;
+      }
+    }
     if (tapped_.empty()) {
       gesture_ = document::Gesture::begin();
       first_ = std::max(1, typed_.toInt());

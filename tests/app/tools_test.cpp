@@ -2,6 +2,7 @@
 #include <QApplication>
 #include <QLineEdit>
 #include <QMouseEvent>
+#include <QSignalSpy>
 #include <QTest>
 #include <catch2/catch.hpp>
 
@@ -388,6 +389,37 @@ TEST_CASE("corners on the hairline's own marks are taken", "[sheet][tools]") {
   t.key(Qt::Key_Return);
   REQUIRE(t.plan().sections().size() == 1);
   CHECK((shape.pointAt(t.plan().sections().front().second->outline.front()) - marks.nape).norm() < 0.1);
+}
+
+TEST_CASE("a view is dragged out by its title", "[sheet][tools]") {
+  Table t;
+  QSignalSpy dragged(&t.sheet, &HeadSheet::viewDraggedOut);
+  const QPoint title = t.sheet.placeOf(ViewName::Back)->rect.topLeft().toPoint() + QPoint(60, 8);
+  t.drag(title, title + QPoint(40, 60));
+  REQUIRE(dragged.count() == 1);
+  CHECK(dragged.first().first().value<ViewName>() == ViewName::Back);
+  CHECK(t.document.undoStack().count() == 0);
+}
+
+TEST_CASE("taps that were undone are forgotten", "[sheet][tools]") {
+  Table t;
+  t.layOut();
+  t.sheet.grab();
+  const auto order = [&] {
+    std::vector<plan::ItemId> ids;
+    for (const auto& [id, piece] : t.plan().pieces()) ids.push_back(id);
+    return ids;
+  };
+  const std::vector<plan::ItemId> before = order();
+  t.take(Tool::Number);
+  t.click(t.sheet.middleOf(before[2])->toPoint());
+  t.document.undoStack().undo();
+  REQUIRE(order() == before);
+  t.sheet.grab();
+  t.click(t.sheet.middleOf(before[1])->toPoint());
+  CHECK(order()[0] == before[1]);
+  CHECK(order()[1] == before[0]);
+  CHECK(order()[2] == before[2]);
 }
 
 TEST_CASE("a second button during a drag changes nothing", "[sheet][tools]") {
