@@ -59,6 +59,23 @@ TEST_CASE("rows stand at their distance from the first edge", "[head][rows]") {
   CHECK(rows.rowAt(rows.depth_mm() + 1).empty());
 }
 
+TEST_CASE("on a sphere rows of equal distance are circles of latitude", "[head][rows]") {
+  // Closed form: from a circle of latitude, d mm up the meridian is d / R radians.
+  const HeadShape sphere({90, 90, 90, 2});
+  std::vector<Vec3> outline;
+  for (double bearing = 178; bearing >= 122; bearing -= 1) outline.push_back(sphere.pointAt({bearing, 100}));
+  for (double bearing = 122; bearing <= 178; bearing += 1) outline.push_back(sphere.pointAt({bearing, 60}));
+  const SectionRows rows(sphere, outline, RowRun::Horizontal);
+  CHECK(rows.depth_mm() == Approx(radians(40) * 90).margin(0.3));
+  for (const double at : {5.0, 21.0, 44.0, 58.0}) {
+    const auto row = rows.rowAt(at);
+    REQUIRE(row.size() == 1);
+    const auto& line = row.front();
+    for (std::size_t i = line.size() / 4; i < 3 * line.size() / 4; ++i)
+      CHECK(radians(100 - sphere.scalpPointAt(line[i]).drop_deg) * 90 == Approx(at).margin(0.15));
+  }
+}
+
 TEST_CASE("rows travel away from the centre, downward, away from the pivot", "[head][rows]") {
   const auto whole = [](RowRun run) { return SectionRows(kHead, backRight(), run); };
   const auto level = whole(RowRun::Horizontal).rowAt(10).front();
