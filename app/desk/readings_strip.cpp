@@ -5,6 +5,7 @@
 #include <QScrollArea>
 #include <QScrollBar>
 #include <QVBoxLayout>
+#include <cmath>
 
 #include "app/controls/number_input.h"
 #include "app/controls/theme.h"
@@ -15,11 +16,15 @@ namespace combdraft::desk {
 using controls::shownNumber;
 using Freshness = live::LookService::Freshness;
 
+// Own choice: natural and bare hair of such lightness has a chroma of 15 and more.
+constexpr double kGrey_chroma = 8;
+
 ReadingText readingText(const look::Reading& reading, const look::Contrast* contrast) {
   ReadingText text;
-  text.level = reading.level > 10.05
-                   ? ReadingTile::tr("Level 10+")
-                   : ReadingTile::tr("Level %1").arg(shownNumber(reading.level, 1));
+  // Grey (white among dark, or ash): its lightness has a level, its colour has none.
+  const bool grey = reading.level > 5.5 && std::hypot(reading.a, reading.b) < kGrey_chroma;
+  const QString level = reading.level > 10.05 ? QStringLiteral("10+") : shownNumber(reading.level, 1);
+  text.level = grey ? ReadingTile::tr("Light as %1").arg(level) : ReadingTile::tr("Level %1").arg(level);
   text.lightness = ReadingTile::tr("L* %1").arg(shownNumber(reading.lightness, 0));
   if (reading.rangeKnown)
     text.lightness = ReadingTile::tr("%1 (%2 to %3)")

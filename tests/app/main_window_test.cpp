@@ -43,6 +43,18 @@ QString nameOf(const QWidget* widget) {
 
 }  // namespace
 
+TEST_CASE("grey hair has a lightness, not a level", "[desk][readings]") {
+  look::Reading reading;
+  reading.level = 9.7;
+  reading.lightness = 57;
+  reading.a = 1.3, reading.b = 6;  // dark with white among it
+  CHECK(desk::readingText(reading, nullptr).level == QStringLiteral("Light as 9.7"));
+  reading.a = 4, reading.b = 28;  // bare and warm
+  CHECK(desk::readingText(reading, nullptr).level == QStringLiteral("Level 9.7"));
+  reading.level = 11;
+  CHECK(desk::readingText(reading, nullptr).level == QStringLiteral("Level 10+"));
+}
+
 TEST_CASE("every action has its words, its own key, and a place in a menu", "[desk]") {
   Desk desk;
   std::set<QAction*> inMenus;
