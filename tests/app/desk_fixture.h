@@ -22,6 +22,7 @@ inline live::LookService::Passes instantPasses() {
     look::Readings readings;
     readings.whole.level = 6.2;
     readings.whole.lightness = 33;
+    readings.whole.a = 8, readings.whole.b = 20;  // brown
     readings.whole.light_share = 0.25;
     for (int i = 0; i < look::kRegions; ++i) {
       look::RegionReading region;
