@@ -25,7 +25,12 @@ std::vector<Vec3> onSurface(const head::HeadShape& shape, const std::vector<head
   return out;
 }
 
-// The smallest section that holds a place; "" = none.
+head::ScalpPoint tidy(const head::ScalpPoint& point) {
+  return {std::round(point.bearing_deg * 1000) / 1000, std::round(point.drop_deg * 1000) / 1000};
+}
+
+}  // namespace
+
 plan::ItemId sectionAt(const paint::Scene& scene, const Vec3& place) {
   plan::ItemId found;
   double smallest = 1e9;
@@ -38,12 +43,6 @@ plan::ItemId sectionAt(const paint::Scene& scene, const Vec3& place) {
   }
   return found;
 }
-
-head::ScalpPoint tidy(const head::ScalpPoint& point) {
-  return {std::round(point.bearing_deg * 1000) / 1000, std::round(point.drop_deg * 1000) / 1000};
-}
-
-}  // namespace
 
 bool addTyped(QString& typed, const QString& text) {
   static const QString kTaken = QStringLiteral("0123456789.,/+ \"");

@@ -7,7 +7,6 @@
 #include "app/controls/units.h"
 #include "app/paint/describe_piece.h"
 #include "app/sheet/line_tool.h"
-#include "engine/head/scalp_outline.h"
 #include "engine/head/strip_frame.h"
 #include "engine/head/surface_distance.h"
 #include "engine/plan/edits.h"
@@ -30,17 +29,7 @@ class LayOutTool : public SheetTool {
     trouble_.clear();
     const auto now = scene();
     const head::HeadShape& shape = now->head().shape;
-    const Vec3 at = shape.pointAt(hand.free);
-    plan::ItemId id;
-    double smallest = 1e9;
-    for (const paint::SectionShape& section : now->sections()) {
-      std::vector<Vec3> corners;
-      for (const head::ScalpPoint& p : section.section->outline) corners.push_back(shape.pointAt(p));
-      const head::ScalpOutline outline(shape, corners);
-      if (!outline.contains(at) || outline.radius_mm() > smallest) continue;
-      smallest = outline.radius_mm();
-      id = section.id;
-    }
+    const plan::ItemId id = sectionAt(*now, shape.pointAt(hand.free));
     if (id.empty()) {
       trouble_ = now->sections().empty() ? say("Draw a section first, then click into it here.")
                                          : say("There is no section here: click into one.");

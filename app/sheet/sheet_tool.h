@@ -88,6 +88,9 @@ struct NewPiece {
 std::unique_ptr<SheetTool> makeTool(document::Tool tool, const ToolContext& context,
                                     const NewPiece& newPiece);
 
+/// The smallest section that holds a place; "" = none.
+plan::ItemId sectionAt(const paint::Scene& scene, const Vec3& place);
+
 /// Characters a length is typed with, kept short. True when `text` was added.
 bool addTyped(QString& typed, const QString& text);
 

@@ -3,20 +3,15 @@
 #include <algorithm>
 #include <cmath>
 
-#include "engine/head/measures.h"
 #include "engine/head/scalp_outline.h"
 #include "engine/plan/edits.h"
 #include "engine/plan/json_reader.h"
+#include "engine/plan/edit_steps.h"
 #include "engine/plan/json_writer.h"
 #include "engine/plan/twins.h"
 
 namespace combdraft::plan {
 namespace {
-
-head::HeadShape shapeOf(const Plan& plan) {
-  const auto fitted = head::fitHead(plan.head().measures);
-  return head::HeadShape(fitted ? fitted->axes : head::HeadAxes{});
-}
 
 // Whether the copy has its own free place across the centre line: sections of
 // one side, nothing of which has a twin.
@@ -72,7 +67,7 @@ Result<ChangeSet> pasted(const Plan& plan, std::string_view text) {
 }
 
 Result<ChangeSet> duplicated(const Plan& plan, const std::vector<ItemId>& ids) {
-  const head::HeadShape shape = shapeOf(plan);
+  const head::HeadShape shape = headOf(plan).shape;
   Parts parts = partsOf(plan, ids);
   const bool across = goesAcross(plan, shape, parts.plan);
   if (across)

@@ -4,8 +4,8 @@
 #include <cmath>
 #include <set>
 
-#include "engine/head/measures.h"
 #include "engine/head/surface_distance.h"
+#include "engine/plan/edit_steps.h"
 #include "engine/plan/field_info.h"
 #include "engine/plan/twins.h"
 
@@ -246,8 +246,7 @@ Run runIn(const Plan& plan, const ItemId& sectionId) {
     double& thick = own[piece->laidOut->row];
     thick = std::max(thick, piece->thickness_mm);
   }
-  const auto fitted = head::fitHead(plan.head().measures);
-  return runOf(head::HeadShape(fitted ? fitted->axes : head::HeadAxes{}), *section, own);
+  return runOf(headOf(plan).shape, *section, own);
 }
 
 std::vector<RunField> governedDifferences(const Piece& a, const Piece& b) {
