@@ -67,6 +67,8 @@ void addLookOptions(CLI::App& app, LookOptions& options) {
   addWord(app, "--worn", s.worn.way, hair::kWornWays, hair::wornWord, "how the hair is worn");
   addNumber(app, "--part-shift", s.worn.partShift_mm, -60, 60, "mm",
             "the part moved, + toward the client's right");
+  addNumber(app, "--raised", s.worn.raised_mm, hair::kLeastRaised_mm, hair::kMostRaised_mm, "mm",
+            "layer-raised: where the parting crosses the back, below the vertex");
   addNumber(app, "--weeks", s.weeks, 0, 26, "weeks", "growth since the appointment");
   addWord(app, "--light", s.light, colour::kAllLights, colour::lightWord, "the light");
   addWord(app, "--lift", s.lift,

@@ -140,8 +140,8 @@ void WornBar::fill() {
   subject_->setCurrent(static_cast<int>(s.subject));
   const QSignalBlocker quietPart(part_), quietWeeks(weeks_), quietLight(light_);
   part_->setValue(static_cast<int>(std::lround(s.worn.partShift_mm)));
-  part_->setEnabled(s.worn.way != hair::WornWay::TiedBack);
-  partText_->setText(part_->isEnabled() ? partText(s.worn.partShift_mm) : tr("Part: none, all tied back"));
+  part_->setEnabled(hair::showsPart(s.worn.way));
+  partText_->setText(part_->isEnabled() ? partText(s.worn.partShift_mm) : tr("Part: not seen this way"));
   part_->setAccessibleDescription(partText_->text());
   weeks_->setValue(static_cast<int>(std::lround(s.weeks)));
   weeksText_->setText(weeksText(s.weeks));

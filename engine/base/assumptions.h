@@ -12,13 +12,20 @@ namespace combdraft {
 enum class Provenance { Published, CommonPractice, OwnAssumption, Typed };
 std::string_view provenanceWord(Provenance p);
 
+/// What an assumption moves.
+enum class Moves {
+  Fall,       ///< how hair lies: the hair is traced anew
+  Colour,     ///< what colour it is
+  Judgement,  ///< where a line is drawn between fine and needs a look; no reading moves
+};
+
 struct Assumption {
   std::string_view name;   ///< stable key: "fall.partReach_mm"
   double value, low, high;
   std::string_view unit;
   Provenance from;
   std::string_view what;   ///< one plain sentence
-  bool shapesHair;         ///< true = changes the fall (slow); false = colour only (fast)
+  Moves moves;
 };
 
 std::span<const Assumption> assumptionTable();

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "engine/head/landmarks.h"
+
 namespace combdraft::hair {
 namespace {
 
@@ -25,12 +27,12 @@ Vec3 nearestOnLine(const std::vector<Vec3>& line, const Vec3& p) {
 }  // namespace
 
 FlowField::FlowField(const head::HeadShape& shape, const head::Hairline& hairline,
-                     std::vector<Vec3> part, const std::vector<plan::Whorl>& whorls, WornWay way,
+                     std::vector<Vec3> part, const std::vector<plan::Whorl>& whorls, const Worn& worn,
                      const Assumptions& assumptions)
     : shape_(shape),
       hairline_(hairline),
       part_(std::move(part)),
-      way_(way),
+      way_(worn.way),
       partReach_(assumptions["fall.partReach_mm"]),
       partWeight_(assumptions["fall.partWeight"]),
       whorlReach_(assumptions["fall.whorlReach_mm"]),
@@ -38,6 +40,14 @@ FlowField::FlowField(const head::HeadShape& shape, const head::Hairline& hairlin
       combBack_(assumptions["fall.combBack"]),
       faceAway_(assumptions["fall.faceAway"]) {
   if (part_.size() < 2) part_.clear();
+  if (way_ == WornWay::Blown) whorlWeight_ *= assumptions["fall.blown"];
+  if (way_ == WornWay::CrownOpened) {
+    // The hand spreads it straight outward, wider than it grows.
+    whorlWeight_ *= assumptions["fall.crownOpened"];
+    whorlReach_ *= 1.3;
+    spiral_deg_ = 10;
+  }
+  if (way_ == WornWay::LayerRaised) raisedFrom_mm_ = head::centreLinePoint(shape_, worn.raised_mm).z();
   for (const plan::Whorl& w : whorls) {
     const Vec3 at = shape_.pointAt(w.at);
     whorls_.push_back(
@@ -52,7 +62,12 @@ double FlowField::partSide(const Vec3& p) const {
 }
 
 std::optional<FlowField::Tie> FlowField::tieOf(const Vec3& root) const {
-  if (way_ == WornWay::Down) return std::nullopt;
+  if (way_ != WornWay::HalfUp && way_ != WornWay::TiedBack && way_ != WornWay::LayerRaised) return std::nullopt;
+  if (way_ == WornWay::LayerRaised) {
+    if (root.z() < raisedFrom_mm_) return std::nullopt;
+    const Vec3 top = shape_.pointAlong(Vec3::UnitZ());
+    return Tie{top, shape_.normalAt(top), true};
+  }
   const double sy = shape_.axes().b_mm / 94.9, sz = shape_.axes().c_mm / 90;
   if (way_ == WornWay::HalfUp && root.z() < (30 + 0.25 * root.y() / sy) * sz)
     return std::nullopt;
@@ -87,7 +102,7 @@ Vec3 FlowField::direction(const Vec3& p, const Vec3& n, double side,
     if (weight < 1e-4) continue;
     const Vec3 out = unitOr(radial, tangential(Vec3(side, 0, 0), n));
     const Vec3 around = out.cross(n) * w.sign;
-    d += weight * (std::cos(radians(50)) * out + std::sin(radians(50)) * around);
+    d += weight * (std::cos(radians(spiral_deg_)) * out + std::sin(radians(spiral_deg_)) * around);
   }
 
   const double sideHere = part_.empty() ? std::tanh(p.x() / 30) * 0.5 : partSide(p);
@@ -112,6 +127,13 @@ Vec3 FlowField::direction(const Vec3& p, const Vec3& n, double side,
   }
 
   return unitOr(tangential(d, n), unitOr(tangential(Vec3(side, -0.5, -1), n), n.unitOrthogonal()));
+}
+
+bool matters(std::string_view assumption, WornWay way) {
+  if (assumption == "fall.tail_mm") return way == WornWay::HalfUp || way == WornWay::TiedBack;
+  if (assumption == "fall.blown") return way == WornWay::Blown;
+  if (assumption == "fall.crownOpened") return way == WornWay::CrownOpened;
+  return true;
 }
 
 }  // namespace combdraft::hair

@@ -16,11 +16,12 @@ class FlowField {
  public:
   /// `part`: places front to back on the surface; fewer than 2 = no part.
   FlowField(const head::HeadShape& shape, const head::Hairline& hairline, std::vector<Vec3> part,
-            const std::vector<plan::Whorl>& whorls, WornWay way, const Assumptions& assumptions);
+            const std::vector<plan::Whorl>& whorls, const Worn& worn, const Assumptions& assumptions);
 
   /// Where gathered hair is tied.
   struct Tie {
     Vec3 at, outward;
+    bool held = false;  ///< by the hand: the hair ends there, nothing hangs on
   };
   /// The tie that gathers hair rooted at `root`, or nothing when it hangs.
   std::optional<Tie> tieOf(const Vec3& root) const;
@@ -47,6 +48,11 @@ class FlowField {
   std::vector<WhorlAt> whorls_;
   WornWay way_;
   double partReach_, partWeight_, whorlReach_, whorlWeight_, combBack_, faceAway_;
+  double spiral_deg_ = 50;     ///< how far the whorl turns hair from straight outward
+  double raisedFrom_mm_ = 0;   ///< LayerRaised: hair rooted higher is held up
 };
+
+/// Whether an assumption about the fall changes this way of wearing at all.
+bool matters(std::string_view assumption, WornWay way);
 
 }  // namespace combdraft::hair

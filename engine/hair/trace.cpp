@@ -60,6 +60,8 @@ class BaseLine {
   BasePoint point() const { return {at_, outward_}; }
   bool gathered() const { return tie_.has_value(); }
   bool inTail() const { return phase_ == Phase::Tail; }
+  /// The hand holds it here: what is beyond is not drawn.
+  bool endsHere() const { return inTail() && tie_->held; }
 
   /// Goes `ds` along the line, in parts short enough for the field's bends.
   void advance(double ds) {
@@ -314,6 +316,7 @@ Locks traceLocks(const FallInput& in, std::stop_token stop) {
         lofted += ds * lofts;
         along += ds;
         line.advance(ds * forward / (1 + height / 85));
+        if (line.endsHere()) break;
         const BasePoint base = line.point();
         // A layer is climbed onto, never jumped.
         constexpr double kSteepest = 0.22, kEase_mm = 10;

@@ -7,6 +7,9 @@ std::string_view wornWord(WornWay way) {
     case WornWay::Down: return "down";
     case WornWay::HalfUp: return "half-up";
     case WornWay::TiedBack: return "tied-back";
+    case WornWay::CrownOpened: return "crown-opened";
+    case WornWay::Blown: return "blown";
+    case WornWay::LayerRaised: return "layer-raised";
   }
   return "";
 }
@@ -15,6 +18,10 @@ std::optional<WornWay> wornFromWord(std::string_view word) {
   for (const WornWay way : kWornWays)
     if (wornWord(way) == word) return way;
   return std::nullopt;
+}
+
+bool showsPart(WornWay way) {
+  return way != WornWay::HalfUp && way != WornWay::TiedBack;
 }
 
 }  // namespace combdraft::hair

@@ -7,7 +7,7 @@ namespace combdraft::look {
 namespace {
 
 bool isPartMoved(const hair::Worn& worn) {
-  return worn.way == hair::WornWay::Down && worn.partShift_mm != 0;
+  return hair::showsPart(worn.way) && worn.partShift_mm != 0;
 }
 
 }  // namespace
@@ -27,9 +27,10 @@ std::uint64_t HeadHair::keyOf(const plan::Plan& plan, const hair::Worn& worn, in
   h.add(hair.layering_frac);
   h.add(hair.cutLine_mm ? 1 : 0).add(hair.cutLine_mm.value_or(0.0));
   h.add(static_cast<int>(worn.way)).add(isPartMoved(worn) ? worn.partShift_mm : 0.0);
+  h.add(worn.way == hair::WornWay::LayerRaised ? worn.raised_mm : 0.0);
   const Assumptions assumptions(plan.info().assumptions);
   for (const Assumption& a : assumptionTable())
-    if (a.shapesHair) h.add(assumptions[a.name]);
+    if (a.moves == Moves::Fall && hair::matters(a.name, worn.way)) h.add(assumptions[a.name]);
   return h.key();
 }
 
@@ -77,7 +78,7 @@ Result<std::shared_ptr<HeadHair>> HeadHair::make(const plan::Plan& plan, const h
   std::vector<Vec3> partLine;
   for (const auto& p : part) partLine.push_back(ground->shape().pointAt(p));
   const hair::FlowField field(ground->shape(), ground->hairline(), partLine, plan.head().whorls,
-                              worn.way, assumptions);
+                              worn, assumptions);
   made->locks_ = hair::traceLocks({ground->shape(), ground->body(), field, ground->roots(), plan.hair(),
                                    ground->seed(), assumptions, step_mm},
                                   stop);

@@ -71,7 +71,7 @@ Result<Readings> LookRange::apply(const plan::Plan& plan, const LookSettings& se
   std::array<double, kRegions + 1> below{}, above{};  // sums of squares
   std::vector<std::pair<double, std::string>> moves;
   for (const Assumption& a : assumptionTable()) {
-    if (a.low == a.high) continue;
+    if (a.low == a.high || a.moves == Moves::Judgement) continue;
     double largest = 0;
     for (const double end : {a.low, a.high}) {
       if (end == inForce[a.name]) continue;
