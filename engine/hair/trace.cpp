@@ -84,7 +84,7 @@ class BaseLine {
   }
 
   void onHead(double ds) {
-    if (tie_ && (at_ - tie_->at).norm() < std::max(9.0, ds)) {
+    if (tie_ && (at_ - tie_->at).norm() < std::max(tie_->held ? 4.0 : 9.0, ds)) {
       phase_ = Phase::Tail;
       enterTail();
       tail(ds);
