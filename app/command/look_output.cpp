@@ -20,13 +20,14 @@ std::string padded(const std::string& text, std::size_t width, bool toTheRight) 
 }
 
 std::vector<std::string> row(const std::string& name, const std::optional<look::Reading>& r,
-                             const look::Contrast* contrast, const std::string& warmth) {
+                             const look::Contrast& contrast, std::string warmth, bool greyMix) {
   if (!r) return {name, "", "", "", "", "", "", "not seen", ""};
   std::string range = "not worked out";
   if (r->rangeKnown) range = numberText(r->low, 1) + " to " + numberText(r->high, 1);
-  std::string words = contrast ? std::string(look::verdictWord(contrast->verdict)) : "";
-  if (contrast && contrast->verdict == look::ContrastVerdict::TwoClearLevels)
-    words += " (L* " + numberText(contrast->delta, 0) + " between them)";
+  std::string words(look::verdictWord(contrast.verdict));
+  if (contrast.verdict == look::ContrastVerdict::TwoClearLevels)
+    words += " (L* " + numberText(contrast.delta, 0) + " between them)";
+  if (greyMix) warmth += warmth.empty() ? "reads grey" : ", reads grey";
   return {name,
           numberText(r->seen_mm2 / 100, 0),
           numberText(100 * r->skin_share, 0),
@@ -58,6 +59,39 @@ void reading(JsonOut& out, const std::optional<look::Reading>& r) {
   field("sampling_error", &look::Reading::sampling_error, 3);
 }
 
+/// What stands beside a reading of a region or of the whole.
+void contrastAndMix(JsonOut& out, const look::Contrast& c, bool greyMix, bool seen) {
+  const auto number = [&](const char* name, double value, int decimals) {
+    out.key(name);
+    out.number(value, decimals);
+  };
+  out.key("grey_mix");
+  seen ? out.boolean(greyMix) : out.null();
+  out.key("contrast");
+  if (!seen) {
+    out.null();
+    return;
+  }
+  out.beginObject();
+  out.key("verdict");
+  out.text(look::verdictWord(c.verdict));
+  number("delta", c.delta, 3);
+  number("spread", c.spread, 3);
+  number("light_share", c.light_share, 4);
+  number("dark_share", c.dark_share, 4);
+  number("distance_m", c.distance_m, 3);
+  out.key("histogram");
+  out.beginObject();
+  number("from", c.local.from, 3);
+  number("step", c.local.step, 3);
+  out.key("counts");
+  out.beginList();
+  for (const int count : c.local.counts) out.number(count, 0);
+  out.endList();
+  out.endObject();
+  out.endObject();
+}
+
 }  // namespace
 
 std::string lookTable(const LookReport& report) {
@@ -77,10 +111,11 @@ std::string lookTable(const LookReport& report) {
   std::vector<std::vector<std::string>> rows;
   rows.push_back({"region", "seen cm2", "scalp %", "L*", "range", "level", "light %", "contrast",
                   "warmth"});
-  rows.push_back(row("whole", report.readings.whole, nullptr, ""));
+  rows.push_back(row("whole", report.readings.whole, report.readings.contrast, "",
+                     report.readings.grey_mix));
   for (const look::RegionReading& region : report.readings.regions)
     rows.push_back(row(std::string(look::regionWord(region.region)), region.whole,
-                       &region.contrast, region.warmth));
+                       region.contrast, region.warmth, region.grey_mix));
   std::vector<std::size_t> widths(rows.front().size(), 0);
   for (const auto& r : rows)
     for (std::size_t c = 0; c < r.size(); ++c) widths[c] = std::max(widths[c], letters(r[c]));
@@ -127,6 +162,7 @@ void lookJson(JsonOut& out, const LookReport& report) {
   out.key("whole");
   out.beginObject();
   reading(out, report.readings.whole);
+  contrastAndMix(out, report.readings.contrast, report.readings.grey_mix, true);
   out.endObject();
   out.key("regions");
   out.beginList();
@@ -135,17 +171,7 @@ void lookJson(JsonOut& out, const LookReport& report) {
     text("name", look::regionWord(region.region));
     reading(out, region.whole);
     text("warmth", region.warmth);
-    out.key("contrast");
-    if (region.whole) {
-      out.beginObject();
-      text("verdict", look::verdictWord(region.contrast.verdict));
-      number("delta", region.contrast.delta, 3);
-      number("spread", region.contrast.spread, 3);
-      number("distance_m", region.contrast.distance_m, 3);
-      out.endObject();
-    } else {
-      out.null();
-    }
+    contrastAndMix(out, region.contrast, region.grey_mix, region.whole.has_value());
     const std::array<const char*, 3> parts{"root", "middle", "end"};
     for (std::size_t i = 0; i < parts.size(); ++i) {
       out.key(parts[i]);

@@ -73,6 +73,27 @@ constexpr std::array kTable{
                "The same in lightness, at least.", Moves::Judgement},
     Assumption{"block.reach_mm", 60, 20, 100, "mm", P::OwnAssumption,
                "How far beside the opening a patch still counts as being at it.", Moves::Judgement},
+    // ---- two levels or one -------------------------------------------------
+    Assumption{"contrast.least_cells", 100, 50, 400, "places", P::OwnAssumption,
+               "Fewer 5 mm places than this are too little hair to judge contrast by.", Moves::Judgement},
+    Assumption{"contrast.clear", 0.28, 0.2, 0.4, "of the planned difference", P::OwnAssumption,
+               "How far apart two clear levels are, at least, after mixing and blurring.", Moves::Judgement},
+    Assumption{"contrast.clear_L", 6, 4, 10, "L*", P::OwnAssumption,
+               "The same in lightness, at least.", Moves::Judgement},
+    Assumption{"contrast.soft", 0.16, 0.08, 0.25, "of the planned difference", P::OwnAssumption,
+               "How far apart two levels are, at least, to be soft and not one tone.", Moves::Judgement},
+    Assumption{"contrast.soft_L", 2.5, 1.5, 5, "L*", P::OwnAssumption,
+               "The same in lightness, at least.", Moves::Judgement},
+    Assumption{"contrast.even", 0.03, 0.02, 0.06, "of the planned difference", P::OwnAssumption,
+               "A spread below this is one tone whatever its shape.", Moves::Judgement},
+    Assumption{"contrast.even_L", 0.5, 0.3, 1, "L*", P::OwnAssumption,
+               "The same in lightness, at least.", Moves::Judgement},
+    Assumption{"contrast.widths", 2, 1.5, 3, "widths", P::OwnAssumption,
+               "How many of their common widths two clear levels stand apart.", Moves::Judgement},
+    Assumption{"contrast.middle", 0.25, 0.15, 0.4, "of the places", P::OwnAssumption,
+               "Between two clear levels lies less than this in the middle third.", Moves::Judgement},
+    Assumption{"contrast.share", 0.05, 0.02, 0.12, "of the places", P::OwnAssumption,
+               "The smaller of two clear levels has at least this share; half of it for soft.", Moves::Judgement},
 };
 
 const Assumption& find(std::string_view name) {

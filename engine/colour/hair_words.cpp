@@ -26,6 +26,7 @@ constexpr double kKhakiMost_lightness = 72;  // above it reads pale yellow or cr
 constexpr double kGreyLeast_lightness = 50;
 constexpr double kGreyMost_chroma = 11;
 constexpr double kBrownMost_lightness = 40;
+constexpr double kMixLeast_share = 0.1;
 
 }  // namespace
 
@@ -49,8 +50,8 @@ bool readsKhaki(const Lab& lab) {
          h < kKhakiTo_deg && lab.L < kKhakiMost_lightness;
 }
 
-bool readsGreyOverBrown(const Lab& light, const Lab& dark) {
-  return light.L > kGreyLeast_lightness && chroma(light) < kGreyMost_chroma &&
+bool readsGreyOverBrown(const Lab& light, const Lab& dark, double lightShare) {
+  return lightShare > kMixLeast_share && lightShare < 1 - kMixLeast_share && light.L > kGreyLeast_lightness && chroma(light) < kGreyMost_chroma &&
          dark.L < kBrownMost_lightness;
 }
 

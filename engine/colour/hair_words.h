@@ -15,7 +15,8 @@ std::string_view warmthWord(const Lab& lab);
 bool readsKhaki(const Lab& lab);
 
 /// Grey-mix flag: very light, hardly coloured pieces over brown read grey from
-/// a distance (common practice, no source).
-bool readsGreyOverBrown(const Lab& light, const Lab& dark);
+/// a distance (common practice, no source). `lightShare`: how much of the hair is
+/// light; a few light strands, or a few dark ones, do not make a mix.
+bool readsGreyOverBrown(const Lab& light, const Lab& dark, double lightShare);
 
 }  // namespace combdraft::colour

@@ -8,12 +8,18 @@
 namespace combdraft::look {
 namespace {
 
-constexpr std::size_t kLeastCells = 100;  // own: below it a verdict is noise
-// Own: shares of the plan's own lightest-to-darkest difference that must be left
-// after mixing and blurring for a difference to be called clear, or at all.
-constexpr double kClear = 0.28, kSoft = 0.16;
-// ... and in L* at least: what hardly anyone would see is no difference.
-constexpr double kLeastClear = 6, kLeastSoft = 2.5;
+constexpr int kMostSteps = 40;  // of a histogram that fits on a card
+
+/// Whole steps of 1, 2, 3 ... L*, so that charts of two regions can be compared.
+Histogram countedIn(std::span<const double> values) {
+  const auto [least, most] = std::minmax_element(values.begin(), values.end());
+  Histogram h;
+  h.step = std::max(1.0, std::ceil((*most - *least) / (kMostSteps - 1)));
+  h.from = std::floor(*least / h.step) * h.step;
+  h.counts.assign(static_cast<std::size_t>((*most - h.from) / h.step) + 1, 0);
+  for (const double v : values) ++h.counts[static_cast<std::size_t>((v - h.from) / h.step)];
+  return h;
+}
 
 /// Values counted together.
 struct Step {
@@ -121,32 +127,49 @@ LevelSplit splitLevels(std::span<const double> values) {
   return split;
 }
 
-Contrast judge(std::span<const double> values, double plannedDifference, double distance_m) {
+Contrast judge(std::span<const double> values, double plannedDifference, double distance_m,
+               const Assumptions& assumptions) {
   Contrast c;
   c.distance_m = distance_m;
-  if (values.size() < kLeastCells) return c;
+  if (values.empty()) return c;
+  const auto n = static_cast<double>(values.size());
   double square = 0, mean = 0;
-  for (const double v : values) mean += v / static_cast<double>(values.size());
-  for (const double v : values) square += (v - mean) * (v - mean) / static_cast<double>(values.size());
+  for (const double v : values) mean += v / n;
+  for (const double v : values) square += (v - mean) * (v - mean) / n;
   c.spread = std::sqrt(square);
+  c.local = countedIn(values);
+  if (n < assumptions["contrast.least_cells"]) return c;
   c.verdict = ContrastVerdict::OneTone;
+  const auto line = [&](std::string_view share, std::string_view least_L) {
+    return std::max(assumptions[least_L], assumptions[share] * plannedDifference);
+  };
   // A spread that no eye would call a difference is one tone whatever its shape.
-  if (c.spread < std::max(0.5, 0.03 * plannedDifference)) return c;
+  if (c.spread < line("contrast.even", "contrast.even_L")) return c;
   const LevelSplit split = splitLevels(values);
+  const double smaller = std::min(split.lightShare, 1 - split.lightShare);
+  const double leastShare = assumptions["contrast.share"];
+  if (split.bicGain <= 0 || split.light - split.dark < line("contrast.soft", "contrast.soft_L") ||
+      smaller < leastShare / 2)
+    return c;
   c.delta = split.light - split.dark;
-  if (split.bicGain <= 0 || c.delta < std::max(kLeastSoft, kSoft * plannedDifference)) return c;
-  const bool clear = c.delta > 2 * split.width && split.middleShare < 0.25 && split.humpGain > 0 &&
-                     c.delta >= std::max(kLeastClear, kClear * plannedDifference);
+  c.light_share = split.lightShare;
+  c.dark_share = 1 - split.lightShare;
+  const bool clear = c.delta > assumptions["contrast.widths"] * split.width &&
+                     split.middleShare < assumptions["contrast.middle"] && split.humpGain > 0 &&
+                     smaller >= leastShare && c.delta >= line("contrast.clear", "contrast.clear_L");
   c.verdict = clear ? ContrastVerdict::TwoClearLevels : ContrastVerdict::Soft;
   return c;
 }
 
-std::array<Contrast, visibility::kRegions> contrastOfRegions(LocalPicture& picture,
-                                                             double distance_m) {
+std::array<Contrast, visibility::kRegions + 1> contrastOf(LocalPicture& picture, double distance_m,
+                                                          const Assumptions& assumptions) {
   const LocalPicture::Values values = picture.at(distance_m);
-  std::array<Contrast, visibility::kRegions> result;
+  std::vector<double> everywhere;
+  for (const auto& region : values.of) everywhere.insert(everywhere.end(), region.begin(), region.end());
+  std::array<Contrast, visibility::kRegions + 1> result;
   parallelFor(result.size(), [&](std::size_t r) {
-    result[r] = judge(values.of[r], values.plannedDifference, distance_m);
+    result[r] = judge(r < values.of.size() ? values.of[r] : everywhere, values.plannedDifference,
+                      distance_m, assumptions);
   });
   return result;
 }

@@ -5,6 +5,7 @@
 #include <span>
 #include <vector>
 
+#include "engine/base/assumptions.h"
 #include "engine/look/local_picture.h"
 
 namespace combdraft::look {
@@ -23,11 +24,12 @@ struct LevelSplit {
 LevelSplit splitLevels(std::span<const double> values);
 
 /// `plannedDifference`: L* between the plan's lightest and darkest planned
-/// colour; thresholds scale with it. Fewer than 100 cells: too little hair.
-Contrast judge(std::span<const double> values, double plannedDifference, double distance_m);
+/// colour; thresholds scale with it. They are the assumptions `contrast.*`.
+Contrast judge(std::span<const double> values, double plannedDifference, double distance_m,
+               const Assumptions& assumptions = {});
 
-/// Contrast of every region from a local picture.
-std::array<Contrast, visibility::kRegions> contrastOfRegions(LocalPicture& picture,
-                                                             double distance_m);
+/// Contrast of every region, and last of all seen hair, from a local picture.
+std::array<Contrast, visibility::kRegions + 1> contrastOf(LocalPicture& picture, double distance_m,
+                                                          const Assumptions& assumptions);
 
 }  // namespace combdraft::look

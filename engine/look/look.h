@@ -65,11 +65,22 @@ using visibility::regionWord;
 enum class ContrastVerdict { TwoClearLevels, Soft, OneTone, TooLittleHair };
 std::string_view verdictWord(ContrastVerdict verdict);
 
+/// Values counted in steps of one width, from `from` on.
+struct Histogram {
+  double from = 0, step = 1;
+  std::vector<int> counts;  ///< empty: nothing counted
+};
+
 struct Contrast {
   ContrastVerdict verdict = ContrastVerdict::TooLittleHair;
   double spread = 0;      ///< rms of the local picture, L*
-  double delta = 0;       ///< between the two fitted means, L*
+  double delta = 0;       ///< between the two fitted levels, L*
+  /// Cells of the fitted lighter and darker level, shares of all; both 0 where
+  /// no two levels were fitted.
+  double light_share = 0, dark_share = 0;
   double distance_m = 1;
+  /// Lightness of each place against its surround, L*: what the verdict rests on.
+  Histogram local;
 };
 
 /// Mean colour of some seen hair; linear light, never a mean of L*.
@@ -90,10 +101,13 @@ struct RegionReading {
   std::array<std::optional<Reading>, 3> rootMiddleEnd;
   std::string warmth;                         ///< plain word
   Contrast contrast;
+  bool grey_mix = false;                      ///< pale pieces over brown that read grey
 };
 
 struct Readings {
   Reading whole;
+  Contrast contrast;                          ///< of all seen hair
+  bool grey_mix = false;                      ///< as a region's, of all seen hair
   std::vector<RegionReading> regions;         ///< kRegions of them, in order
   int locks = 0;
   double hairs = 0;                           ///< total hairs the locks stand for

@@ -2,6 +2,7 @@
 #include <list>
 #include <map>
 
+#include "engine/base/content_hash.h"
 #include "engine/look/contrast.h"
 #include "engine/look/head_hair.h"
 #include "engine/look/picture_maker.h"
@@ -29,6 +30,7 @@ struct LookEngine::State {
     std::shared_ptr<const Readings> readings;
     std::optional<colour::Light> light;
     double distance_m = 0;
+    std::uint64_t judgedBy = 0;
   };
   std::list<Worn> kept;  // most recent first
   std::shared_ptr<const HeadGround> ground;
@@ -106,16 +108,23 @@ Result<LookFrame> LookEngine::update(const plan::Plan& plan, const LookSettings&
   }
   frame.locksRecoloured = static_cast<int>(changed.size());
 
-  if (first || !changed.empty() || worn.light != settings.light || worn.distance_m != settings.distance_m) {
-    auto readings = std::make_shared<Readings>(readingsFrom(worn.sums, hair.seen(), hair.locks(), settings.light,
-                     levelScaleOf(Assumptions(plan.info().assumptions))));
+  const Assumptions assumptions(plan.info().assumptions);
+  ContentHash judgedBy;
+  for (const Assumption& a : assumptionTable())
+    if (a.moves == Moves::Judgement) judgedBy.add(assumptions[a.name]);
+  if (first || !changed.empty() || worn.light != settings.light ||
+      worn.distance_m != settings.distance_m || worn.judgedBy != judgedBy.key()) {
+    auto readings = std::make_shared<Readings>(
+        readingsFrom(worn.sums, hair.seen(), hair.locks(), settings.light, levelScaleOf(assumptions)));
     if (!worn.local) worn.local = std::make_unique<LocalPicture>(hair.seen());
     worn.local->update(hair.seen(), worn.colours, changed);
-    const auto contrast = contrastOfRegions(*worn.local, settings.distance_m);
-    for (std::size_t r = 0; r < contrast.size(); ++r) readings->regions[r].contrast = contrast[r];
+    const auto contrast = contrastOf(*worn.local, settings.distance_m, assumptions);
+    for (std::size_t r = 0; r < kRegions; ++r) readings->regions[r].contrast = contrast[r];
+    readings->contrast = contrast[kRegions];
     worn.readings = std::move(readings);
     worn.light = settings.light;
     worn.distance_m = settings.distance_m;
+    worn.judgedBy = judgedBy.key();
   }
   frame.readings = worn.readings;
 

@@ -1,5 +1,6 @@
 #include "engine/look/region_sums.h"
 
+#include <algorithm>
 #include <cmath>
 
 #include "engine/base/random.h"
@@ -12,6 +13,27 @@ constexpr double kLeastSeen_mm2 = 400;
 
 colour::Lab labOfSum(const ColourSum& s, const colour::Xyz& white) {
   return colour::labFrom({s.x / s.area_mm2, s.y / s.area_mm2, s.z / s.area_mm2}, white);
+}
+
+/// Whether the light and the dark of this hair make a grey together. Their two
+/// colours are those of the straight line through (light share, colour) of all
+/// that is seen, at 0 and at 1: right for whole locks and for mixed ones.
+bool isGreyMix(const std::array<ColourSum, kGroups>& groups, const colour::Xyz& white) {
+  ColourSum s;
+  for (const ColourSum& g : groups) s += g;
+  if (s.area_mm2 < kLeastSeen_mm2) return false;
+  const double share = s.light / s.area_mm2;
+  const double variance = s.lightLight / s.area_mm2 - share * share;
+  if (variance < 1e-3) return false;  // all alike: no line
+  const colour::Xyz mean{s.x / s.area_mm2, s.y / s.area_mm2, s.z / s.area_mm2};
+  const colour::Xyz slope{(s.lightX / s.area_mm2 - share * mean.x) / variance,
+                          (s.lightY / s.area_mm2 - share * mean.y) / variance,
+                          (s.lightZ / s.area_mm2 - share * mean.z) / variance};
+  const auto at = [&](double t) {
+    const colour::Xyz c = mean + (t - share) * slope;
+    return colour::labFrom({std::max(c.x, 1e-6), std::max(c.y, 1e-6), std::max(c.z, 1e-6)}, white);
+  };
+  return colour::readsGreyOverBrown(at(1), at(0), share);
 }
 
 std::optional<Reading> readingOf(const std::array<ColourSum, kGroups>& groups, double scalp_mm2,
@@ -52,10 +74,12 @@ int groupOf(std::uint32_t lock) { return static_cast<int>(mix64(lock) & (kGroups
 
 ColourSum& ColourSum::operator+=(const ColourSum& o) {
   area_mm2 += o.area_mm2, x += o.x, y += o.y, z += o.z, light += o.light;
+  lightLight += o.lightLight, lightX += o.lightX, lightY += o.lightY, lightZ += o.lightZ;
   return *this;
 }
 ColourSum ColourSum::operator-(const ColourSum& o) const {
-  return {area_mm2 - o.area_mm2, x - o.x, y - o.y, z - o.z, light - o.light};
+  return {area_mm2 - o.area_mm2, x - o.x, y - o.y, z - o.z, light - o.light,
+          lightLight - o.lightLight, lightX - o.lightX, lightY - o.lightY, lightZ - o.lightZ};
 }
 
 void RegionSums::clear() { sums_ = {}; }
@@ -74,6 +98,9 @@ void RegionSums::add(const visibility::SeenHair& seen, const hair::Locks& locks,
       ColourSum& sum = sums_[e.region][part][group];
       sum.area_mm2 += w;
       sum.x += w * c.x, sum.y += w * c.y, sum.z += w * c.z, sum.light += w * c.light;
+      const double wl = w * c.light;
+      sum.lightLight += wl * c.light;
+      sum.lightX += wl * c.x, sum.lightY += wl * c.y, sum.lightZ += wl * c.z;
     }
   }
 }
@@ -104,11 +131,13 @@ Readings readingsFrom(const RegionSums& sums, const visibility::SeenHair& seen,
     const double scalp = seen.scalp_mm2(region);
     scalpEverywhere += scalp;
     reading.whole = readingOf(whole, scalp, white, scale);
+    reading.grey_mix = isGreyMix(whole, white);
     if (reading.whole)
       reading.warmth = colour::warmthWord({reading.whole->lightness, reading.whole->a, reading.whole->b});
     readings.regions.push_back(std::move(reading));
   }
   if (const auto whole = readingOf(everywhere, scalpEverywhere, white, scale)) readings.whole = *whole;
+  readings.grey_mix = isGreyMix(everywhere, white);
   return readings;
 }
 

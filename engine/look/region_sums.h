@@ -16,6 +16,8 @@ int groupOf(std::uint32_t lock);
 
 struct ColourSum {
   double area_mm2 = 0, x = 0, y = 0, z = 0, light = 0;
+  /// Sums of light squared and of light times colour: what tells light from dark hair.
+  double lightLight = 0, lightX = 0, lightY = 0, lightZ = 0;
   ColourSum& operator+=(const ColourSum& o);
   ColourSum operator-(const ColourSum& o) const;
 };

@@ -239,11 +239,14 @@ TEST_CASE("white hair is light, nearly grey and not khaki", "[colour]") {
 TEST_CASE("the grey-mix flag speaks for pale pieces over brown only", "[colour]") {
   const Lab brown = daylightLab(naturalHair(5));
   const Lab ash = daylightLab(finishedHair(10, 10, Tone::Ash));
-  CHECK(readsGreyOverBrown(ash, brown));
-  CHECK(readsGreyOverBrown(daylightLab(whiteHair()), brown));
-  CHECK(!readsGreyOverBrown(daylightLab(finishedHair(10, 10, Tone::Beige)), brown));
-  CHECK(!readsGreyOverBrown(daylightLab(lightenedHair(10)), brown));
-  CHECK(!readsGreyOverBrown(ash, daylightLab(naturalHair(9))));
+  CHECK(readsGreyOverBrown(ash, brown, 0.5));
+  CHECK(readsGreyOverBrown(daylightLab(whiteHair()), brown, 0.5));
+  CHECK(!readsGreyOverBrown(daylightLab(finishedHair(10, 10, Tone::Beige)), brown, 0.5));
+  CHECK(!readsGreyOverBrown(daylightLab(lightenedHair(10)), brown, 0.5));
+  CHECK(!readsGreyOverBrown(ash, daylightLab(naturalHair(9)), 0.5));
+  // A few strands of either are no mix.
+  CHECK(!readsGreyOverBrown(ash, brown, 0.03));
+  CHECK(!readsGreyOverBrown(ash, brown, 0.97));
 }
 
 TEST_CASE("khaki is a little yellow with hardly any red", "[colour]") {
