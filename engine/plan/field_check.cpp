@@ -1,5 +1,7 @@
 #include "engine/plan/field_check.h"
 
+#include <algorithm>
+
 #include "engine/base/number_text.h"
 #include "engine/plan/object_reader.h"
 #include "engine/plan/plan_fields.h"
@@ -68,7 +70,15 @@ class FieldWalker {
   }
   void numbersByName(std::string_view, const std::map<std::string, double>&) {}
   void kept(std::string_view, const std::string&) {}
-  void keptByName(std::string_view, const std::map<std::string, std::string>&) {}
+  template <class T>
+  void byName(std::string_view key, const std::string& kind,
+              std::span<const std::string_view> names, std::map<std::string, T>& value) {
+    for (auto& [name, entry] : value) {
+      if (std::find(names.begin(), names.end(), name) == names.end())
+        problem(key, name, "one of its regions");
+      object(key, kind, entry);
+    }
+  }
   void extra(const Extra&) {}
   template <class T>
   void object(std::string_view, const std::string& kind, T& value) {

@@ -83,6 +83,10 @@ constexpr FieldInfo kFields[] = {
     {"treatment.blend_mm", "mm", 0, 300, 25, "blend length at its end"},
     {"treatment.strength_frac", "", 0, 1, 0.6, "0 nothing, 1 the typed colour"},
 
+    {"target.level", "levels", 1, 12, kNotTyped, "level wanted in a region"},
+    {"target.brightest", "levels", 1, 12, kNotTyped, "lightest hair allowed there"},
+    {"target.darkest", "levels", 1, 12, kNotTyped, "darkest hair allowed there"},
+
     {"point.bearing_deg", "degrees", -360, 360, kNotTyped, "0 front, 90 wearer's right, 180 back"},
     {"point.drop_deg", "degrees", 0, 180, kNotTyped, "0 straight up, 90 level"},
 };

@@ -69,6 +69,10 @@ constexpr IssueWords kWords[] = {
      "has no room for half a piece (%1 mm across its rows); make it larger or its pieces thinner"},
     {C::TooManyInSection, "too-many-in-section",
      "would hold more pieces than a section may have; make them thicker or leave more out"},
+    {C::TargetContradicts, "target-contradicts",
+     "the target for \"%1\" contradicts itself: the level must lie between darkest and brightest"},
+    {C::TargetUnknown, "target-unknown",
+     "has a target for the unknown region \"%1\"; it is kept, not used"},
     {C::StretchBackwards, "stretch-backwards", "%1, entry %2, ends before it begins"},
 };
 

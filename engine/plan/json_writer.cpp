@@ -111,11 +111,13 @@ class ObjectWriter {
   void kept(std::string_view key, const std::string& json) {
     if (!json.empty()) put(key, keptValue(json));
   }
-  void keptByName(std::string_view key, const std::map<std::string, std::string>& value) {
-    if (value.empty()) return;
-    ObjectWriter inside;
-    for (const auto& [name, json] : value) inside.kept(name, json);
-    put(key, std::move(inside).take());
+  template <class T>
+  void byName(std::string_view key, const std::string& kind, std::span<const std::string_view>,
+              std::map<std::string, T>& value) {
+    ObjectWriter inside(others_, pointerTo(pointer_, key));
+    for (auto& [name, entry] : value) inside.object(name, kind, entry);
+    inside.putOthersOfThis();
+    if (!inside.object_.items.empty()) put(key, std::move(inside).take());
   }
   void extra(const Extra& rest) {
     for (const auto& [key, json] : rest)

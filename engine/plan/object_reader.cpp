@@ -294,16 +294,6 @@ void ObjectReader::kept(std::string_view key, std::string& json) {
   if (const JsonValue* found = take(key)) json = inlineText(*found);
 }
 
-void ObjectReader::keptByName(std::string_view key, std::map<std::string, std::string>& json) {
-  const JsonValue* found = take(key, Kind::Object, "an object");
-  if (!found) return;
-  if (found->items.size() > limits::kSmallList)
-    return fail(ErrorCode::TooManyItems, key,
-                {std::to_string(found->items.size()), std::to_string(limits::kSmallList)});
-  for (std::size_t i = 0; i < found->items.size(); ++i)
-    json[found->keys[i]] = inlineText(found->items[i]);
-}
-
 void ObjectReader::extra(Extra& rest) {
   if (state_.failed()) return;
   for (std::size_t i = 0; i < object_.items.size(); ++i)

@@ -51,7 +51,6 @@ class ObjectReader {
   void stretches(std::string_view key, std::vector<Stretch>& value);
   void numbersByName(std::string_view key, std::map<std::string, double>& value);
   void kept(std::string_view key, std::string& json);
-  void keptByName(std::string_view key, std::map<std::string, std::string>& json);
   void extra(Extra& rest);
 
   template <class E>
@@ -120,6 +119,20 @@ class ObjectReader {
       ObjectReader inside(state_, found->items[i], place, kind);
       walk(inside, value.emplace_back());
     }
+  }
+  /// An object with an object for each of `names`; other keys are kept as found.
+  template <class T>
+  void byName(std::string_view key, const std::string& kind,
+              std::span<const std::string_view> names, std::map<std::string, T>& value) {
+    const JsonValue* found = take(key, JsonValue::Kind::Object, "an object");
+    if (!found) return;
+    if (found->items.size() > limits::kSmallList)
+      return fail(ErrorCode::TooManyItems, key,
+                  {std::to_string(found->items.size()), std::to_string(limits::kSmallList)});
+    ObjectReader inside(state_, *found, pointerTo(place_, key), kind_);
+    for (const std::string_view name : names)
+      if (inside.has(name)) inside.object(name, kind, value[std::string(name)]);
+    inside.leaveOthersTo(nestedOthers_, key);
   }
   /// An object with one key per hair zone; zones that are missing keep their value.
   template <class T>

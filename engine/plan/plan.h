@@ -276,9 +276,18 @@ struct Note {
   bool operator==(const Note&) const = default;
 };
 
+enum class ContrastAim { TwoClearLevels, Soft, OneTone };
+/// What is wanted of the look in one region. Levels; nothing = no aim.
+struct Target {
+  std::optional<double> level;
+  std::optional<ContrastAim> contrast;
+  std::optional<double> brightest, darkest;  ///< lightest and darkest hair allowed there
+  Extra extra{};
+  bool operator==(const Target&) const = default;
+};
 struct Choice {
   std::string name = "A";
-  std::map<std::string, std::string> targetsJson;  ///< region -> JSON text, kept as found
+  std::map<std::string, Target> targets;  ///< by word of targetRegions() (plan_words.h)
   Extra extra;
   bool operator==(const Choice&) const = default;
 };

@@ -8,12 +8,13 @@
 //   line    one line of text      text  several lines   date   "2024-05-31"
 //   id      an item's id or ""    flag  true or false   word   an enum
 //   point   one scalp point       points several        stretches [from, to] pairs
-//   words   several enums
+//   words   several enums         byName one nested object per name of a list
 //   object  a nested object       list  several         perZone one value per hair zone
 //   kept    JSON of others, kept as found               extra  every other key, kept,
 //                                                              also of nested objects
 #include "engine/plan/field_info.h"
 #include "engine/plan/parts.h"
+#include "engine/plan/plan_words.h"
 
 namespace combdraft::plan {
 
@@ -127,9 +128,18 @@ void walk(V& v, Formula& f) {
 }
 
 template <class V>
+void walk(V& v, Target& t) {
+  v.number("level", t.level);
+  v.word("contrast", t.contrast);
+  v.number("brightest", t.brightest);
+  v.number("darkest", t.darkest);
+  v.extra(t.extra);
+}
+
+template <class V>
 void walk(V& v, Choice& c) {
   v.line("name", c.name);
-  v.keptByName("targets", c.targetsJson);
+  v.byName("targets", "target", targetRegions(), c.targets);
   v.extra(c.extra);
 }
 

@@ -58,6 +58,13 @@ constexpr WordEntry<RunField> kRunField[] = {
     {RunField::Start, "start"}, {RunField::Backcomb, "backcomb"},   {RunField::DropOuts, "drop-outs"}};
 constexpr WordEntry<Treatment::Kind> kKind[] = {{Treatment::Kind::RootShadow, "root shadow"},
                                                 {Treatment::Kind::Glaze, "glaze"}};
+constexpr WordEntry<ContrastAim> kContrast[] = {{ContrastAim::TwoClearLevels, "two-clear-levels"},
+                                                {ContrastAim::Soft, "soft"},
+                                                {ContrastAim::OneTone, "one-tone"}};
+constexpr std::string_view kTargetRegions[] = {
+    "whole",      "face frame left", "face frame right", "front top",
+    "top",        "crown",           "left side",        "right side",
+    "upper back", "middle back",     "ends at the back", "nape"};
 
 }  // namespace
 
@@ -78,5 +85,8 @@ template <> std::span<const WordEntry<LayoutRun>> words() { return kRun; }
 template <> std::span<const WordEntry<Columns>> words() { return kColumns; }
 template <> std::span<const WordEntry<RunField>> words() { return kRunField; }
 template <> std::span<const WordEntry<Treatment::Kind>> words() { return kKind; }
+template <> std::span<const WordEntry<ContrastAim>> words() { return kContrast; }
+
+std::span<const std::string_view> targetRegions() { return kTargetRegions; }
 
 }  // namespace combdraft::plan

@@ -37,6 +37,11 @@ template <> std::span<const WordEntry<LayoutRun>> words<LayoutRun>();
 template <> std::span<const WordEntry<Columns>> words<Columns>();
 template <> std::span<const WordEntry<RunField>> words<RunField>();
 template <> std::span<const WordEntry<Treatment::Kind>> words<Treatment::Kind>();
+template <> std::span<const WordEntry<ContrastAim>> words<ContrastAim>();
+
+/// What a target can be for: "whole" and the regions where hair is seen
+/// (engine/visibility/region.h has the same words; a test holds them together).
+std::span<const std::string_view> targetRegions();
 
 /// The word of a value; "" for a value that is not in the enum.
 template <class E>

@@ -35,6 +35,7 @@ class Validator {
       if (const auto* treatment = std::get_if<Treatment>(item.get()))
         checkTreatment(id, *treatment);
       if (const auto* note = std::get_if<Note>(item.get())) checkChoice(id, note->choice);
+      if (const auto* choice = std::get_if<Choice>(item.get())) checkTargets(id, *choice);
     }
     for (const auto& [id, piece] : everyPiece()) checkPiece(id, *piece);
     checkOrders();
@@ -130,6 +131,20 @@ class Validator {
               {name, numberText(value),
                numberText(known->low) + " to " + numberText(known->high)});
     }
+  }
+
+  void checkTargets(const ItemId& id, const Choice& choice) {
+    for (const auto& [region, target] : choice.targets) {
+      const double darkest = target.darkest.value_or(0), brightest = target.brightest.value_or(99);
+      const double level = target.level.value_or(darkest);
+      if (!(darkest <= level && level <= brightest))
+        note(IssueCode::TargetContradicts, id, {region});
+    }
+    // Kept as found, under their JSON pointer.
+    const std::string place = "/targets/";
+    for (const auto& [pointer, json] : choice.extra)
+      if (pointer.compare(0, place.size(), place) == 0)
+        note(IssueCode::TargetUnknown, id, {pointer.substr(place.size())});
   }
 
   void checkPoints(const ItemId& id, const std::vector<ScalpPoint>& points) {

@@ -52,6 +52,8 @@ enum class IssueCode {
   WeaveWithoutTeeth,
   SpanBackwards,       ///< low, level and high of a lift are out of order
   StretchBackwards,    ///< args: "bands" or "scattered", number
+  TargetContradicts,   ///< args: region; darkest, level and brightest do not rise
+  TargetUnknown,       ///< args: region
   // notes on how things lie (placement_check.h)
   PiecesOverlap,       ///< args: how far, mm; the first of the items has the hair
   OutlineCrosses,

@@ -87,7 +87,8 @@ TEST_CASE("the documentation lists every number and every word", "[plan][docs]")
         allWords<SkinTone>(), allWords<HairZone>(), allWords<CurlClass>(), allWords<Condition>(),
         allWords<Tone>(), allWords<Formula::ScalpContact>(), allWords<Action>(),
         allWords<Taking>(), allWords<KeptIn>(), allWords<Side>(), allWords<LayoutRun>(),
-        allWords<Columns>(), allWords<RunField>(), allWords<Treatment::Kind>()}) {
+        allWords<Columns>(), allWords<RunField>(), allWords<Treatment::Kind>(),
+        allWords<ContrastAim>()}) {
     CAPTURE(list);
     CHECK(doc.find("| " + list + " |") != std::string::npos);
   }
@@ -125,6 +126,7 @@ TEST_CASE("the schema has the words of the word tables", "[plan][schema]") {
   CHECK(found.at("columns") == wordList<Columns>());
   CHECK(found.at("own") == wordList<RunField>());
   CHECK(found.at("kind") == wordList<Treatment::Kind>());
+  CHECK(found.at("contrast") == wordList<ContrastAim>());
 }
 
 TEST_CASE("every key that is written stands in the schema, and the other way", "[plan][schema]") {
@@ -151,6 +153,12 @@ TEST_CASE("every key that is written stands in the schema, and the other way", "
   same(file.at("hair"), properties("hair"));
   same(file.at("formulas").at(0), properties("formula"));
   same(file.at("choices").at(1), properties("choice"));
+  nlohmann::json target = file.at("choices").at(1).at("targets").at("top");
+  target.erase("later");
+  same(target, properties("target"));
+  nlohmann::json regions;
+  for (const std::string_view region : targetRegions()) regions[std::string(region)] = 1;
+  same(regions, properties("choice").at("targets").at("properties"));
   same(file.at("sections").at(0), properties("section"));
   same(file.at("sections").at(0).at("layout"), properties("layout"));
   same(file.at("sections").at(0).at("layout").at("empty").at(0), properties("runSlot"));

@@ -177,6 +177,15 @@ TEST_CASE("each kind of bad value is refused at its place", "[plan][reader]") {
         "/assumptions/fall.partReach_mm");
   check("\"head\": {", "\"head\": 4, \"x\": {", E::FieldWrongType, "/head");
   check("\"pieces\": [", "\"pieces\": {}, \"x\": [", E::FieldWrongType, "/pieces");
+  check("\"level\": 8.5, \"contrast\"", "\"level\": 12.5, \"contrast\"", E::FieldOutOfRange,
+        "/choices/1/targets/top/level");
+  check("\"contrast\": \"soft\"", "\"contrast\": \"stripy\"", E::FieldUnknownWord,
+        "/choices/1/targets/top/contrast");
+  check("\"brightest\": 10", "\"brightest\": \"10\"", E::FieldWrongType,
+        "/choices/1/targets/top/brightest");
+  check("\"darkest\": 6", "\"darkest\": 0.5", E::FieldOutOfRange, "/choices/1/targets/top/darkest");
+  check("\"whole\": {\"level\": 7}", "\"whole\": 7", E::FieldWrongType, "/choices/1/targets/whole");
+  check("\"targets\": {", "\"targets\": [], \"x\": {", E::FieldWrongType, "/choices/1/targets");
   check("\"choices\": [", "\"choices\": [], \"x\": [", E::FieldOutOfRange, "/choices");
   check("\"choices\": [", "\"x\": [", E::FieldMissing, "");
 }

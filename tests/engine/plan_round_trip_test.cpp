@@ -63,17 +63,29 @@ TEST_CASE("keys of a later version are kept, at every depth", "[plan]") {
   insertAfter("{\"zone\": \"top\", ", "\"zz10\": 1,");
   insertAfter("{\"at\": [170, 38], ", "\"zz11\": 1,");
   insertAfter("{\"id\": \"piece-2\", ", "\"zz12\": 1,");
+  insertAfter("\"targets\": {", "\"fringe / \\u00e9\": {\"level\": 3, \"aim\": [2.50]},");
   const auto plan = readPlan(edited);
   if (!plan) FAIL(describe(plan.error()) << edited);
   const std::string written = writePlan(*plan);
   for (const char* kept :
        {"\"zz1\": [1.50, {\"b\": 1, \"a\": \"\xC3\xA9\"}]", "\"zz2\": null", "\"zz3\": true",
         "\"zz4\": 12345678901234567890123", "\"zz5\": \"x\"", "\"zz6\": {}", "\"zz7\": []",
-        "\"zz8\": -0.5e-3", "\"zz9\": 1", "\"zz10\": 1", "\"zz11\": 1", "\"zz12\": 1"}) {
+        "\"zz8\": -0.5e-3", "\"zz9\": 1", "\"zz10\": 1", "\"zz11\": 1", "\"zz12\": 1",
+        "\"fringe / \xC3\xA9\": {\"level\": 3, \"aim\": [2.50]}"}) {
     CAPTURE(kept);
     CHECK(written.find(kept) != std::string::npos);
   }
   CHECK(*readPlan(written) == *plan);
+}
+
+TEST_CASE("a choice whose targets are all of a later version keeps them", "[plan]") {
+  const auto plan = readPlan(R"({"format": "combdraft plan", "version": 1, "number": 5,
+    "activeChoice": "a", "head": {}, "hair": {},
+    "choices": [{"id": "a", "targets": {"fringe": {"level": 99}}}]})");
+  if (!plan) FAIL(describe(plan.error()));
+  CHECK(plan->find<Choice>("a")->targets.empty());
+  CHECK(writePlan(*plan).find("\"targets\": {\"fringe\": {\"level\": 99}}") != std::string::npos);
+  checkRoundTrip(*plan);
 }
 
 TEST_CASE("a twin stores only whose twin it is", "[plan]") {

@@ -54,7 +54,8 @@ inline Plan fullPlan() {
 
   Choice choice;
   choice.name = "B";
-  choice.targetsJson = {{"top", "{\"level\": 8}"}};
+  choice.targets["top"] = {8.5, ContrastAim::Soft, 10, 6, {{"later", "[1]"}}};
+  choice.targets["whole"].level = 7;
   plan.put("choice-2", choice);
 
   Section section;

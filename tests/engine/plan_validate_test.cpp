@@ -97,6 +97,14 @@ TEST_CASE("errors name the item and what it refers to", "[plan][validate]") {
   error(with<PlanInfo>(quietPlan(), kPlanId,
                        [](PlanInfo& i) { i.assumptions["fall.lean"] = 7; }),
         IssueCode::AssumptionOutOfRange, kPlanId, {"fall.lean", "7", "0.05 to 0.2"});
+  const auto aimed = [](const char* region, double level) {
+    return with<Choice>(quietPlan(), "choice-1",
+                        [&](Choice& c) { c.targets[region].level = level; });
+  };
+  error(aimed("nape", 13), IssueCode::ValueOutOfRange, "choice-1",
+        {"target.level", "13", "1 to 12 levels"});
+  error(aimed("beard", 8), IssueCode::ValueOutOfRange, "choice-1",
+        {"choice.targets", "beard", "one of its regions"});
   Plan circle = withPiece([](Piece& p) { p.twinOf = "piece-2"; });
   Piece second = *circle.find<Piece>("piece-1");
   second.twinOf = "piece-1";
@@ -193,6 +201,18 @@ TEST_CASE("notes: worth a look", "[plan][validate]") {
         IssueCode::AssumptionUnknown);
   noted(with<Head>(quietPlan(), kHeadId, [](Head& h) { h.measures.circumference_mm = 600; }),
         IssueCode::MeasureUnusual);
+  const auto aimed = [](Target target) {
+    return with<Choice>(quietPlan(), "choice-1",
+                        [&](Choice& c) { c.targets["crown"] = target; });
+  };
+  noted(aimed({{}, {}, 6, 8, {}}), IssueCode::TargetContradicts);
+  CHECK(only(aimed({{}, {}, 6, 8, {}})).args == std::vector<std::string>{"crown"});
+  noted(aimed({5, {}, 9, 8, {}}), IssueCode::TargetContradicts);
+  noted(aimed({9.5, {}, 9, {}, {}}), IssueCode::TargetContradicts);
+  CHECK(validate(aimed({8, ContrastAim::Soft, 8, 8, {}})).empty());
+  CHECK(validate(aimed({})).empty());
+  noted(with<Choice>(quietPlan(), "choice-1", [](Choice& c) { c.extra["/targets/fringe"] = "1"; }),
+        IssueCode::TargetUnknown);
   Plan twice = quietPlan();
   Piece second = *twice.find<Piece>("piece-1");
   second.line = {{150, 60}, {170, 60}};

@@ -5,6 +5,7 @@
 
 #include "engine/plan/field_info.h"
 #include "engine/plan/plan_words.h"
+#include "engine/visibility/region.h"
 
 using namespace combdraft;
 using namespace combdraft::plan;
@@ -12,7 +13,7 @@ using namespace combdraft::plan;
 TEMPLATE_TEST_CASE("every value has one word and comes back from it", "[plan]", head::HeadSet,
                    head::HeadSize, Turn, SkinTone, HairZone, CurlClass, Condition, Tone,
                    Formula::ScalpContact, Action, Taking, KeptIn, Side, LayoutRun, Columns, RunField,
-                   Treatment::Kind) {
+                   Treatment::Kind, ContrastAim) {
   std::set<std::string_view> seen;
   int expected = 0;
   for (const auto& entry : words<TestType>()) {
@@ -30,6 +31,15 @@ TEST_CASE("file words are the trade's words", "[plan]") {
   CHECK(allWords<Action>() == "lighten, deepen, leave out");
   CHECK(allWords<LayoutRun>() ==
         "horizontal, vertical, diagonal forward, diagonal back, pivoting");
+}
+
+TEST_CASE("targets are for the whole and for the regions where hair is seen", "[plan]") {
+  const auto regions = targetRegions();
+  REQUIRE(regions.size() == 1 + visibility::kRegions);
+  CHECK(regions[0] == "whole");
+  for (int i = 0; i < visibility::kRegions; ++i)
+    CHECK(regions[static_cast<std::size_t>(i) + 1] ==
+          visibility::regionWord(static_cast<visibility::Region>(i)));
 }
 
 TEST_CASE("the defaults of the field table are those of the structs", "[plan]") {
