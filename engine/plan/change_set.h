@@ -31,6 +31,9 @@ enum class EditKind {
   Duplicate,
   UsePattern,
   ChangeItem,
+  AddChoice,
+  ChangeChoice,
+  TakeInto,
 };
 
 /// One item of an edit. Null before = added, null after = removed.

@@ -107,6 +107,8 @@ class Adding {
     std::set<std::string> letters;
     for (const auto& [id, formula] : allOf<Formula>(before_)) letters.insert(formula->letter);
     for (const auto& [id, formula] : allOf<Formula>(parts_)) {
+      const Formula* same = before_.find<Formula>(id);
+      if (same && *same == *formula) names_.emplace(id, id);
       for (const auto& [known, other] : allOf<Formula>(before_))
         if (*other == *formula) names_.emplace(id, known);
       if (names_.count(id)) continue;

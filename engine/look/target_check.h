@@ -1,0 +1,33 @@
+#pragma once
+// What is wanted in a region held against what is read there.
+#include <array>
+#include <optional>
+
+#include "engine/look/look.h"
+
+namespace combdraft::look {
+
+/// How far from its target a level may look before it counts as missed [own].
+inline constexpr double kTargetTolerance_levels = 0.5;
+
+/// How a reading stands to a target. Levels off are + too light, - too dark, and
+/// only given where they are over the tolerance.
+struct TargetCheck {
+  std::optional<double> level;      ///< the region's mean
+  std::optional<double> brightest;  ///< its lightest of root, middle and ends: over what is allowed
+  std::optional<double> darkest;    ///< its darkest of them: under what is allowed
+  bool contrast = false;            ///< another contrast than wanted
+  bool missed() const { return level || brightest || darkest || contrast; }
+};
+
+/// `parts` and `contrast` may be null (the whole head has neither): what needs
+/// them then counts as met, but the whole's own level stands for the parts.
+/// "Too little hair to say" misses no contrast.
+TargetCheck checkTarget(const plan::Target& target, const Reading& whole,
+                        const std::array<std::optional<Reading>, 3>* parts,
+                        const Contrast* contrast,
+                        double tolerance_levels = kTargetTolerance_levels);
+TargetCheck checkTarget(const plan::Target& target, const RegionReading& region,
+                        double tolerance_levels = kTargetTolerance_levels);
+
+}  // namespace combdraft::look
