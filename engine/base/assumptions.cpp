@@ -71,6 +71,8 @@ constexpr std::array kTable{
                "How far a patch must differ from its surround to be seen as a block.", Moves::Judgement},
     Assumption{"block.least_L", 5, 2, 15, "L*", P::OwnAssumption,
                "The same in lightness, at least.", Moves::Judgement},
+    Assumption{"block.narrowest_mm", 10, 4, 25, "mm", P::OwnAssumption,
+               "What is narrower than this is a ribbon, not a block.", Moves::Judgement},
     Assumption{"block.reach_mm", 60, 20, 100, "mm", P::OwnAssumption,
                "How far beside the opening a patch still counts as being at it.", Moves::Judgement},
     // ---- two levels or one -------------------------------------------------

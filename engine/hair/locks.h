@@ -37,6 +37,9 @@ struct Locks {
   }
 };
 
+/// Most points a carrier may have, as a length: hair up to 1.2 m.
+constexpr double kLongestHair_mm = 1200;
+
 struct FallInput {
   const head::HeadShape& shape;
   const BodyGrid& body;
@@ -46,6 +49,11 @@ struct FallInput {
   std::uint64_t seed;
   const Assumptions& assumptions;
   double step_mm = 4;
+  /// What is looked at: hair is followed this far along its carrier, or until
+  /// it leaves the head; hair rooted lower than this is left out (one point, no
+  /// length). None of it moves what is traced.
+  double reach_mm = kLongestHair_mm, lowestRoot_mm = -1e9;
+  enum class Until { TheEnd, ItHangs } until = Until::TheEnd;
 };
 
 /// Traces all locks. Every lock is a function of its own root number and of the
@@ -54,8 +62,5 @@ Locks traceLocks(const FallInput& input, std::stop_token stop = {});
 
 /// Stretched length of a lock before any cut, mm.
 double grownLength_mm(const FallInput& input, std::size_t lock);
-
-/// Most points a carrier may have, as a length: hair up to 1.2 m.
-constexpr double kLongestHair_mm = 1200;
 
 }  // namespace combdraft::hair

@@ -60,8 +60,11 @@ class BaseLine {
   BasePoint point() const { return {at_, outward_}; }
   bool gathered() const { return tie_.has_value(); }
   bool inTail() const { return phase_ == Phase::Tail; }
+  bool hangs() const { return phase_ == Phase::Hanging; }
   /// The hand holds it here: what is beyond is not drawn.
-  bool endsHere() const { return inTail() && tie_->held; }
+  bool endsHere() const {
+    return (inTail() && tie_->held) || (hangs() && s_.in.until == FallInput::Until::ItHangs);
+  }
 
   /// Goes `ds` along the line, in parts short enough for the field's bends.
   void advance(double ds) {
@@ -258,9 +261,9 @@ Locks traceLocks(const FallInput& in, std::stop_token stop) {
     parallelFor((sample + 63) / 64, [&](std::size_t chunk) {
       if (stop.stop_requested()) return;
       for (std::size_t k = chunk * 64; k < std::min(sample, chunk * 64 + 64); ++k) {
-        const double length = grownLength_mm(in, k) / locks.stretch;
+        const double length = std::min(grownLength_mm(in, k) / locks.stretch, in.reach_mm);
         BaseLine line(s, k);
-        for (double along = 0; along < length && !line.inTail(); along += kStride_mm) {
+        for (double along = 0; along < length && !line.inTail() && !line.endsHere(); along += kStride_mm) {
           walks[k].emplace_back(line.point().at, along);
           line.advance(kStride_mm);
         }
@@ -285,7 +288,8 @@ Locks traceLocks(const FallInput& in, std::stop_token stop) {
     std::vector<Point3f>& out = chunkPoints[chunk];
     for (std::size_t i = chunk * kChunk; i < std::min(n, (chunk + 1) * kChunk); ++i) {
       const Root& root = in.roots.roots[i];
-      const double length = grownLength_mm(in, i) / locks.stretch;
+      const double grown = grownLength_mm(in, i) / locks.stretch;
+      const double length = root.at.z() < in.lowestRoot_mm ? 0 : std::min(grown, in.reach_mm);
       const Vec3 strand = root.at / locks.curl.clump_mm;
       locks.wave[i].phase_rad = static_cast<float>(
           6 * coherentNoise(strand * 0.45, in.seed ^ 0x61) +
@@ -295,7 +299,7 @@ Locks traceLocks(const FallInput& in, std::stop_token stop) {
       locks.wave[i].size = static_cast<float>(0.7 + 0.6 * uniform(s, i, kWaveSize));
 
       // Short hair stands off the scalp; so does tightly curled hair.
-      const double shortLoft = 0.55 * std::exp(-length / 28);
+      const double shortLoft = 0.55 * std::exp(-grown / 28);
       const double hem = cut + 2.5 * std::abs(normal(s, i, kHem)) +
                          in.hair.layering_frac * 60 * std::pow(uniform(s, i, kLayer), 2);
       BaseLine line(s, i);

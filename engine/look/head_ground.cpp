@@ -48,7 +48,11 @@ visibility::RasterSpec HeadGround::specOf(head::ViewName view, double pixel_mm) 
 }
 
 visibility::BodyDepth HeadGround::bodyDepthOf(head::ViewName view, double pixel_mm) const {
-  return visibility::bodyDepth(specOf(view, std::max(pixel_mm, 1.0)), solid_, *body_, shape_, hairline_);
+  return bodyDepthIn(specOf(view, std::max(pixel_mm, 1.0)));
+}
+
+visibility::BodyDepth HeadGround::bodyDepthIn(const visibility::RasterSpec& spec) const {
+  return visibility::bodyDepth(spec, solid_, *body_, shape_, hairline_);
 }
 
 }  // namespace combdraft::look

@@ -29,6 +29,7 @@ class HeadGround {
   visibility::RasterSpec specOf(head::ViewName view, double pixel_mm) const;
   /// Where the body lies in a view: kept for the five measured views.
   visibility::BodyDepth bodyDepthOf(head::ViewName view, double pixel_mm) const;
+  visibility::BodyDepth bodyDepthIn(const visibility::RasterSpec& spec) const;
   const visibility::BodyDepth& measuredDepth(int view) const {
     return depths_[static_cast<std::size_t>(view)];
   }

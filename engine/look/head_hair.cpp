@@ -12,6 +12,27 @@ bool isPartMoved(const hair::Worn& worn) {
 
 }  // namespace
 
+std::vector<Vec3> partOf(const plan::Plan& plan, const hair::Worn& worn, const HeadGround& ground) {
+  const Assumptions assumptions(plan.info().assumptions);
+  std::vector<head::ScalpPoint> part = plan.head().part;
+  const double shift = (isPartMoved(worn) ? worn.partShift_mm : 0) + assumptions["fall.partSide_mm"];
+  if (shift != 0 && part.size() >= 2)
+    part = head::partMoved(ground.shape(), ground.hairline(), part, shift).line;
+  std::vector<Vec3> line;
+  for (const auto& p : part) line.push_back(ground.shape().pointAt(p));
+  return line;
+}
+
+hair::Locks fallOf(const plan::Plan& plan, const hair::Worn& worn, const HeadGround& ground,
+                   const FallPart& part, std::stop_token stop) {
+  const Assumptions assumptions(plan.info().assumptions);
+  const hair::FlowField field(ground.shape(), ground.hairline(), partOf(plan, worn, ground),
+                              plan.head().whorls, worn, assumptions);
+  return hair::traceLocks({ground.shape(), ground.body(), field, ground.roots(), plan.hair(), ground.seed(),
+                           assumptions, part.step_mm, part.reach_mm, part.lowestRoot_mm, part.until},
+                          stop);
+}
+
 std::uint64_t HeadHair::keyOf(const plan::Plan& plan, const hair::Worn& worn, int locks,
                               double measuringPixel_mm, double step_mm) {
   const plan::Head& head = plan.head();
@@ -70,18 +91,7 @@ Result<std::shared_ptr<HeadHair>> HeadHair::make(const plan::Plan& plan, const h
   std::shared_ptr<HeadHair> made(new HeadHair());
   made->ground_ = ground;
 
-  const Assumptions assumptions(plan.info().assumptions);
-  std::vector<head::ScalpPoint> part = plan.head().part;
-  const double shift = (isPartMoved(worn) ? worn.partShift_mm : 0) + assumptions["fall.partSide_mm"];
-  if (shift != 0 && part.size() >= 2)
-    part = head::partMoved(ground->shape(), ground->hairline(), part, shift).line;
-  std::vector<Vec3> partLine;
-  for (const auto& p : part) partLine.push_back(ground->shape().pointAt(p));
-  const hair::FlowField field(ground->shape(), ground->hairline(), partLine, plan.head().whorls,
-                              worn, assumptions);
-  made->locks_ = hair::traceLocks({ground->shape(), ground->body(), field, ground->roots(), plan.hair(),
-                                   ground->seed(), assumptions, step_mm},
-                                  stop);
+  made->locks_ = fallOf(plan, worn, *ground, {step_mm}, stop);
   if (stop.stop_requested()) return cancelled;
 
   std::array<visibility::ViewSamples, visibility::SeenHair::kViews> views;

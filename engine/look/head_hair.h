@@ -9,6 +9,19 @@
 
 namespace combdraft::look {
 
+/// The part in a way of wearing: its points on the surface, front to back, where
+/// there is one; moved by the shift and by the assumption `fall.partSide_mm`.
+std::vector<Vec3> partOf(const plan::Plan& plan, const hair::Worn& worn, const HeadGround& ground);
+
+/// How far hair is followed and which is left out (hair::FallInput).
+struct FallPart {
+  double step_mm = 4, reach_mm = hair::kLongestHair_mm, lowestRoot_mm = -1e9;
+  hair::FallInput::Until until = hair::FallInput::Until::TheEnd;
+};
+/// The fall of a plan's hair worn that way. Empty when stopped.
+hair::Locks fallOf(const plan::Plan& plan, const hair::Worn& worn, const HeadGround& ground,
+                   const FallPart& part, std::stop_token stop);
+
 class HeadHair {
  public:
   /// `ground` is used when it is this plan's, and built anew otherwise.

@@ -18,8 +18,6 @@ using visibility::ViewSamples;
 constexpr double kCell_mm = 2;      // what is blurred
 constexpr double kPlace_mm = 5;     // independent places [own]
 constexpr double kLocal_mm = 45;    // FWHM of "around here" [own]
-constexpr double kFinest_mm = 3;    // FWHM floor [own]
-constexpr double kPerMetre_mm = 5;  // FWHM of the eye's blur at one metre [own]
 
 /// Calls visit(pixel) for the raster pixels of a coarse cell.
 template <class Visit>
@@ -103,7 +101,7 @@ void LocalPicture::update(const SeenHair& seen, const LockColours& colours,
 }
 
 double LocalPicture::fineSigma(const View& view, double distance_m) const {
-  const double sigma = sigmaOfFwhm(std::max(kFinest_mm, kPerMetre_mm * distance_m));
+  const double sigma = sigmaOfFwhm(eyeBlur_mm(distance_m));
   // A cell already blurs like a box of its own width.
   return std::sqrt(std::max(0.0, sigma * sigma - view.cell_mm * view.cell_mm / 12)) / view.cell_mm;
 }
@@ -128,7 +126,7 @@ LocalPicture::Values LocalPicture::at(double distance_m) {
     blur(fineLight, view.width, view.height, fine);
     blur(wideLight, view.width, view.height, wide);
     // Places are independent only as far apart as the eye's blur.
-    const double apart = std::max({kPlace_mm, kFinest_mm, kPerMetre_mm * distance_m});
+    const double apart = std::max(kPlace_mm, eyeBlur_mm(distance_m));
     const int every = std::max(1, static_cast<int>(apart / view.cell_mm + 0.5));
     const auto full = static_cast<float>(view.step * view.step);
     for (int y = every / 2; y < view.height; y += every)

@@ -137,7 +137,7 @@ std::vector<std::uint32_t> LockColours::update(const plan::Plan& plan,
       const plan::Piece& piece = *listedPiece;
       std::unique_ptr<PieceState>& state = pieces_[id];
       const bool fresh = !state;
-      if (fresh) state = std::make_unique<PieceState>();
+      if (fresh) state = std::make_unique<PieceState>(), state->id = id;
       if (fresh || !samePlacement(state->piece, piece)) {
         if (!fresh) touch(*state);
         state->members = placement::membersOf(piece, head.shape, head.roots, head.grid, head.seed);

@@ -52,9 +52,12 @@ class LockColours {
   }
   /// The piece that has a lock, or null.
   const plan::Piece* pieceOf(std::uint32_t lock) const;
+  /// Its id; only where `pieceOf` is not null.
+  const plan::ItemId& pieceIdOf(std::uint32_t lock) const { return owners_[lock].state->id; }
 
  private:
   struct PieceState {
+    plan::ItemId id;
     plan::Piece piece;
     std::vector<placement::Member> members;
     int precedence = 0;

@@ -3,6 +3,7 @@
 // a hand or by wind, and tied back. What block of light or dark shows there,
 // how large it is on the hair's surface and which pieces make it
 // (docs/engine-notes.md, "Openings").
+#include <functional>
 #include <memory>
 #include <stop_token>
 #include <vector>
@@ -64,8 +65,9 @@ class OpeningSweep {
   /// Part positions every 5 mm over +-40 mm, then every 1 mm around the worst
   /// light and the worst dark. Seconds for a new head, then some tens of ms.
   /// Errors: Cancelled (what was traced is kept), OutOfRange (measures).
-  Result<Openings> update(const plan::Plan& plan, const LookSettings& settings,
-                          std::stop_token stop);
+  /// `first`, when given, is shown the result of the 5 mm steps before the finer.
+  Result<Openings> update(const plan::Plan& plan, const LookSettings& settings, std::stop_token stop,
+                          const std::function<void(const Openings&)>& first = {});
   /// Whether `update` has everything traced that it will need first.
   bool isTraced(const plan::Plan& plan) const;
 
