@@ -5,6 +5,7 @@
 #include <QUndoView>
 #include <QVBoxLayout>
 
+#include "app/cards/choices_card.h"
 #include "app/cards/formula_card.h"
 #include "app/cards/hair_card.h"
 #include "app/cards/head_card.h"
@@ -37,6 +38,8 @@ CardColumn::CardColumn(document::DocumentController& controller, QWidget* parent
   done->setEmptyLabel(tr("As it was opened"));
   done->setAccessibleName(tr("What was done"));
   stack_->addWidget(done);
+  choices_ = new cards::ChoicesCard(controller, this);
+  stack_->addWidget(scrolled(choices_, tr("Choices card")));
   findings_ = new FindingsList(controller, this);
   stack_->addWidget(findings_);
   connect(tabs_, &controls::Segments::chosen, stack_, &QStackedWidget::setCurrentIndex);
@@ -68,7 +71,7 @@ QWidget* CardColumn::scrolled(QWidget* card, const QString& name) {
 }
 
 void CardColumn::turnTo(Card card) {
-  tabs_->setCurrent(card == Card::Findings ? -1 : static_cast<int>(card));
+  tabs_->setCurrent(card > Card::Done ? -1 : static_cast<int>(card));
   stack_->setCurrentIndex(static_cast<int>(card));
 }
 

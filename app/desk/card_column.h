@@ -9,6 +9,7 @@ class QStackedWidget;
 class QUndoView;
 
 namespace combdraft::cards {
+class ChoicesCard;
 class PieceCard;
 }
 
@@ -20,14 +21,15 @@ class CardColumn : public QFrame {
   Q_OBJECT
 
  public:
-  enum class Card { Piece, Section, Head, Hair, Formula, Done, Findings };
-  static constexpr int kCards = 7;
+  enum class Card { Piece, Section, Head, Hair, Formula, Done, Choices, Findings };
+  static constexpr int kCards = 8;
 
   explicit CardColumn(document::DocumentController& controller, QWidget* parent = nullptr);
   void turnTo(Card card);
   Card current() const;
   FindingsList* findings() { return findings_; }
   cards::PieceCard* pieceCard() { return piece_; }
+  cards::ChoicesCard* choicesCard() { return choices_; }
 
  protected:
   void changeEvent(QEvent* event) override;
@@ -39,6 +41,7 @@ class CardColumn : public QFrame {
   controls::Segments* tabs_;
   QStackedWidget* stack_;
   cards::PieceCard* piece_;
+  cards::ChoicesCard* choices_;
   FindingsList* findings_;
 };
 

@@ -10,6 +10,7 @@
 #include "app/controls/theme.h"
 #include "app/desk/card_column.h"
 #include "app/desk/command_search.h"
+#include "app/desk/compare_view.h"
 #include "app/desk/hint_bar.h"
 #include "app/desk/keys_page.h"
 #include "app/desk/message_bar.h"
@@ -40,12 +41,14 @@ MainWindow::MainWindow(const DeskPlaces& places, live::LookService::Passes passe
   declarePatternActions();
   declareToolActions();
   declareViewActions();
+  declareChoiceActions();
   declareSettingsActions();
   buildMenusAndTools();
   buildFindingsButton();
   connectAll();
   connectSettings();
   connectPatterns();
+  connectChoices();
   view_.setSurround(settings_.isGreySurround() ? document::Surround::MidGrey
                                                : document::Surround::Paper);
   restoreWindow();
@@ -94,9 +97,13 @@ void MainWindow::buildPages() {
   splitter_->setChildrenCollapsible(false);
   splitter_->setHandleWidth(7);
   work->addWidget(splitter_, 1);
-  sheet_ = new sheet::HeadSheet(controller_, view_, work_);
+  middle_ = new QStackedWidget(work_);
+  sheet_ = new sheet::HeadSheet(controller_, view_, middle_);
+  compare_ = new CompareView(controller_, view_, middle_);
+  middle_->addWidget(sheet_);
+  middle_->addWidget(compare_);
   cards_ = new CardColumn(controller_, work_);
-  splitter_->addWidget(sheet_);
+  splitter_->addWidget(middle_);
   splitter_->addWidget(cards_);
   splitter_->setStretchFactor(0, 1);
   splitter_->setStretchFactor(1, 0);
@@ -157,9 +164,15 @@ void MainWindow::connectAll() {
   });
   connect(&looks_, &live::LookService::lookReady, this,
           [this](const std::shared_ptr<const live::LookResult>& result) {
+            if (isComparing()) {
+              compare_->set(result);
+              if (result->pass == live::Pass::Full) requestLook();  // the other side
+              return;
+            }
             shownLook_ = result;
             sheet_->setLook(result);
             readings_->set(*result);
+            readings_->setAims(controller_.plan());
             messages_->clear(QStringLiteral("look"));
           });
   connect(&looks_, &live::LookService::freshnessChanged, this,
@@ -254,6 +267,11 @@ void MainWindow::titleChanged() {
 
 void MainWindow::requestLook() {
   if (pages_->currentIndex() != static_cast<int>(Page::Work)) return;
+  if (isComparing()) {
+    if (const auto ask = compare_->next())
+      looks_.request(controller_.plan(), controller_.revision(), ask->settings, ask->pictures);
+    return;
+  }
   askedPictures_ = sheet_->wantedPictures();
   looks_.request(controller_.plan(), controller_.revision(), view_.lookSettings(), askedPictures_);
 }

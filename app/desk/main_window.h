@@ -14,6 +14,7 @@
 #include "app/store/recovery.h"
 #include "app/store/settings.h"
 
+class QMenu;
 class QPushButton;
 class QSplitter;
 class QStackedWidget;
@@ -37,6 +38,7 @@ class KeysPage;
 class PreferencesPage;
 class CardColumn;
 class CommandSearch;
+class CompareView;
 
 /// Where a window keeps its things; tests give their own.
 struct DeskPlaces {
@@ -74,6 +76,7 @@ class MainWindow : public QMainWindow {
   ReadingsStrip& readings() { return *readings_; }
   sheet::HeadSheet& headSheet() { return *sheet_; }
   CardColumn& cards() { return *cards_; }
+  CompareView& compareView() { return *compare_; }
   KeysPage& keysPage() { return *keys_; }
   PreferencesPage& preferencesPage() { return *preferences_; }
   PatternsPage& patternsPage() { return *patterns_; }
@@ -111,6 +114,16 @@ class MainWindow : public QMainWindow {
   void showStart();
   void titleChanged();
   void requestLook();
+
+  // choices (main_window_choices.cpp)
+  void declareChoiceActions();
+  void fillChoiceMenu(QMenu* menu);
+  void connectChoices();
+  void nameChoice();
+  void setAim(int region);  ///< 0 = whole head
+  bool isComparing() const;
+  void showCompare();
+  void showSheet();
 
   // habits (main_window_settings.cpp)
   void buildFindingsButton();
@@ -179,7 +192,9 @@ class MainWindow : public QMainWindow {
   QWidget* work_ = nullptr;
   MessageBar* messages_ = nullptr;
   WornBar* wornBar_ = nullptr;
+  QStackedWidget* middle_ = nullptr;  ///< the sheet, or two choices side by side
   sheet::HeadSheet* sheet_ = nullptr;
+  CompareView* compare_ = nullptr;
   CardColumn* cards_ = nullptr;
   ReadingsStrip* readings_ = nullptr;
   QToolBar *tools_ = nullptr, *drawing_ = nullptr;

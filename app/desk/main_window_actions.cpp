@@ -203,11 +203,12 @@ void MainWindow::buildMenusAndTools() {
   fill(menuBar()->addMenu(tr("&Edit")), {"edit.undo", "edit.redo", "", "edit.cut", "edit.copy", "edit.paste", "piece.duplicate", "", "edit.selectAll", "edit.sameKind", "edit.sameSection", "edit.sameSide", "", "edit.findCommand", "edit.keys", "edit.preferences"});
   fill(menuBar()->addMenu(tr("&Tools")), {"tool.select", "", "tool.section", "tool.parting", "tool.layOut", "", "tool.piece", "tool.leftOut", "tool.dropOut", "tool.number", "", "tool.part", "tool.swirl", "tool.note", "tool.measure"});
   fill(menuBar()->addMenu(tr("P&iece")), {"piece.add", "piece.duplicate", "piece.remove", "", "piece.twin", "piece.ownWay", "", "piece.takeBack", "piece.letGo", "", "piece.numberByRule", "", "pattern.show", "pattern.save"});
+  fillChoiceMenu(menuBar()->addMenu(tr("&Choice")));
   QMenu* view = menuBar()->addMenu(tr("&View"));
   fill(view, {"view.diagram", "view.both", "view.look", ""});
   QMenu* large = view->addMenu(tr("La&rge view"));
   fill(large, {"view.large.front", "view.large.back", "view.large.left", "view.large.right", "view.large.top", "view.large.crown", "", "view.large.all"});
-  fill(view, {"", "view.pieceCard", "view.sectionCard", "view.headCard", "view.hairCard", "view.formulaCard", "view.done", "view.findings", "", "view.cardsWider", "view.cardsNarrower", "", "view.surround", "view.dark"});
+  fill(view, {"", "view.pieceCard", "view.sectionCard", "view.headCard", "view.hairCard", "view.formulaCard", "view.done", "view.choicesCard", "view.findings", "", "view.cardsWider", "view.cardsNarrower", "", "view.surround", "view.dark"});
   menuBar()->setAccessibleName(tr("Menus"));
 
   tools_ = addToolBar(tr("Tools"));
@@ -217,7 +218,7 @@ void MainWindow::buildMenusAndTools() {
   tools_->setToolButtonStyle(Qt::ToolButtonTextUnderIcon);
   const int iconSize = fontMetrics().height() * 3 / 2;
   tools_->setIconSize({iconSize, iconSize});
-  for (const char* id : {"file.start", "file.new", "file.open", "file.save", "", "edit.undo", "edit.redo", "", "piece.add", "piece.twin", "piece.remove", "", "view.diagram", "view.both", "view.look", "", "view.surround", "view.dark", "", "edit.findCommand"}) {
+  for (const char* id : {"file.start", "file.new", "file.open", "file.save", "", "edit.undo", "edit.redo", "", "piece.add", "piece.twin", "piece.remove", "", "view.choicesCard", "view.diagram", "view.both", "view.look", "", "view.surround", "view.dark", "", "edit.findCommand"}) {
     if (!*id) {
       tools_->addSeparator();
       continue;

@@ -7,9 +7,11 @@
 #include <QVBoxLayout>
 #include <cmath>
 
+#include "app/cards/target_words.h"
 #include "app/controls/number_input.h"
 #include "app/controls/theme.h"
 #include "engine/colour/screen.h"
+#include "engine/plan/plan_words.h"
 
 namespace combdraft::desk {
 
@@ -65,6 +67,8 @@ ReadingTile::ReadingTile(const QString& name, QWidget* parent) : QFrame(parent),
   lightness_ = line(false, true);
   share_ = line(false, true);
   contrast_ = line(false, true);
+  aim_ = line(false, false);
+  aim_->hide();
   await();
 }
 
@@ -114,10 +118,19 @@ void ReadingTile::setDetail(Detail detail) {
   updateGeometry();
 }
 
+void ReadingTile::setAim(const QString& brief, const QString& full, const QString& met) {
+  aim_->setText(met.isEmpty() ? brief : brief + u'\n' + met.section(QStringLiteral(", "), 0, 0));
+  aim_->setVisible(!brief.isEmpty());
+  aim_->setToolTip(met.isEmpty() ? full : full + QStringLiteral(": ") + met);
+  aimSentence_ = aim_->toolTip();
+  describe();
+}
+
 void ReadingTile::describe() {
   QStringList parts{title_->text(), level_->text()};
   for (const QLabel* label : {lightness_, share_, contrast_})
     if (!label->text().isEmpty()) parts << label->text();
+  if (!aimSentence_.isEmpty()) parts << aimSentence_;
   if (freshness_ == Freshness::Lagging) parts << tr("of the plan before the last change");
   setAccessibleName(parts.join(QStringLiteral(", ")));
 }
@@ -208,6 +221,7 @@ void ReadingsStrip::changeEvent(QEvent* event) {
 void ReadingsStrip::set(const live::LookResult& result) {
   if (!result.frame.readings) return;
   const look::Readings& readings = *result.frame.readings;
+  readings_ = result.frame.readings;
   tiles_.front()->set(readings.whole, nullptr, result.settings.light);
   for (std::size_t i = 0; i + 1 < tiles_.size(); ++i) {
     if (i < readings.regions.size()) {
@@ -219,7 +233,22 @@ void ReadingsStrip::set(const live::LookResult& result) {
   }
 }
 
+void ReadingsStrip::setAims(const plan::Plan& plan) {
+  const auto regions = plan::targetRegions();
+  for (std::size_t i = 0; i < tiles_.size(); ++i) {
+    const plan::Target target = cards::targetOf(plan, {}, regions[i]);
+    plan::Target brief = target;  // the first of its aims
+    if (brief.level) brief.contrast.reset();
+    if (brief.level || brief.contrast) brief.brightest = brief.darkest = std::nullopt;
+    const auto check = readings_ ? cards::checkReading(*readings_, i, target) : std::nullopt;
+    const QString full = cards::aimText(target);
+    tiles_[i]->setAim(cards::aimText(brief), full, check && !full.isEmpty() ? cards::metText(*check) : QString());
+  }
+  fitHeight();
+}
+
 void ReadingsStrip::clear() {
+  readings_.reset();
   for (ReadingTile* tile : tiles_) tile->await();
 }
 

@@ -40,6 +40,10 @@ class ReadingTile : public QFrame {
   void await();
   void setFreshness(live::LookService::Freshness freshness);
   void setDetail(Detail detail);
+  /// What is wanted here, in short and in full, and how the reading stands to it;
+  /// empty texts for no aim.
+  void setAim(const QString& brief, const QString& full, const QString& met);
+  QString aimText() const { return aim_->text(); }
   QString sentence() const { return accessibleName(); }
 
  protected:
@@ -49,7 +53,8 @@ class ReadingTile : public QFrame {
   void describe();
 
   const QString name_;
-  QLabel *title_, *level_, *lightness_, *share_, *contrast_;
+  QLabel *title_, *level_, *lightness_, *share_, *contrast_, *aim_;
+  QString aimSentence_;
   QColor swatch_;
   live::LookService::Freshness freshness_ = live::LookService::Freshness::Lagging;
 };
@@ -63,6 +68,8 @@ class ReadingsStrip : public QFrame {
   /// Nothing known yet: another plan was opened.
   void clear();
   void setFreshness(live::LookService::Freshness freshness);
+  /// What the active choice of a plan wants, beside the readings.
+  void setAims(const plan::Plan& plan);
   void setDetail(Detail detail);
   Detail detail() const { return detail_; }
   const std::vector<ReadingTile*>& tiles() const { return tiles_; }
@@ -75,6 +82,7 @@ class ReadingsStrip : public QFrame {
   void fitHeight();
 
   QLabel* state_;
+  std::shared_ptr<const look::Readings> readings_;
   QScrollArea* scroll_ = nullptr;
   Detail detail_ = Detail::All;
   std::vector<ReadingTile*> tiles_;  // whole head, then the regions in order
