@@ -12,7 +12,7 @@
 namespace combdraft::cards {
 namespace {
 
-constexpr int kListLines = 5, kNameLetters = 60;
+constexpr int kListLines = 6, kNameLetters = 60;
 
 QString pieceCount(std::size_t count) {
   return count == 1 ? ChoicesCard::tr("1 piece") : ChoicesCard::tr("%1 pieces").arg(count);
@@ -41,7 +41,6 @@ ChoicesCard::ChoicesCard(document::DocumentController& controller, QWidget* pare
                          "is worked on, and its look is shown."));
   list_ = new QListWidget(this);
   list_->setAccessibleName(tr("Choices"));
-  list_->setFixedHeight((list_->fontMetrics().height() + 12) * kListLines);
   column->addWidget(list_);
   connect(list_, &QListWidget::currentItemChanged, this, [this](const QListWidgetItem* item) {
     if (item) activate(item->data(Qt::UserRole).toString().toStdString());
@@ -75,6 +74,7 @@ ChoicesCard::ChoicesCard(document::DocumentController& controller, QWidget* pare
   compare_ = button(tr("Compare…"), tr("Two choices side by side, or today and a choice"), &ChoicesCard::compareWanted);
   auto* buttons = new QWidget(this);
   auto* flow = new controls::FlowLayout(buttons, 6, 6);
+  flow->setContentsMargins(0, 0, 0, 0);
   for (QPushButton* made : {copy_, empty_, remove_, compare_}) flow->addWidget(made);
   column->addWidget(buttons);
 
@@ -187,6 +187,7 @@ void ChoicesCard::fill() {
       item->setData(Qt::AccessibleTextRole, id == active ? tr("%1, worked on").arg(text) : text);
       if (id == active) list_->setCurrentRow(i);
     }
+    list_->setFixedHeight((list_->fontMetrics().height() + 16) * std::clamp(list_->count(), 2, kListLines));
   }
   {
     const QSignalBlocker quiet(others_);

@@ -159,7 +159,7 @@ void CompareView::buildTable() {
   table_->horizontalHeader()->setHighlightSections(false);
   table_->horizontalHeader()->setStretchLastSection(true);
   table_->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
-  table_->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+  table_->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
   table_->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
   table_->setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
   for (int r = 0; r < table_->rowCount(); ++r)
@@ -267,16 +267,19 @@ void CompareView::showPictures() {
 
 void CompareView::showStates() {
   for (Side& side : sides_) {
-    const bool known = side.known && side.known->isSame(wantedOf(side));
-    side.state->setText(known       ? QString()
-                        : side.look ? tr("\u25A8 before the last change")
-                                    : tr("\u25D4 being worked out"));
+    const Asked wanted = wantedOf(side);
+    const bool known = side.known && side.known->isSame(wanted);
+    const bool estimate = side.look && side.look->revision == wanted.revision && side.look->settings == wanted.settings;
+    side.state->setText(known        ? QString()
+                        : estimate   ? tr("\u25D4 first estimate")
+                        : side.look  ? tr("\u25A8 before the last change")
+                                     : tr("\u25D4 being worked out"));
   }
 }
 
 void CompareView::fillTable() {
   const std::array<QString, kColumns> heads{tr("Where"), nameOf(sides_[0]), nameOf(sides_[1]),
-                                            tr("The right one is"), tr("Wanted of %1").arg(nameOf(sides_[1]))};
+                                            tr("The right is"), tr("Aim of the right")};
   for (int c = 0; c < kColumns; ++c) table_->setHorizontalHeaderItem(c, new QTableWidgetItem(heads[static_cast<std::size_t>(c)]));
   const plan::ItemId right = choiceOf(sides_[1]);
   table_->setColumnHidden(Wanted, right.empty());
@@ -296,7 +299,7 @@ void CompareView::fillTable() {
       const look::Contrast& contrast = contrastAt(*look->frame.readings, r);
       cell->setText(tr("%1, %2").arg(text.level, verdictText(contrast)));
       cell->setToolTip(tr("%1, %2, %3").arg(text.lightness, text.light, verdictText(contrast)));
-      QPixmap swatch(2 * fontMetrics().height(), fontMetrics().height());
+      QPixmap swatch(fontMetrics().height(), fontMetrics().height());
       swatch.fill(swatchColour(*readings[s], look->settings.light));
       cell->setIcon(swatch);
     }
@@ -309,7 +312,9 @@ void CompareView::fillTable() {
         wanted += QStringLiteral("  ") + cards::metText(*check);
     table_->item(r, Wanted)->setText(wanted);
   }
-  table_->setIconSize({2 * fontMetrics().height(), fontMetrics().height()});
+  table_->verticalHeader()->setMinimumSectionSize(fontMetrics().height() + 8);
+  table_->verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 8);
+  table_->setIconSize({fontMetrics().height(), fontMetrics().height()});
 }
 
 void CompareView::keyPressEvent(QKeyEvent* event) {
