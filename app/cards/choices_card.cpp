@@ -187,7 +187,8 @@ void ChoicesCard::fill() {
       item->setData(Qt::AccessibleTextRole, id == active ? tr("%1, worked on").arg(text) : text);
       if (id == active) list_->setCurrentRow(i);
     }
-    list_->setFixedHeight((list_->fontMetrics().height() + 16) * std::clamp(list_->count(), 2, kListLines));
+    const int line = std::max(list_->sizeHintForRow(0), list_->fontMetrics().height());
+    list_->setFixedHeight(line * std::clamp(list_->count(), 2, kListLines) + 12);
   }
   {
     const QSignalBlocker quiet(others_);

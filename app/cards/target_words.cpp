@@ -61,14 +61,4 @@ plan::Target targetOf(const plan::Plan& plan, const plan::ItemId& choice, std::s
   return target == found->targets.end() ? plan::Target{} : target->second;
 }
 
-std::optional<look::TargetCheck> checkReading(const look::Readings& readings, std::size_t index,
-                                              const plan::Target& target) {
-  if (index == 0) {
-    if (readings.whole.seen_mm2 <= 0) return std::nullopt;
-    return look::checkTarget(target, readings.whole, nullptr, &readings.contrast);
-  }
-  if (index > readings.regions.size() || !readings.regions[index - 1].whole) return std::nullopt;
-  return look::checkTarget(target, readings.regions[index - 1]);
-}
-
 }  // namespace combdraft::cards

@@ -19,9 +19,4 @@ QString metText(const look::TargetCheck& check);
 
 /// What a choice ("" = the active one) wants in a region; empty when nothing.
 plan::Target targetOf(const plan::Plan& plan, const plan::ItemId& choice, std::string_view region);
-/// The reading of plan::targetRegions()[index] held against a target; nothing where
-/// too little is seen.
-std::optional<look::TargetCheck> checkReading(const look::Readings& readings, std::size_t index,
-                                              const plan::Target& target);
-
 }  // namespace combdraft::cards

@@ -34,8 +34,11 @@ Result<LookReport> lookAt(const std::string& file, const LookCommand& command, K
     if (!ranged) return ranged.error();
     readings = std::move(ranged).value();
   }
+  const plan::ItemId& choice =
+      settings->choice.empty() ? plan->info().activeChoice : settings->choice;
+  const auto* chosen = plan->find<plan::Choice>(choice);
   return LookReport{file, plan->info().title, choiceName(*plan, *settings), *settings,
-                    std::move(readings)};
+                    std::move(readings), chosen ? chosen->targets : Targets{}};
 }
 
 }  // namespace

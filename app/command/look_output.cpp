@@ -131,6 +131,7 @@ std::string lookTable(const LookReport& report) {
     for (const std::string& name : report.readings.movesMost) text += " " + name;
     text += "\n";
   }
+  text += targetLines(report.targets, report.readings);
   text += "\nA picture of the plan, not a promise; a test strand shows how far this hair "
           "lightens.\n";
   return text;
@@ -190,6 +191,8 @@ void lookJson(JsonOut& out, const LookReport& report) {
   out.beginList();
   for (const std::string& name : report.readings.movesMost) out.text(name);
   out.endList();
+  out.key("targets");
+  targetJson(out, report.targets, report.readings);
   // Places for what later formats fill; programs may rely on the lists.
   for (const char* name : {"openings", "findings"}) {
     out.key(name);

@@ -3,6 +3,7 @@
 #include <string>
 
 #include "app/command/json_out.h"
+#include "app/command/target_output.h"
 #include "engine/look/look.h"
 
 namespace combdraft::command {
@@ -11,6 +12,7 @@ struct LookReport {
   std::string file, title, choice;
   look::LookSettings settings;
   look::Readings readings;
+  Targets targets;  ///< of the choice
 };
 
 std::string lookTable(const LookReport& report);

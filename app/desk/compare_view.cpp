@@ -308,9 +308,10 @@ void CompareView::fillTable() {
     const plan::Target target = cards::targetOf(controller_.plan(), right, regions[static_cast<std::size_t>(r)]);
     QString wanted = cards::wantedText(target);
     if (!wanted.isEmpty() && readings[1])
-      if (const auto check = cards::checkReading(*sides_[1].look->frame.readings, static_cast<std::size_t>(r), target))
+      if (const auto check = look::checkTarget(target, *sides_[1].look->frame.readings, static_cast<std::size_t>(r)))
         wanted += QStringLiteral("  ") + cards::metText(*check);
     table_->item(r, Wanted)->setText(wanted);
+    table_->item(r, Wanted)->setToolTip(wanted);
   }
   table_->verticalHeader()->setMinimumSectionSize(fontMetrics().height() + 8);
   table_->verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 8);

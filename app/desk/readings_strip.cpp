@@ -69,6 +69,7 @@ ReadingTile::ReadingTile(const QString& name, QWidget* parent) : QFrame(parent),
   contrast_ = line(false, true);
   aim_ = line(false, false);
   aim_->hide();
+  column->addStretch(1);  // tiles without an aim begin at the top as well
   await();
 }
 
@@ -240,7 +241,7 @@ void ReadingsStrip::setAims(const plan::Plan& plan) {
     plan::Target brief = target;  // the first of its aims
     if (brief.level) brief.contrast.reset();
     if (brief.level || brief.contrast) brief.brightest = brief.darkest = std::nullopt;
-    const auto check = readings_ ? cards::checkReading(*readings_, i, target) : std::nullopt;
+    const auto check = readings_ ? look::checkTarget(target, *readings_, i) : std::nullopt;
     const QString full = cards::aimText(target);
     tiles_[i]->setAim(cards::aimText(brief), full, check && !full.isEmpty() ? cards::metText(*check) : QString());
   }

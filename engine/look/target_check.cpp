@@ -46,4 +46,14 @@ TargetCheck checkTarget(const plan::Target& target, const RegionReading& region,
                      tolerance_levels);
 }
 
+std::optional<TargetCheck> checkTarget(const plan::Target& target, const Readings& readings,
+                                       std::size_t index, double tolerance_levels) {
+  if (index == 0) {
+    if (readings.whole.seen_mm2 <= 0) return std::nullopt;
+    return checkTarget(target, readings.whole, nullptr, &readings.contrast, tolerance_levels);
+  }
+  if (index > readings.regions.size() || !readings.regions[index - 1].whole) return std::nullopt;
+  return checkTarget(target, readings.regions[index - 1], tolerance_levels);
+}
+
 }  // namespace combdraft::look

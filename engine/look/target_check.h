@@ -30,4 +30,10 @@ TargetCheck checkTarget(const plan::Target& target, const Reading& whole,
 TargetCheck checkTarget(const plan::Target& target, const RegionReading& region,
                         double tolerance_levels = kTargetTolerance_levels);
 
+/// The reading of plan::targetRegions()[index] held against a target; nothing where
+/// too little is seen.
+std::optional<TargetCheck> checkTarget(const plan::Target& target, const Readings& readings,
+                                       std::size_t index,
+                                       double tolerance_levels = kTargetTolerance_levels);
+
 }  // namespace combdraft::look

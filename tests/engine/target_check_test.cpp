@@ -2,6 +2,7 @@
 #include <catch2/catch.hpp>
 
 #include "engine/look/target_check.h"
+#include "engine/plan/plan_words.h"
 
 using namespace combdraft;
 using namespace combdraft::look;
@@ -56,6 +57,35 @@ TEST_CASE("a contrast is met by its own class only, and by too little hair", "[l
     }
   CHECK_FALSE(checkTarget({{}, ContrastAim::Soft, {}, {}, {}},
                           region(7, 7, 7, ContrastVerdict::TooLittleHair)).missed());
+}
+
+TEST_CASE("targets go with the whole head and with each region", "[look][target]") {
+  Readings readings;
+  readings.whole = at(6);
+  readings.whole.seen_mm2 = 5000;
+  readings.contrast.verdict = ContrastVerdict::Soft;
+  for (int i = 0; i < kRegions; ++i) {
+    readings.regions.push_back(region(7, 7, 7, ContrastVerdict::OneTone));
+    readings.regions.back().region = static_cast<Region>(i);
+  }
+  readings.regions[4].whole.reset();
+  const plan::Target target{7.0, ContrastAim::OneTone, {}, {}, {}};
+  const auto regions = plan::targetRegions();
+  for (std::size_t i = 0; i < regions.size(); ++i) {
+    CAPTURE(std::string(regions[i]));
+    const auto check = checkTarget(target, readings, i);
+    if (regions[i] == "crown") {
+      CHECK_FALSE(check);
+      continue;
+    }
+    REQUIRE(check);
+    CHECK(check->missed() == (regions[i] == "whole"));
+  }
+  CHECK(checkTarget(target, readings, 0)->level == Approx(-1.0));
+  CHECK(checkTarget(target, readings, 0)->contrast);
+  CHECK_FALSE(checkTarget(target, readings, regions.size()));
+  readings.whole.seen_mm2 = 0;
+  CHECK_FALSE(checkTarget(target, readings, 0));
 }
 
 TEST_CASE("a region that is not seen misses nothing", "[look][target]") {

@@ -134,6 +134,26 @@ for r in d["regions"]:
         assert 0 < r["lightness"] < 100
         assert set(r["contrast"]) >= {"verdict", "delta", "distance_m"}
 P
+python3 - "$plan" <<'P'
+import json, sys
+d = json.load(open(sys.argv[1]))
+d["choices"][0]["targets"] = {"nape": {"darkest": 1}, "whole": {"level": 12, "contrast": "one-tone"}, "brow": {"level": 9}}
+json.dump(d, open("aims.json", "w"))
+P
+expect 0 "" look aims.json --no-range --locks 2000
+check "the table says what is wanted and missed" grep -Eq '^  whole: level 12, one-tone; missed: [0-9.]+ too dark' out
+expect 0 "" look aims.json --no-range --locks 2000 --json
+check "look --json says what is wanted and missed" python3 - <<'P'
+import json
+d = json.load(open("out"))
+whole, nape = d["targets"]
+assert whole["region"] == "whole" and nape["region"] == "nape"
+assert whole["met"] is False and abs(whole["level_off"] - (d["whole"]["level"] - 12)) < 0.002
+assert whole["contrast"] == "one-tone" and whole["brightest"] is None
+assert nape["darkest"] == 1 and nape["darkest_off"] is None and nape["met"] in (True, None)
+P
+expect 0 "" check aims.json
+check "a target of a later version is noted" grep -q 'unknown region "brow"' out
 expect 0 "" look "$plan" --no-range --locks 2000
 check "the table names the regions" grep -q 'upper back' out
 check "the table carries the caution" grep -q 'not a promise' out
