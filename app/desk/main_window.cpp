@@ -25,13 +25,13 @@
 
 namespace combdraft::desk {
 
-MainWindow::MainWindow(const DeskPlaces& places, live::LookService::Passes passes)
+MainWindow::MainWindow(const DeskPlaces& places, PassesMaker makePasses)
     : places_(places),
-      passes_(passes),
+      makePasses_(std::move(makePasses)),
       settings_(places.settingsFile),
       recoveryRoot_(places.recoveryRoot),
       controller_(plan::Plan::fresh(1)),
-      looks_(std::move(passes)),
+      looks_(makePasses_()),
       recovery_(controller_, places.recoveryRoot) {
   setAcceptDrops(true);
   buildPages();

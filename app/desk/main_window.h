@@ -54,8 +54,11 @@ class MainWindow : public QMainWindow {
   Q_OBJECT
 
  public:
+  /// Called once for each window: two windows must not share an engine.
+  using PassesMaker = std::function<live::LookService::Passes()>;
+
   explicit MainWindow(const DeskPlaces& places = {},
-                      live::LookService::Passes passes = live::LookService::enginePasses());
+                      PassesMaker makePasses = live::LookService::enginePasses);
   ~MainWindow() override;
 
   /// Opens a plan; asks first when the one that is open has unsaved changes. A
@@ -121,6 +124,7 @@ class MainWindow : public QMainWindow {
   void connectChoices();
   void nameChoice();
   void setAim(int region);  ///< 0 = whole head
+  void turnMiddle(QWidget* to);
   bool isComparing() const;
   void showCompare();
   void showSheet();
@@ -173,7 +177,7 @@ class MainWindow : public QMainWindow {
   void beginWithPattern(const store::StoredPattern& pattern);
 
   const DeskPlaces places_;
-  const live::LookService::Passes passes_;
+  const PassesMaker makePasses_;
   store::Settings settings_;
   QString recoveryRoot_;
   document::DocumentController controller_;

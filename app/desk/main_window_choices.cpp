@@ -81,6 +81,7 @@ void MainWindow::connectChoices() {
     if (aspects.testFlag(document::ViewState::Aspect::Tool)) showSheet();  // tools work on the sheet
   });
   nameChoice();
+  turnMiddle(sheet_);
 }
 
 void MainWindow::nameChoice() {
@@ -96,12 +97,21 @@ void MainWindow::setAim(int region) {
   cards_->choicesCard()->targets()->turnTo(region);
 }
 
+void MainWindow::turnMiddle(QWidget* to) {
+  // The hidden one of the two asks for no room.
+  for (QWidget* one : {static_cast<QWidget*>(sheet_), static_cast<QWidget*>(compare_)}) {
+    const auto policy = one == to ? QSizePolicy::Preferred : QSizePolicy::Ignored;
+    one->setSizePolicy(policy, policy);
+  }
+  middle_->setCurrentWidget(to);
+}
+
 bool MainWindow::isComparing() const { return middle_->currentWidget() == compare_; }
 
 void MainWindow::showCompare() {
   if (isComparing()) return;
   looks_.forget();  // looks on their way are for the sheet
-  middle_->setCurrentWidget(compare_);
+  turnMiddle(compare_);
   readings_->hide();  // its table stands in their place
   compare_->begin();
   compare_->side(0)->setFocus();
@@ -113,7 +123,7 @@ void MainWindow::showSheet() {
   if (!isComparing()) return;
   looks_.forget();
   compare_->clear();
-  middle_->setCurrentWidget(sheet_);
+  turnMiddle(sheet_);
   readings_->show();
   sheet_->setFocus();
   requestLook();

@@ -219,7 +219,7 @@ void MainWindow::widenCards(int steps) {
 
 MainWindow* MainWindow::newWindow() {
   keepWindow();
-  auto* window = new MainWindow(places_, passes_);
+  auto* window = new MainWindow(places_, makePasses_);
   window->setAttribute(Qt::WA_DeleteOnClose);
   const int step = 2 * fontMetrics().height();
   window->move(pos() + QPoint(step, step));

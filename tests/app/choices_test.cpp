@@ -51,7 +51,7 @@ struct Chooser : Desk {
     window = std::make_unique<desk::MainWindow>(
         desk::DeskPlaces{dir.filePath(QStringLiteral("settings.ini")), dir.filePath(QStringLiteral("recovery")),
                          patterns()},
-        countingPasses());
+        countingPasses);
     window->resize(1180, 820);
     window->show();
     REQUIRE(QTest::qWaitForWindowExposed(window.get()));
@@ -249,6 +249,35 @@ TEST_CASE("two choices stand side by side, and one of them goes", "[desk][choice
   REQUIRE(desk.settled(1, QStringLiteral("Level 6")));
   desk.action("tool.piece")->trigger();
   CHECK_FALSE(desk.compare().isVisible());
+}
+
+TEST_CASE("the comparison does not make the window taller while it is hidden", "[desk][choice][compare]") {
+  Chooser desk;
+  plan::Target target;
+  target.level = 5.0;
+  desk.controller().edit(plan::applied(desk.plan(), plan::setTarget(desk.plan(), "choice-1", "whole", target)),
+                         QStringLiteral("Aim"));
+  desk.window->resize(1366, 768);
+  QApplication::processEvents();
+  CHECK(desk.window->height() == 768);
+  const QWidget& strip = desk.window->readings();
+  CHECK(strip.mapTo(desk.window.get(), QPoint(0, strip.height())).y() <= 768);
+  CHECK(strip.height() >= strip.minimumSizeHint().height());
+}
+
+TEST_CASE("every window works the look out by itself", "[desk][live]") {
+  QTemporaryDir dir;
+  int made = 0;
+  const auto maker = [&made] {
+    ++made;
+    return countingPasses();
+  };
+  desk::MainWindow window({dir.filePath(QStringLiteral("settings.ini")), dir.filePath(QStringLiteral("recovery")),
+                           dir.filePath(QStringLiteral("patterns"))},
+                          maker);
+  CHECK(made == 1);
+  const std::unique_ptr<desk::MainWindow> second(window.newWindow());
+  CHECK(made == 2);  // an engine is for one thread at a time
 }
 
 TEST_CASE("no difference is claimed below one L*", "[desk][choice][compare]") {

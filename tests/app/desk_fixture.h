@@ -48,7 +48,7 @@ struct Desk {
     window = std::make_unique<desk::MainWindow>(
         desk::DeskPlaces{dir.filePath(QStringLiteral("settings.ini")), dir.filePath(QStringLiteral("recovery")),
                          patterns()},
-        instantPasses());
+        instantPasses);
     window->resize(1180, 820);
     window->show();
     REQUIRE(QTest::qWaitForWindowExposed(window.get()));

@@ -371,7 +371,7 @@ TEST_CASE("a window opens as it was left", "[habits][windows]") {
   REQUIRE(desk.window->close());
   desk.window = std::make_unique<MainWindow>(
       desk::DeskPlaces{desk.dir.filePath(QStringLiteral("settings.ini")), desk.dir.filePath(QStringLiteral("recovery")), desk.patterns()},
-      tests::instantPasses());
+      tests::instantPasses);
   desk.window->show();
   desk.window->openPath(desk.file("left"));
   CHECK(desk.window->size() == QSize(1300, 850));
