@@ -7,6 +7,7 @@ namespace combdraft::advise {
 
 /// What was seen of a plan. What is null was not looked at and gives no finding.
 struct Seen {
+  plan::ItemId choice;  ///< "" = the active one
   const look::Readings* down = nullptr;
   const look::Readings* tiedBack = nullptr;
   const look::Readings* raised = nullptr;

@@ -51,6 +51,8 @@ struct Remedy {
 std::string codeName(RemedyKind kind);
 /// "mm", "of the hair", "pieces".
 std::string_view unitOf(RemedyKind kind);
+/// A size as it is read: "12 cm²", "40 %", "1.5 levels".
+std::string sizeText(double size, std::string_view unit);
 /// "Split the width: strips of 2 mm with left-outs between", and, once tried,
 /// what it showed.
 std::string sentenceOf(const Remedy& remedy);

@@ -3,25 +3,16 @@
 // comes nearest to the aims with no block at the openings, few pieces and few
 // minutes. Proposes; the user keeps or drops. Rules as for remedies (rules.h).
 #include <functional>
-#include <map>
 
+#include "engine/advise/aims.h"
 #include "engine/advise/effort.h"
 #include "engine/look/openings.h"
 #include "engine/plan/change_set.h"
 
 namespace combdraft::advise {
 
-/// What is wanted of a region. Nothing = no wish.
-struct Aim {
-  std::optional<double> level;                       ///< level-equivalent, 1..12
-  std::optional<look::ContrastVerdict> contrast;
-  std::optional<double> brightest, darkest;          ///< level-equivalents of its ends and roots
-};
-/// By look::regionWord; "whole" = the whole look.
-using Aims = std::map<std::string, Aim>;
-
 struct Wish {
-  Aims aims;
+  Aims aims;                         ///< none: the choice's targets, or else the levels as they look
   std::vector<plan::ItemId> pieces;  ///< that may change; empty = all that are not held
 };
 
@@ -37,9 +28,11 @@ std::string sentenceOf(Manner manner);
 
 /// How a plan stands to the aims.
 struct Standing {
-  look::Readings readings;      ///< worn down, full size
+  /// Search: by the coarse engine of the search, to be seen at once.
+  enum class Size { Search, Full } size = Size::Search;
+  look::Readings readings;      ///< worn down
   double lightBlock_cm2 = 0, darkBlock_cm2 = 0;  ///< largest at any opening
-  double miss_levels = 0;       ///< rms over the aims; a missed contrast counts as one level
+  double miss_levels = 0;       ///< missOf (aims.h)
   Effort effort;
 };
 
@@ -52,7 +45,7 @@ struct Proposal {
 
 struct Progress {
   double done_frac = 0;
-  const std::vector<Proposal>* found = nullptr;  ///< so far
+  const std::vector<Proposal>* found = nullptr;  ///< so far, perhaps of search size
 };
 
 /// Used by one thread at a time; keeps what it traced.
@@ -72,8 +65,8 @@ class Suggester {
                                        const std::function<void(const Progress&)>& progress = {});
 
   /// Locks and pixel of the search.
-  static constexpr int kSearchLocks = 7000;
-  static constexpr double kSearchPixel_mm = 2, kSearchStep_mm = 6;
+  static constexpr int kSearchLocks = 7000, kOpeningLocks = 6000;
+  static constexpr double kSearchPixel_mm = 2;
 
  private:
   struct State;

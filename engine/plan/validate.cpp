@@ -9,7 +9,7 @@
 #include "engine/head/surface_distance.h"
 #include "engine/plan/field_check.h"
 #include "engine/plan/field_info.h"
-#include "engine/plan/hair_zone.h"
+#include "engine/plan/hair_marks.h"
 #include "engine/plan/plan_words.h"
 #include "engine/plan/twins.h"
 
@@ -243,7 +243,7 @@ class Validator {
       note(IssueCode::HandoverBeforeStart, id);
     if (piece.stop_mm && *piece.stop_mm <= piece.start_mm) note(IssueCode::StopBeforeStart, id);
     double longest_mm = 0;
-    for (const HairZone zone : zonesOf(piece))
+    for (const HairZone zone : zonesOf(shape_, piece))
       longest_mm = std::max(longest_mm, plan_.hair().length_mm[static_cast<std::size_t>(zone)]);
     if (longest_mm <= piece.start_mm)
       note(IssueCode::HairShorterThanStart, id, {numberText(longest_mm)});
@@ -260,47 +260,14 @@ class Validator {
     if (piece.start_mm <= kNearScalp_mm)
       if (const auto doubt = scalpDoubt(piece.root.formula))
         caution(IssueCode::StartNearScalp, id, {*doubt, piece.root.formula});
-    const std::set<HairZone> zones = zonesOf(piece);
-    const auto anyZone = [&](Condition condition) {
-      return std::any_of(zones.begin(), zones.end(), [&](HairZone zone) {
-        return plan_.hair().condition[static_cast<std::size_t>(zone)] == condition;
-      });
-    };
+    const std::set<HairZone> zones = zonesOf(shape_, piece);
     if (piece.backcomb.depth_mm > 0 && piece.backcomb.pushed_frac > 0)
       for (const Condition doubtful : {Condition::Poor, Condition::NotChecked})
-        if (anyZone(doubtful))
+        if (anyIn(plan_.hair(), zones, doubtful))
           caution(IssueCode::BackcombCondition, id, {std::string(wordOf(doubtful))});
     if (piece.action != Action::Lighten) return;
-    if (anyZone(Condition::Poor)) caution(IssueCode::LightOverPoor, id);
-    if (meetsLight(piece, zones)) caution(IssueCode::LightOverLight, id);
-  }
-
-  // Whether the lightener reaches hair that is lighter than that zone's roots.
-  bool meetsLight(const Piece& piece, const std::set<HairZone>& zones) const {
-    const Hair& hair = plan_.hair();
-    const double stop_mm = piece.stop_mm.value_or(1e9);
-    const auto meets = [&](const std::optional<HairZone>& zone, double from_mm, double to_mm,
-                           double level) {
-      if (from_mm >= stop_mm || to_mm <= piece.start_mm) return false;
-      return std::any_of(zones.begin(), zones.end(), [&](HairZone here) {
-        const auto index = static_cast<std::size_t>(here);
-        return (!zone || *zone == here) && from_mm < hair.length_mm[index] &&
-               level > hair.level[index].root;
-      });
-    };
-    return std::any_of(hair.scattered.begin(), hair.scattered.end(),
-                       [&](const ScatteredLight& s) {
-                         return s.share_frac > 0 && meets(s.zone, s.from_mm, s.to_mm, s.level);
-                       }) ||
-           std::any_of(hair.bands.begin(), hair.bands.end(), [&](const Band& b) {
-             return meets(b.zone, b.from_mm, b.to_mm, b.level);
-           });
-  }
-
-  std::set<HairZone> zonesOf(const Piece& piece) const {
-    std::set<HairZone> zones;
-    for (const ScalpPoint& point : piece.line) zones.insert(zoneAt(shape_, shape_.pointAt(point)));
-    return zones;
+    if (anyIn(plan_.hair(), zones, Condition::Poor)) caution(IssueCode::LightOverPoor, id);
+    if (meetsLightHair(plan_.hair(), zones, piece)) caution(IssueCode::LightOverLight, id);
   }
 
   void checkOrders() {

@@ -64,3 +64,17 @@ mutation pattern-ignores-hairline 'a pattern keeps bare directions and leaves th
 mutation pasted-pairs-split 'a copied pair comes as two that do not follow each other' \
   engine/plan/parts.cpp 'pairs stay pairs*' \
   's/tidyTwin\(piece\.twinOf, plan\.find<Piece>\(piece\.twinOf\)\);/piece.twinOf.clear();/'
+
+mutation scalp-counted-as-light 'scalp that shows through counts as light hair' \
+  engine/look/region_sums.cpp 'scalp that shows counts*' \
+  's/r\.light_share = total\.light \/ total\.area_mm2;/r.light_share = (total.light + scalp_mm2) \/ (total.area_mm2 + scalp_mm2);/'
+
+mutation light-and-dark-swapped 'light blocks at an opening are called dark, and dark ones light' \
+  engine/look/opening_blocks.cpp 'remedies that are offered*' \
+  's/finder\.largest\(Kind::Light, /finder.largest(Kind::Swapped, /
+   s/finder\.largest\(Kind::Dark, /finder.largest(Kind::Light, /
+   s/Kind::Swapped, /Kind::Dark, /'
+
+mutation rules-not-asked 'remedies and suggestions may do what is forbidden' \
+  engine/advise/rules.cpp '[rules]' \
+  's/^  return Comparison\(before, after\)\.run\(\);/  (void)before, (void)after;\n  return std::nullopt;/'
