@@ -144,7 +144,8 @@ std::vector<ItemId> SearchSpace::owners() const {
   return ids;
 }
 
-void SearchSpace::quieten(const std::vector<ItemId>& makers) {
+void SearchSpace::quieten(const std::vector<ItemId>& makers, Quiet how) {
+  quiet_ = how;
   for (Member& m : pieces_)
     for (const ItemId& id : makers)
       if (id == m.id || std::find(m.twins.begin(), m.twins.end(), id) != m.twins.end())
@@ -157,10 +158,11 @@ Piece SearchSpace::turned(const Piece& piece, const Member& m, const std::vector
   const double thickness = between(m.thinnest_mm, piece.thickness_mm, m.thickest_mm, number(Turn::Thickness));
   const double taken = between(std::min(kLeastTaken, piece.taken_frac), piece.taken_frac, m.mostTaken_frac, number(Turn::Share));
   const double start = between(piece.start_mm, piece.start_mm, m.latestStart_mm, number(Turn::Start));
-  now.thickness_mm = std::clamp(stepped(thickness + m.quiet * (std::min(m.thinnest_mm, thickness) - thickness), 0.5, piece.thickness_mm),
+  const double thinner = quiet_ == Quiet::ByStart ? 0 : m.quiet;
+  now.thickness_mm = std::clamp(stepped(thickness + thinner * (std::min(m.thinnest_mm, thickness) - thickness), 0.5, piece.thickness_mm),
                                 m.thinnest_mm, m.thickest_mm);
   now.taken_frac = std::clamp(stepped(taken, 0.05, piece.taken_frac), std::min(kLeastTaken, piece.taken_frac), m.mostTaken_frac);
-  now.start_mm = std::clamp(stepped(start + m.quiet * (m.latestStart_mm - start) * 0.5, 5, piece.start_mm),
+  now.start_mm = std::clamp(stepped(start + m.quiet * (m.latestStart_mm - start) * (quiet_ == Quiet::ByStart ? 1 : 0.5), 5, piece.start_mm),
                             piece.start_mm, m.latestStart_mm);
   const plan::Backcomb& comb = piece.backcomb;
   const double turn = number(Turn::Backcomb);
@@ -237,17 +239,27 @@ std::vector<std::string> SearchSpace::sayings(const plan::ChangeSet& edit) const
     }
     if (gone > 0)
       all.push_back({100.0 + gone, groups_[g].name + ": " + std::to_string(gone) + (gone == 1 ? " piece" : " pieces") + " left out"});
-    constexpr const char* kWhat[5] = {"thickness", "taken share", "start", "backcomb depth", "pushed share"};
-    constexpr const char* kUnit[5] = {" mm", " %", " mm off the scalp", " mm", " %"};
+    if (staying == 0) continue;
+    for (int k = 0; k < 5; ++k) was[k] /= staying, is[k] /= staying;
     constexpr double kWorth[5] = {1, 5, 5, 10, 5};  // a change of this much is worth the same
-    for (int k = 0; k < 5 && staying > 0; ++k) {
-      const double from = was[k] / staying, to = is[k] / staying;
-      if (std::abs(to - from) < 0.1 * kWorth[k]) continue;
-      const int decimals = k == 0 ? 1 : 0;
-      all.push_back({std::abs(to - from) / kWorth[k] * std::sqrt(static_cast<double>(staying)),
-                     groups_[g].name + " (" + std::to_string(staying) + (staying == 1 ? " piece" : " pieces") + "): " + kWhat[k] + " " +
-                         (staying > 1 ? "on average " : "") + numberText(from, decimals) + " to " + numberText(to, decimals) + kUnit[k]});
-    }
+    const auto changed = [&](int k) { return std::abs(is[k] - was[k]) >= 0.5 * kWorth[k]; };
+    const std::string mean = staying > 1 ? "on average " : "";
+    const auto fromTo = [&](const std::string& what, int k, const char* unit) {
+      return what + " " + mean + numberText(was[k], k == 0 ? 1 : 0) + " to " + numberText(is[k], k == 0 ? 1 : 0) + unit;
+    };
+    std::vector<std::string> parts;
+    if (changed(0)) parts.push_back(fromTo("thickness", 0, " mm"));
+    if (changed(1)) parts.push_back(fromTo("taken share", 1, " %"));
+    if (changed(2)) parts.push_back(fromTo("start", 2, " mm off the scalp"));
+    if (changed(3) && is[3] < 1) parts.push_back("no backcomb (" + mean + numberText(was[3], 0) + " mm before)");
+    else if (changed(3)) parts.push_back(fromTo("backcomb depth", 3, " mm"));
+    else if (changed(4)) parts.push_back(fromTo("pushed share", 4, " %"));
+    if (parts.empty()) continue;
+    std::string text = groups_[g].name + " (" + std::to_string(staying) + (staying == 1 ? " piece): " : " pieces): ");
+    for (std::size_t i = 0; i < parts.size(); ++i) text += (i ? ", " : "") + parts[i];
+    double most = 0;
+    for (int k = 0; k < 5; ++k) most = std::max(most, std::abs(is[k] - was[k]) / kWorth[k]);
+    all.push_back({most * std::sqrt(static_cast<double>(staying)), std::move(text)});
   }
   std::stable_sort(all.begin(), all.end(), [](const Saying& a, const Saying& b) { return a.weight > b.weight; });
   std::vector<std::string> texts;

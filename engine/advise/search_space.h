@@ -33,8 +33,9 @@ class SearchSpace {
 
   /// Owners of pairs and single pieces that may go.
   std::vector<plan::ItemId> owners() const;
-  /// A piece at an opening is to be thinner and to start lower, whatever its group says.
-  void quieten(const std::vector<plan::ItemId>& makers);
+  /// Pieces at an opening give way by a third, whatever their group says.
+  enum class Quiet { ThinnerAndLower, ByStart };
+  void quieten(const std::vector<plan::ItemId>& makers, Quiet how);
 
   /// The plan with the numbers in force and some pieces gone: for trying only
   /// (runs and hand-work marks do not follow).
@@ -65,6 +66,7 @@ class SearchSpace {
   plan::ItemId choice_;
   std::vector<Member> pieces_;
   std::vector<Group> groups_;
+  Quiet quiet_ = Quiet::ThinnerAndLower;
 };
 
 }  // namespace combdraft::advise

@@ -31,7 +31,7 @@ struct Candidate {
 std::string codeName(Manner manner) {
   switch (manner) {
     case Manner::AsDrawn: return "as-drawn";
-    case Manner::SofterRoots: return "softer-roots";
+    case Manner::Starts: return "starts";
     case Manner::FewerPieces: return "fewer-pieces";
   }
   return "";
@@ -40,7 +40,7 @@ std::string codeName(Manner manner) {
 std::string sentenceOf(Manner manner) {
   switch (manner) {
     case Manner::AsDrawn: return "Keeps every piece and changes as little as will do";
-    case Manner::SofterRoots: return "Keeps every piece and its thickness; changes where light starts";
+    case Manner::Starts: return "Keeps every piece and its thickness; changes start and backcomb only";
     case Manner::FewerPieces: return "Leaves out pieces that hardly show, then changes the rest";
   }
   return "";
@@ -77,7 +77,7 @@ class Suggester::State::Run {
     if (aims_.empty()) aims_ = aimsToKeep(before_.readings);
     before_.miss_levels = missOf(before_.readings, aims_);
     tell(0.02);
-    for (const Manner manner : {Manner::AsDrawn, Manner::SofterRoots, Manner::FewerPieces}) {
+    for (const Manner manner : {Manner::AsDrawn, Manner::Starts, Manner::FewerPieces}) {
       if (const auto error = propose(manner)) return *error;
       tell(0.1 + 0.25 * (1 + static_cast<double>(manner)));
     }
@@ -137,7 +137,7 @@ class Suggester::State::Run {
   }
 
   static std::vector<Turn> turnsOf(Manner manner) {
-    if (manner == Manner::SofterRoots) return {Turn::Start, Turn::Backcomb};
+    if (manner == Manner::Starts) return {Turn::Start, Turn::Backcomb};
     return {Turn::Thickness, Turn::Share, Turn::Start, Turn::Backcomb};
   }
 
@@ -151,7 +151,7 @@ class Suggester::State::Run {
     // Blocks that are left: their pieces give way, a little at a time.
     Result<Standing> after = standing(space_.tried(c.numbers, c.gone), state_.search, Standing::Size::Search);
     for (int i = 0; after && i < kRepairs && after->lightBlock_cm2 > lines_["block.light_cm2"] && !makers_.empty(); ++i) {
-      space_.quieten(makers_);
+      space_.quieten(makers_, manner == Manner::Starts ? SearchSpace::Quiet::ByStart : SearchSpace::Quiet::ThinnerAndLower);
       after = standing(space_.tried(c.numbers, c.gone), state_.search, Standing::Size::Search);
     }
     if (!after) return after.error();

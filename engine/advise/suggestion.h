@@ -19,7 +19,7 @@ struct Wish {
 /// How a proposal goes about it; each is at most once among the proposals.
 enum class Manner {
   AsDrawn,      ///< all of thickness, share, start and backcomb, as little as will do
-  SofterRoots,  ///< start and backcomb first
+  Starts,       ///< start and backcomb only
   FewerPieces,  ///< takes out pieces that hardly show, then the rest
 };
 /// Stable short name: "as-drawn".

@@ -66,8 +66,12 @@ TEST_CASE("proposals come nearer, obey the rules, leave held pieces and are one 
     CHECK_FALSE(brokenBy(plan, after));
     CHECK(*after.find<plan::Piece>("piece-8") == held);
     CHECK(plan::applied(after, plan::inverse(p.edit)) == plan);
-    for (const auto& [id, piece] : after.pieces())
-      CHECK(piece->start_mm >= plan.find<plan::Piece>(id)->start_mm);
+    for (const auto& [id, piece] : after.pieces()) {
+      const plan::Piece& was = *plan.find<plan::Piece>(id);
+      CHECK(piece->start_mm >= was.start_mm);
+      if (p.manner == Manner::Starts) CHECK((piece->thickness_mm == was.thickness_mm && piece->taken_frac == was.taken_frac));
+    }
+    if (p.manner != Manner::FewerPieces) CHECK(after.pieces().size() == plan.pieces().size());
   }
   CHECK(proposals->front().after.miss_levels < 0.5 * proposals->front().before.miss_levels);
 
