@@ -80,11 +80,11 @@ constexpr std::array kTable{
                "Fewer 5 mm places than this are too little hair to judge contrast by.", Moves::Judgement},
     Assumption{"contrast.clear", 0.28, 0.2, 0.4, "of the planned difference", P::OwnAssumption,
                "How far apart two clear levels are, at least, after mixing and blurring.", Moves::Judgement},
-    Assumption{"contrast.clear_L", 6, 4, 10, "L*", P::OwnAssumption,
+    Assumption{"contrast.clear_L", 4, 3, 8, "L*", P::OwnAssumption,
                "The same in lightness, at least.", Moves::Judgement},
     Assumption{"contrast.soft", 0.16, 0.08, 0.25, "of the planned difference", P::OwnAssumption,
                "How far apart two levels are, at least, to be soft and not one tone.", Moves::Judgement},
-    Assumption{"contrast.soft_L", 2.5, 1.5, 5, "L*", P::OwnAssumption,
+    Assumption{"contrast.soft_L", 3, 1.5, 5, "L*", P::OwnAssumption,
                "The same in lightness, at least.", Moves::Judgement},
     Assumption{"contrast.even", 0.03, 0.02, 0.06, "of the planned difference", P::OwnAssumption,
                "A spread below this is one tone whatever its shape.", Moves::Judgement},
@@ -121,6 +121,13 @@ constexpr std::array kTable{
                "Painting a piece.", Moves::Judgement},
     Assumption{"work.backcomb_min", 0.7, 0.2, 3, "min", P::OwnAssumption,
                "Backcombing a piece, on top of placing it.", Moves::Judgement},
+    // ---- stripes and time --------------------------------------------------
+    Assumption{"stripes.seen", 0.05, 0.02, 0.15, "", P::OwnAssumption,
+               "Stripes whose contrast, as the eye weighs it, is above this are seen.", Moves::Judgement},
+    Assumption{"regrowth.near_mm", 25, 15, 40, "mm", P::OwnAssumption,
+               "How fast hair counts less the farther from the opening it lies; a third is left at this distance.", Moves::Judgement},
+    Assumption{"regrowth.tolerance_L", 5, 3, 10, "L*", P::OwnAssumption,
+               "Regrowth shows once the hair near the opening looks this much different from the first day.", Moves::Judgement},
 };
 
 const Assumption& find(std::string_view name) {

@@ -1,5 +1,7 @@
 #include "engine/look/head_hair.h"
 
+#include <algorithm>
+
 #include "engine/base/content_hash.h"
 #include "engine/head/part_line.h"
 
@@ -115,6 +117,14 @@ visibility::ViewSamples HeadHair::pictureRaster(const PictureRequest& request,
   return visibility::rasterise(locks_, specOf(request.view, request.pixel_mm),
                                measured ? ground_->measuredDepth(v) : own,
                                visibility::Shading::ForTheEye, seed(), stop);
+}
+
+visibility::ViewSamples HeadHair::closeUp(const visibility::RasterSpec& spec,
+                                          std::stop_token stop) const {
+  visibility::RasterSpec body = spec;  // millimetre by millimetre at the finest
+  body.pixel_mm = std::max(spec.pixel_mm, 1.0);
+  return visibility::rasterise(locks_, spec, ground_->bodyDepthIn(body),
+                               visibility::Shading::None, seed(), stop);
 }
 
 }  // namespace combdraft::look

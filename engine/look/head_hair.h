@@ -49,6 +49,8 @@ class HeadHair {
 
   /// A raster for a picture. Empty when stopped.
   visibility::ViewSamples pictureRaster(const PictureRequest& request, std::stop_token stop) const;
+  /// A raster of any part of a view, without shading. Empty when stopped.
+  visibility::ViewSamples closeUp(const visibility::RasterSpec& spec, std::stop_token stop) const;
   visibility::RasterSpec specOf(head::ViewName view, double pixel_mm) const {
     return ground_->specOf(view, pixel_mm);
   }

@@ -78,3 +78,9 @@ mutation light-and-dark-swapped 'light blocks at an opening are called dark, and
 mutation rules-not-asked 'remedies and suggestions may do what is forbidden' \
   engine/advise/rules.cpp '[rules]' \
   's/^  return Comparison\(before, after\)\.run\(\);/  (void)before, (void)after;\n  return std::nullopt;/'
+
+mutation blurred-lightness 'the eye blurs L*, not light' \
+  engine/look/local_picture.cpp 'a few light strands in dark hair*' \
+  's/y \+= colours\.at\(who\.lock\(\), who\.bin\(\)\)\.y \/ kSamples;/y += static_cast<float>(colour::lightnessFromY(colours.at(who.lock(), who.bin()).y) \/ 100) \/ kSamples;/
+   s/colour::lightnessFromY\(((fine|wide)Light\[at\] \/ view\.(fine|wide)Cover\[at\])\)/100.0 * (\1)/
+   s/return colour::lightnessFromY\((single\[.*\])\);/return 100.0 * \1;/'

@@ -1,6 +1,7 @@
 // Two levels or one: the verdict on simulated populations, and its fit against
 // the reference table of separation measures [Ashman1994].
 #include <catch2/catch.hpp>
+#include <algorithm>
 
 #include "engine/base/number_text.h"
 #include "engine/base/random.h"
@@ -90,6 +91,60 @@ TEST_CASE("two populations three and four widths apart are called two clear leve
   // One width apart is one tone or soft, never two.
   const Verdicts close = judged(kCells, [&](auto i, auto s) { return 4 * (normal(i, s) + (uniform(i, s) < 0.5 ? 1 : 0)); });
   CHECK(close.two == 0);
+}
+
+TEST_CASE("a head going two levels is judged as one going five", "[look][contrast]") {
+  // The same populations in half the L*, on a plan of half the difference.
+  const auto half = [&](auto make) {
+    int two = 0;
+    for (std::uint64_t seed = 0; seed < 40; ++seed)
+      if (look::judge(population(seed, kCells, make), kPlanned / 2, 1).verdict == ContrastVerdict::TwoClearLevels) ++two;
+    return two;
+  };
+  for (const double d : {3.0, 4.0})
+    for (const double share : {0.15, 0.30, 0.50}) {
+      CAPTURE(d, share);
+      CHECK(half([&](auto i, auto s) { return kWidth / 2 * (normal(i, s) + (randomUniform(s, i, 9) < share ? d : 0)); }) >= 35);
+    }
+  const double sd = 3;
+  CHECK(half([&](auto i, auto s) { return sd * normal(i, s); }) == 0);
+  CHECK(half([&](auto i, auto s) { return sd * std::sqrt(12.0) * (uniform(i, s) - 0.5); }) == 0);
+  CHECK(half([&](auto i, auto s) { return -sd * std::log(1 - uniform(i, s)); }) == 0);
+  CHECK(half([&](auto i, auto s) { return sd * std::sqrt(12.0) * (static_cast<double>(i) / kCells - 0.5) + 0.3 * sd * normal(i, s); }) == 0);
+}
+
+TEST_CASE("two levels do not rest on a few places", "[look][contrast]") {
+  const auto with = [&](double share) {
+    return judged(kCells, [&, share](auto i, auto s) { return kWidth * (normal(i, s) + (randomUniform(s, i, 9) < share ? 8 : 0)); });
+  };
+  CHECK(with(0.01).two == 0);
+  CHECK(with(0.01).one == 40);
+  CHECK(with(0.035).two <= 2);  // soft
+  CHECK(with(0.08).two == 40);
+  // The least share is an assumption.
+  const auto values = population(1, kCells, [](auto i, auto s) { return kWidth * (normal(i, s) + (randomUniform(s, i, 9) < 0.08 ? 8 : 0)); });
+  const look::Contrast c = look::judge(values, kPlanned, 1);
+  CHECK(c.light_share == Approx(0.08).margin(0.03));
+  CHECK(c.light_share + c.dark_share == Approx(1));
+  CHECK(look::judge(values, kPlanned, 1, Assumptions().with("contrast.share", 0.12)).verdict == ContrastVerdict::Soft);
+}
+
+TEST_CASE("the histogram holds every place once, in whole steps", "[look][contrast]") {
+  for (const double sd : {0.2, 3.0, 40.0}) {
+    const auto values = population(4, kCells, [sd](auto i, auto s) { return sd * normal(i, s); });
+    const look::Histogram h = look::judge(values, kPlanned, 1).local;
+    CAPTURE(sd, h.from, h.step, h.counts.size());
+    CHECK(h.counts.size() <= 41);
+    CHECK(h.step == std::floor(h.step));
+    int all = 0;
+    for (std::size_t k = 0; k < h.counts.size(); ++k) {
+      all += h.counts[k];
+      const double low = h.from + static_cast<double>(k) * h.step;
+      CHECK(h.counts[k] == std::count_if(values.begin(), values.end(), [&](double v) { return v >= low && v < low + h.step; }));
+    }
+    CHECK(all == kCells);
+  }
+  CHECK(look::judge({}, kPlanned, 1).local.counts.empty());
 }
 
 TEST_CASE("too few cells and too little difference are not judged", "[look][contrast]") {
