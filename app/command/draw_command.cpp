@@ -27,6 +27,7 @@ QString captionOf(const plan::Plan& plan, const look::LookSettings& s, paint::Pa
   text += ", " + std::string(colour::lightWord(s.light));
   if (s.weeks > 0) text += ", " + numberText(s.weeks) + " weeks later";
   if (s.subject == look::Subject::Today) text += ", today";
+  if (s.moisture == look::Moisture::Wet) text += ", wet";
   std::replace(text.begin(), text.end(), '-', ' ');
   return QString::fromStdString(text);
 }

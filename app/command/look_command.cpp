@@ -38,7 +38,7 @@ Result<LookReport> lookAt(const std::string& file, const LookCommand& command, K
       settings->choice.empty() ? plan->info().activeChoice : settings->choice;
   const auto* chosen = plan->find<plan::Choice>(choice);
   return LookReport{file, plan->info().title, choiceName(*plan, *settings), *settings,
-                    std::move(readings), chosen ? chosen->targets : Targets{}};
+                    std::move(readings), chosen ? chosen->targets : Targets{}, plan->info().assumptions};
 }
 
 }  // namespace

@@ -4,6 +4,8 @@
 #include <vector>
 
 #include "app/command/options.h"
+#include "app/paint/assumption_words.h"
+#include "app/paint/reading_words.h"
 #include "engine/base/number_text.h"
 
 namespace combdraft::command {
@@ -33,7 +35,7 @@ std::vector<std::string> row(const std::string& name, const std::optional<look::
           numberText(100 * r->skin_share, 0),
           numberText(r->lightness, 1),
           range,
-          numberText(r->level, 1),
+          (paint::isGrey(*r) ? "light as " : "") + numberText(r->level, 1),
           numberText(100 * r->light_share, 0),
           words,
           warmth};
@@ -50,6 +52,8 @@ void reading(JsonOut& out, const std::optional<look::Reading>& r) {
   field("a", &look::Reading::a, 3);
   field("b", &look::Reading::b, 3);
   field("level", &look::Reading::level, 3);
+  out.key("grey");
+  r ? out.boolean(paint::isGrey(*r)) : out.null();
   field("light_share", &look::Reading::light_share, 4);
   const bool known = r && r->rangeKnown;
   out.key("low");
@@ -106,6 +110,7 @@ std::string lookTable(const LookReport& report) {
   else
     text += ", lifts " + std::string(liftWord(s.lift)) + ", " + std::string(tonerWord(s.toner)) +
             " toner";
+  if (s.moisture == look::Moisture::Wet) text += ", wet";
   text += ", " + std::to_string(report.readings.locks) + " locks\n\n";
 
   std::vector<std::vector<std::string>> rows;
@@ -128,10 +133,16 @@ std::string lookTable(const LookReport& report) {
   }
   if (!report.readings.movesMost.empty()) {
     text += "\nwhat moves the range most:";
-    for (const std::string& name : report.readings.movesMost) text += " " + name;
+    const char* between = " ";
+    for (const std::string& name : report.readings.movesMost) {
+      text += between + paint::assumptionName(name).toStdString() + " (" + name + ")";
+      between = ", ";
+    }
     text += "\n";
   }
   text += targetLines(report.targets, report.readings);
+  const std::string changed = paint::changedText(report.assumptions).toStdString();
+  if (!changed.empty()) text += "\n" + changed + "\n";
   text += "\nA picture of the plan, not a promise; a test strand shows how far this hair "
           "lightens.\n";
   return text;
@@ -156,6 +167,7 @@ void lookJson(JsonOut& out, const LookReport& report) {
   text("light", colour::lightWord(s.light));
   number("weeks", s.weeks, 3);
   text("subject", s.subject == look::Subject::Today ? "today" : "planned");
+  text("moisture", s.moisture == look::Moisture::Wet ? "wet" : "dry");
   text("lift", liftWord(s.lift));
   text("toner", tonerWord(s.toner));
   number("distance_m", s.distance_m, 3);
@@ -193,6 +205,18 @@ void lookJson(JsonOut& out, const LookReport& report) {
   out.endList();
   out.key("targets");
   targetJson(out, report.targets, report.readings);
+  out.key("assumptions_changed");
+  out.beginList();
+  for (const paint::ChangedAssumption& changed : paint::changedAssumptions(report.assumptions)) {
+    out.beginObject();
+    text("name", changed.assumption->name);
+    text("words", paint::assumptionName(changed.assumption->name).toStdString());
+    number("value", changed.value, 6);
+    number("default", changed.assumption->value, 6);
+    text("unit", changed.assumption->unit);
+    out.endObject();
+  }
+  out.endList();
   // Places for what later formats fill; programs may rely on the lists.
   for (const char* name : {"openings", "findings"}) {
     out.key(name);

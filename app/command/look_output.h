@@ -1,5 +1,6 @@
 #pragma once
 // Readings as a table for people and as JSON for programs.
+#include <map>
 #include <string>
 
 #include "app/command/json_out.h"
@@ -13,6 +14,7 @@ struct LookReport {
   look::LookSettings settings;
   look::Readings readings;
   Targets targets;  ///< of the choice
+  std::map<std::string, double> assumptions;  ///< the plan's overrides
 };
 
 std::string lookTable(const LookReport& report);

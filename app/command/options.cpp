@@ -78,6 +78,8 @@ void addLookOptions(CLI::App& app, LookOptions& options) {
           "before or after the toner");
   app.add_flag_callback(
       "--today", [&s] { s.subject = look::Subject::Today; }, "the hair as it came in");
+  app.add_flag_callback(
+      "--wet", [&s] { s.moisture = look::Moisture::Wet; }, "the hair wet");
   addNumber(app, "--distance", s.distance_m, 0.3, 10, "m", "viewing distance, for contrast");
   app.add_option("--choice", options.choice, "choice of the plan; its active one when not given")
       ->type_name("NAME");

@@ -21,8 +21,8 @@ struct LookOptions {
 CLI::Option* addNumber(CLI::App& app, const std::string& name, double& value, double low,
                        double high, const std::string& unit, const std::string& what);
 
-/// --worn, --part-shift, --weeks, --light, --lift, --toner, --today, --choice,
-/// --locks, --distance.
+/// --worn, --part-shift, --weeks, --light, --lift, --toner, --today, --wet,
+/// --distance, --choice, --locks, --raised.
 void addLookOptions(CLI::App& app, LookOptions& options);
 
 /// The settings with the choice's id filled in; error UnknownName when the

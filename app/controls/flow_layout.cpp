@@ -2,6 +2,8 @@
 
 #include <QStyle>
 #include <QWidget>
+#include <algorithm>
+#include <iterator>
 
 namespace combdraft::controls {
 
@@ -31,7 +33,8 @@ void FlowLayout::setGeometry(const QRect& rect) {
 
 QSize FlowLayout::minimumSize() const {
   QSize size;
-  for (const QLayoutItem* item : items_) size = size.expandedTo(item->minimumSize());
+  for (const QLayoutItem* item : items_)
+    if (!item->isEmpty()) size = size.expandedTo(item->minimumSize());
   const QMargins m = contentsMargins();
   return size + QSize(m.left() + m.right(), m.top() + m.bottom());
 }
@@ -40,13 +43,16 @@ int FlowLayout::flow(const QRect& rect, Apply apply) const {
   const QRect inside = rect.marginsRemoved(contentsMargins());
   const Qt::LayoutDirection direction =
       parentWidget() ? parentWidget()->layoutDirection() : Qt::LeftToRight;
+  std::vector<QLayoutItem*> shown;  // what is hidden takes no place
+  std::copy_if(items_.begin(), items_.end(), std::back_inserter(shown),
+               [](const QLayoutItem* item) { return !item->isEmpty(); });
   int y = inside.y();
   std::size_t first = 0;
-  while (first < items_.size()) {
+  while (first < shown.size()) {
     int width = 0, height = 0;
     std::size_t last = first;
-    while (last < items_.size()) {
-      const QSize hint = items_[last]->sizeHint();
+    while (last < shown.size()) {
+      const QSize hint = shown[last]->sizeHint();
       const int with = width + (last == first ? 0 : spacingX_) + hint.width();
       if (last > first && with > inside.width()) break;
       width = with;
@@ -56,16 +62,16 @@ int FlowLayout::flow(const QRect& rect, Apply apply) const {
     if (apply == Apply::Yes) {
       int x = inside.x();
       for (std::size_t i = first; i < last; ++i) {
-        const QSize hint = items_[i]->sizeHint();
+        const QSize hint = shown[i]->sizeHint();
         const QRect place(x, y + (height - hint.height()) / 2, hint.width(), hint.height());
-        items_[i]->setGeometry(QStyle::visualRect(direction, inside, place));
+        shown[i]->setGeometry(QStyle::visualRect(direction, inside, place));
         x += hint.width() + spacingX_;
       }
     }
     y += height + spacingY_;
     first = last;
   }
-  const int bottom = items_.empty() ? y : y - spacingY_;
+  const int bottom = shown.empty() ? y : y - spacingY_;
   return bottom - rect.y() + contentsMargins().bottom();
 }
 

@@ -47,7 +47,7 @@ NumberField::NumberField(NumberFieldSpec spec, QWidget* parent)
   if (!boxOnly) {
     unit_ = new QLabel(this);
     unit_->setProperty("soft", true);
-    unit_->setFixedWidth(digit * 4);
+    unit_->setMinimumWidth(digit * 4);
     row->addWidget(unit_);
   }
 

@@ -5,11 +5,13 @@
 #include <QUndoView>
 #include <QVBoxLayout>
 
+#include "app/cards/assumptions_card.h"
 #include "app/cards/choices_card.h"
 #include "app/cards/formula_card.h"
 #include "app/cards/hair_card.h"
 #include "app/cards/head_card.h"
 #include "app/cards/piece_card.h"
+#include "app/cards/reading_card.h"
 #include "app/cards/section_card.h"
 #include "app/desk/findings_list.h"
 
@@ -40,6 +42,14 @@ CardColumn::CardColumn(document::DocumentController& controller, QWidget* parent
   stack_->addWidget(done);
   choices_ = new cards::ChoicesCard(controller, this);
   stack_->addWidget(scrolled(choices_, tr("Choices card")));
+  assumptions_ = new cards::AssumptionsCard(controller, this);
+  stack_->addWidget(scrolled(assumptions_, tr("Assumptions card")));
+  reading_ = new cards::ReadingCard(this);
+  stack_->addWidget(scrolled(reading_, tr("Reading card")));
+  connect(reading_, &cards::ReadingCard::assumptionWanted, this, [this](const std::string& key) {
+    turnTo(Card::Assumptions);
+    assumptions_->showAssumption(key);
+  });
   findings_ = new FindingsList(controller, this);
   stack_->addWidget(findings_);
   connect(tabs_, &controls::Segments::chosen, stack_, &QStackedWidget::setCurrentIndex);

@@ -9,8 +9,10 @@ class QStackedWidget;
 class QUndoView;
 
 namespace combdraft::cards {
+class AssumptionsCard;
 class ChoicesCard;
 class PieceCard;
+class ReadingCard;
 }
 
 namespace combdraft::desk {
@@ -21,8 +23,9 @@ class CardColumn : public QFrame {
   Q_OBJECT
 
  public:
-  enum class Card { Piece, Section, Head, Hair, Formula, Done, Choices, Findings };
-  static constexpr int kCards = 8;
+  /// The last four stand behind no tab: they are opened from tools and look.
+  enum class Card { Piece, Section, Head, Hair, Formula, Done, Choices, Assumptions, Reading, Findings };
+  static constexpr int kCards = 10;
 
   explicit CardColumn(document::DocumentController& controller, QWidget* parent = nullptr);
   void turnTo(Card card);
@@ -30,6 +33,8 @@ class CardColumn : public QFrame {
   FindingsList* findings() { return findings_; }
   cards::PieceCard* pieceCard() { return piece_; }
   cards::ChoicesCard* choicesCard() { return choices_; }
+  cards::AssumptionsCard* assumptionsCard() { return assumptions_; }
+  cards::ReadingCard* readingCard() { return reading_; }
 
  protected:
   void changeEvent(QEvent* event) override;
@@ -42,6 +47,8 @@ class CardColumn : public QFrame {
   QStackedWidget* stack_;
   cards::PieceCard* piece_;
   cards::ChoicesCard* choices_;
+  cards::AssumptionsCard* assumptions_;
+  cards::ReadingCard* reading_;
   FindingsList* findings_;
 };
 

@@ -11,8 +11,10 @@
 #include "app/cards/choices_card.h"
 #include "app/cards/target_words.h"
 #include "app/controls/number_input.h"
+#include "app/controls/theme.h"
 #include "app/desk/compare_picture.h"
 #include "app/desk/readings_strip.h"
+#include "app/paint/reading_words.h"
 #include "engine/plan/choice_edits.h"
 #include "engine/plan/plan_words.h"
 
@@ -257,8 +259,9 @@ void CompareView::clear() {
 
 void CompareView::showPictures() {
   scene_ = std::make_shared<const paint::Scene>(controller_.plan(), plan::ItemId(), scene_.get());
-  const paint::Ground ground = viewState_.surround() == document::Surround::MidGrey ? paint::Ground::MidGrey
-                                                                                      : paint::Ground::Paper;
+  const bool grey = viewState_.surround() == document::Surround::MidGrey ||
+                    controls::currentTheme().name == controls::ThemeName::Dark;  // as on the sheet
+  const paint::Ground ground = grey ? paint::Ground::MidGrey : paint::Ground::Paper;
   for (Side& side : sides_) {
     side.picture->show(scene_, side.look, view(), ground);
     side.picture->setAccessibleName(tr("Look of %1, %2").arg(nameOf(side), viewChoice_->currentText()));
@@ -300,7 +303,7 @@ void CompareView::fillTable() {
       cell->setText(tr("%1, %2").arg(text.level, verdictText(contrast)));
       cell->setToolTip(tr("%1, %2, %3").arg(text.lightness, text.light, verdictText(contrast)));
       QPixmap swatch(fontMetrics().height(), fontMetrics().height());
-      swatch.fill(swatchColour(*readings[s], look->settings.light));
+      swatch.fill(paint::swatchColour(*readings[s], look->settings.light));
       cell->setIcon(swatch);
     }
     table_->item(r, Difference)->setText(readings[0] && readings[1] ? differenceText(*readings[0], *readings[1])

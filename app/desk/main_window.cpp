@@ -7,6 +7,7 @@
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
+#include "app/cards/reading_card.h"
 #include "app/controls/theme.h"
 #include "app/desk/card_column.h"
 #include "app/desk/command_search.h"
@@ -46,6 +47,7 @@ MainWindow::MainWindow(const DeskPlaces& places, PassesMaker makePasses)
   buildMenusAndTools();
   buildFindingsButton();
   connectAll();
+  connectReadings();
   connectSettings();
   connectPatterns();
   connectChoices();
@@ -124,6 +126,7 @@ void MainWindow::connectAll() {
               shownLook_.reset();
               sheet_->setLook(nullptr);  // no head wears the hair of the one before
               readings_->clear();
+              cards_->readingCard()->clear();
             }
             requestLook();
             if (change.kind != DocumentChange::Kind::Tentative) {
@@ -138,7 +141,9 @@ void MainWindow::connectAll() {
   });
   connect(&controller_, &document::DocumentController::selectionChanged, this, [this] {
     actions_.refresh();
-    if (!controller_.selection().isEmpty() && cards_->current() != CardColumn::Card::Findings)
+    // These two are about the look and follow the hand.
+    const bool stays = cards_->current() == CardColumn::Card::Findings || cards_->current() == CardColumn::Card::Reading;
+    if (!controller_.selection().isEmpty() && !stays)
       cards_->turnTo(controller_.document().find<plan::Section>(controller_.selection().lead())
                          ? CardColumn::Card::Section
                          : CardColumn::Card::Piece);
@@ -173,10 +178,9 @@ void MainWindow::connectAll() {
             sheet_->setLook(result);
             readings_->set(*result);
             readings_->setAims(controller_.plan());
+            cards_->readingCard()->set(*result);
             messages_->clear(QStringLiteral("look"));
           });
-  connect(&looks_, &live::LookService::freshnessChanged, this,
-          [this] { readings_->setFreshness(looks_.freshness()); });
   connect(&looks_, &live::LookService::failed, this, [this](const Error& error) {
     messages_->say({Message::Kind::Caution,
                      tr("The look cannot be worked out: %1").arg(QString::fromStdString(describe(error))),

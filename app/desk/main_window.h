@@ -108,6 +108,8 @@ class MainWindow : public QMainWindow {
   void declarePatternActions();
   void declareToolActions();
   void declareViewActions();
+  void declareLookActions();  ///< main_window_look.cpp; fills its menu
+  void declareReadingActions();
   void declareSettingsActions();
   void declareWidthActions();
   void buildMenusAndTools();
@@ -128,6 +130,10 @@ class MainWindow : public QMainWindow {
   bool isComparing() const;
   void showCompare();
   void showSheet();
+  // readings (main_window_look.cpp)
+  void connectReadings();
+  void foldReadings();
+  store::Settings::WindowHeight heightNow() const;
 
   // habits (main_window_settings.cpp)
   void buildFindingsButton();
@@ -135,7 +141,7 @@ class MainWindow : public QMainWindow {
   void takePreferences();
   void offerHints();
   void restoreWindow();
-  void fitReadings();
+  void fitReadings();  ///< main_window_look.cpp
   void widenCards(int steps);
   void keepWindow();
   MainWindow* windowWith(const QString& path) const;
@@ -188,6 +194,7 @@ class MainWindow : public QMainWindow {
   std::vector<look::PictureRequest> askedPictures_;
   std::shared_ptr<const live::LookResult> shownLook_;  ///< null: none yet for this document
   bool closing_ = false;
+  std::optional<store::Settings::WindowHeight> fittedHeight_;  ///< that the readings are folded for
   Page before_ = Page::Start;  ///< where a page of settings leads back to
 
   QStackedWidget* pages_ = nullptr;

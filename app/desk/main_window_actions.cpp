@@ -154,8 +154,9 @@ void MainWindow::declareViewActions() {
                 [this] {
                   view_.setSurround(view_.surround() == Surround::MidGrey ? Surround::Paper : Surround::MidGrey);
                 },
-                working, [this] { return view_.surround() == Surround::MidGrey; }, tr("Grey")});
-  actions_.add({QStringLiteral("view.dark"), tr("Dark &window"), tr("Dark colours for the salon floor; hair keeps its own surround"),
+                {[working] { return working() && !isDark(); }, tr("Open a plan in a light window; a dark one always has it")},
+                [this] { return isDark() || view_.surround() == Surround::MidGrey; }, tr("Grey")});
+  actions_.add({QStringLiteral("view.dark"), tr("Dark &window"), tr("Dark colours for the salon floor; hair stands on mid grey"),
                 QKeySequence(Qt::Key_F9), QStringLiteral("theme"),
                 [this] {
                   store::Preferences next = settings_.preferences();
@@ -190,6 +191,7 @@ void MainWindow::declareViewActions() {
   card("view.headCard", tr("&Head card"), tr("Measures, part and swirls"), Qt::Key_3, Card::Head);
   card("view.hairCard", tr("H&air card"), tr("How much, how long, which level"), Qt::Key_4, Card::Hair);
   card("view.formulaCard", tr("&Formula card"), tr("Mixtures as typed from their leaflets"), Qt::Key_5, Card::Formula);
+  declareReadingActions();
   card("view.done", tr("What was chan&ged"), tr("Every change by name; choose one to go back to it"), Qt::Key_6, Card::Done);
 }
 
@@ -208,7 +210,8 @@ void MainWindow::buildMenusAndTools() {
   fill(view, {"view.diagram", "view.both", "view.look", ""});
   QMenu* large = view->addMenu(tr("La&rge view"));
   fill(large, {"view.large.front", "view.large.back", "view.large.left", "view.large.right", "view.large.top", "view.large.crown", "", "view.large.all"});
-  fill(view, {"", "view.pieceCard", "view.sectionCard", "view.headCard", "view.hairCard", "view.formulaCard", "view.done", "view.choicesCard", "view.findings", "", "view.cardsWider", "view.cardsNarrower", "", "view.surround", "view.dark"});
+  fill(view, {"", "view.pieceCard", "view.sectionCard", "view.headCard", "view.hairCard", "view.formulaCard", "view.done", "view.choicesCard", "view.assumptions", "view.reading", "view.findings", "", "view.cardsWider", "view.cardsNarrower", "view.foldReadings", "", "view.surround", "view.dark"});
+  declareLookActions();
   menuBar()->setAccessibleName(tr("Menus"));
 
   tools_ = addToolBar(tr("Tools"));

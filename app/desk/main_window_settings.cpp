@@ -24,8 +24,6 @@
 namespace combdraft::desk {
 namespace {
 
-constexpr int kLowWindow_lines = 38;  // below, readings make room for the sheet
-
 controls::ThemeName themeFor(store::ThemeChoice choice) {
   switch (choice) {
     case store::ThemeChoice::Light: return controls::ThemeName::Light;
@@ -205,10 +203,6 @@ void MainWindow::changeEvent(QEvent* event) {
 void MainWindow::resizeEvent(QResizeEvent* event) {
   QMainWindow::resizeEvent(event);
   fitReadings();
-}
-
-void MainWindow::fitReadings() {
-  readings_->setDetail(height() < kLowWindow_lines * fontMetrics().height() ? Detail::LevelOnly : Detail::All);
 }
 
 void MainWindow::widenCards(int steps) {

@@ -51,7 +51,7 @@ PreferencesPage::PreferencesPage(QWidget* parent) : QWidget(parent) {
   theme_ = choice(tr("Theme"), {{tr("Light"), tr("Paper and graphite"), {}},
                                 {tr("Dark"), tr("For the salon floor"), {}},
                                 {tr("As the system"), tr("Light or dark as the desktop asks"), {}}});
-  softLabel(tr("Hair is always judged on its own paper or mid-grey surround, and everything printed is light."));
+  softLabel(tr("Hair is judged on paper or on mid grey, in a dark window always on mid grey; everything printed is light."));
   connect(theme_, &controls::Segments::chosen, this, changeTo([](store::Preferences& p, int index) {
             p.theme = static_cast<store::ThemeChoice>(index);
           }));

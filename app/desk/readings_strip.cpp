@@ -1,16 +1,18 @@
 #include "app/desk/readings_strip.h"
 
 #include <QHBoxLayout>
+#include <QKeyEvent>
 #include <QPainter>
+#include <QPushButton>
 #include <QScrollArea>
 #include <QScrollBar>
+#include <QStyleOption>
 #include <QVBoxLayout>
-#include <cmath>
 
 #include "app/cards/target_words.h"
 #include "app/controls/number_input.h"
 #include "app/controls/theme.h"
-#include "engine/colour/screen.h"
+#include "app/paint/reading_words.h"
 #include "engine/plan/plan_words.h"
 
 namespace combdraft::desk {
@@ -18,35 +20,23 @@ namespace combdraft::desk {
 using controls::shownNumber;
 using Freshness = live::LookService::Freshness;
 
-// Own choice: natural and bare hair of such lightness has a chroma of 15 and more.
-constexpr double kGrey_chroma = 8;
-
 ReadingText readingText(const look::Reading& reading, const look::Contrast* contrast) {
   ReadingText text;
-  // Grey (white among dark, or ash): its lightness has a level, its colour has none.
-  const bool grey = reading.level > 5.5 && std::hypot(reading.a, reading.b) < kGrey_chroma;
-  const QString level = reading.level > 10.05 ? QStringLiteral("10+") : shownNumber(reading.level, 1);
-  text.level = grey ? ReadingTile::tr("Light as %1").arg(level) : ReadingTile::tr("Level %1").arg(level);
-  text.lightness = ReadingTile::tr("L* %1").arg(shownNumber(reading.lightness, 0));
-  if (reading.rangeKnown)
-    text.lightness = ReadingTile::tr("%1 (%2 to %3)")
-                         .arg(text.lightness, shownNumber(reading.low, 0),
-                              shownNumber(reading.high, 0));
+  text.level = paint::levelText(reading);
+  text.lightness = ReadingTile::tr("L* %1").arg(paint::lightnessText(reading));
   text.light = ReadingTile::tr("%1 % light").arg(shownNumber(100 * reading.light_share, 0));
-  if (contrast) text.contrast = QString::fromUtf8(look::verdictWord(contrast->verdict).data());
+  if (contrast) {
+    const std::string_view word = look::verdictWord(contrast->verdict);
+    text.contrast = ReadingTile::tr("contrast:\n%1").arg(QString::fromUtf8(word.data(), static_cast<qsizetype>(word.size())));
+  }
   return text;
 }
 
-QColor swatchColour(const look::Reading& reading, colour::Light light) {
-  const colour::Xyz xyz =
-      colour::xyzFrom({reading.lightness, reading.a, reading.b}, colour::whitePoint(light));
-  const std::array<double, 3> rgb = colour::linearSrgb(xyz, light);
-  return QColor(colour::encodeSrgb(rgb[0]), colour::encodeSrgb(rgb[1]), colour::encodeSrgb(rgb[2]));
-}
-
-ReadingTile::ReadingTile(const QString& name, QWidget* parent) : QFrame(parent), name_(name) {
+ReadingTile::ReadingTile(const QString& name, QWidget* parent) : QAbstractButton(parent), name_(name) {
   setObjectName(QStringLiteral("tile"));
   setFocusPolicy(Qt::TabFocus);
+  setCursor(Qt::PointingHandCursor);
+  setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Preferred);
   auto* column = new QVBoxLayout(this);
   const int swatch = QFontMetrics(font()).height();
   column->setContentsMargins(6, swatch + 8, 3, 5);
@@ -58,6 +48,7 @@ ReadingTile::ReadingTile(const QString& name, QWidget* parent) : QFrame(parent),
     f.setWeight(strong ? QFont::DemiBold : QFont::Normal);
     label->setFont(f);
     label->setProperty("soft", soft);
+    label->setAttribute(Qt::WA_TransparentForMouseEvents);
     column->addWidget(label);
     return label;
   };
@@ -75,11 +66,16 @@ ReadingTile::ReadingTile(const QString& name, QWidget* parent) : QFrame(parent),
 
 void ReadingTile::await() {
   level_->setText(tr("…"));
-  for (QLabel* label : {lightness_, share_, contrast_}) label->clear();
+  leaveEmpty();
   swatch_ = QColor();
   setToolTip(tr("%1: being worked out").arg(title_->text()));
   describe();
   update();
+}
+
+void ReadingTile::leaveEmpty() {
+  for (QLabel* label : {lightness_, share_}) label->clear();
+  contrast_->setText(QStringLiteral("\n"));  // as high as one that is known
 }
 
 void ReadingTile::set(const std::optional<look::Reading>& reading, const look::Contrast* contrast,
@@ -89,17 +85,20 @@ void ReadingTile::set(const std::optional<look::Reading>& reading, const look::C
     level_->setText(text.level);
     lightness_->setText(text.lightness);
     share_->setText(text.light);
-    contrast_->setText(text.contrast);
-    swatch_ = swatchColour(*reading, light);
-    setToolTip(tr("%1: %2 of hair seen, sampling error %3 L*. %4")
-                   .arg(title_->text(), tr("%1 cm²").arg(shownNumber(reading->seen_mm2 / 100, 0)),
-                        shownNumber(reading->sampling_error, 2),
-                        reading->rangeKnown
-                            ? tr("The range comes from the assumptions, one at a time.")
-                            : tr("Range not yet known.")));
+    contrast_->setText(text.contrast.isEmpty() ? QStringLiteral("\n") : text.contrast);
+    swatch_ = paint::swatchColour(*reading, light);
+    QStringList tip{tr("%1: %2 of hair seen, sampling error %3 L*.")
+                        .arg(title_->text(), tr("%1 cm²").arg(shownNumber(reading->seen_mm2 / 100, 0)),
+                             shownNumber(reading->sampling_error, 2)),
+                    reading->rangeKnown ? tr("The range comes from the assumptions, one at a time.")
+                                        : tr("Range not yet known."),
+                    paint::lightnessMeaning()};
+    if (contrast) tip << paint::contrastSentence(*contrast);
+    tip << tr("Press to see how it came about.");
+    setToolTip(tip.join(u'\n'));
   } else {
     level_->setText(tr("not seen"));
-    for (QLabel* label : {lightness_, share_, contrast_}) label->clear();
+    leaveEmpty();
     swatch_ = QColor();
     setToolTip(tr("%1: too little of it is seen this way").arg(title_->text()));
   }
@@ -113,10 +112,13 @@ void ReadingTile::setFreshness(Freshness freshness) {
   update();
 }
 
-void ReadingTile::setDetail(Detail detail) {
-  for (QLabel* label : {lightness_, share_, contrast_}) label->setVisible(detail == Detail::All);
-  layout()->activate();
-  updateGeometry();
+QSize ReadingTile::sizeHint() const { return layout()->sizeHint(); }
+
+QString ReadingTile::line() const {
+  QStringList parts{title_->text() + QStringLiteral(": ") + level_->text()};
+  for (const QLabel* label : {lightness_, share_})
+    if (!label->text().isEmpty()) parts << label->text();
+  return parts.join(QStringLiteral(", "));
 }
 
 void ReadingTile::setAim(const QString& brief, const QString& full, const QString& met) {
@@ -130,15 +132,18 @@ void ReadingTile::setAim(const QString& brief, const QString& full, const QStrin
 void ReadingTile::describe() {
   QStringList parts{title_->text(), level_->text()};
   for (const QLabel* label : {lightness_, share_, contrast_})
-    if (!label->text().isEmpty()) parts << label->text();
+    if (!label->text().trimmed().isEmpty()) parts << label->text();
   if (!aimSentence_.isEmpty()) parts << aimSentence_;
   if (freshness_ == Freshness::Lagging) parts << tr("of the plan before the last change");
-  setAccessibleName(parts.join(QStringLiteral(", ")));
+  setAccessibleName(parts.join(QStringLiteral(", ")).replace(u'\n', u' '));
 }
 
 void ReadingTile::paintEvent(QPaintEvent* event) {
-  QFrame::paintEvent(event);
+  Q_UNUSED(event);
   QPainter painter(this);
+  QStyleOption option;
+  option.initFrom(this);
+  style()->drawPrimitive(QStyle::PE_Widget, &option, &painter, this);  // ground and edge of the style sheet
   painter.setRenderHint(QPainter::Antialiasing);
   const controls::Theme& t = controls::currentTheme();
   const QRectF place(7.5, 6.5, width() - 15, QFontMetrics(font()).height() - 1);
@@ -161,6 +166,11 @@ void ReadingTile::paintEvent(QPaintEvent* event) {
   }
 }
 
+void ReadingTile::keyPressEvent(QKeyEvent* event) {
+  if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) return click();
+  QAbstractButton::keyPressEvent(event);
+}
+
 ReadingsStrip::ReadingsStrip(QWidget* parent) : QFrame(parent) {
   setObjectName(QStringLiteral("strip"));
   setAccessibleName(tr("Readings"));
@@ -169,13 +179,34 @@ ReadingsStrip::ReadingsStrip(QWidget* parent) : QFrame(parent) {
   column->setSpacing(3);
   state_ = new QLabel(this);
   state_->setProperty("soft", true);
+  const auto quietButton = [this](QString name) {
+    auto* button = new QPushButton(this);
+    button->setProperty("quiet", true);
+    button->setMinimumHeight(28);
+    button->setObjectName(std::move(name));
+    return button;
+  };
   auto* head = new QHBoxLayout;
-  head->addWidget(state_, 1);
+  head->setSpacing(4);
+  fold_ = quietButton(QStringLiteral("foldReadings"));
+  head->addWidget(fold_);
+  connect(fold_, &QPushButton::clicked, this, &ReadingsStrip::foldWanted);
+  head->addWidget(state_);
+  whole_ = quietButton(QStringLiteral("wholeHeadLine"));
+  whole_->setToolTip(tr("Press to see how it came about"));
+  head->addWidget(whole_);
+  connect(whole_, &QPushButton::clicked, this, [this] { Q_EMIT readingWanted(0); });
+  assumptions_ = quietButton(QStringLiteral("assumptions"));
+  assumptions_->setToolTip(tr("What these readings rest on where nobody measured this head"));
+  head->addWidget(assumptions_);
+  connect(assumptions_, &QPushButton::clicked, this, &ReadingsStrip::assumptionsWanted);
   auto* promise = new QLabel(tr("A picture of the plan, not a promise; a test strand shows how far "
                                 "this hair lightens."), this);
   promise->setObjectName(QStringLiteral("notAPromise"));
   promise->setProperty("soft", true);
-  head->addWidget(promise);
+  promise->setWordWrap(true);  // whole in a narrow window too
+  promise->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
+  head->addWidget(promise, 1);
   column->addLayout(head);
 
   auto* scroll = scroll_ = new QScrollArea(this);
@@ -190,6 +221,7 @@ ReadingsStrip::ReadingsStrip(QWidget* parent) : QFrame(parent) {
   const auto add = [&](const QString& name) {
     auto* tile = new ReadingTile(name, row);
     rowLayout->addWidget(tile, 1);
+    connect(tile, &ReadingTile::clicked, this, [this, index = static_cast<int>(tiles_.size())] { Q_EMIT readingWanted(index); });
     tiles_.push_back(tile);
   };
   add(tr("whole head"));
@@ -198,6 +230,7 @@ ReadingsStrip::ReadingsStrip(QWidget* parent) : QFrame(parent) {
   scroll->setWidget(row);
   fitHeight();
   column->addWidget(scroll);
+  setAssumptionsChanged(0);
   setFreshness(Freshness::Lagging);
 }
 
@@ -208,10 +241,34 @@ void ReadingsStrip::fitHeight() {
 }
 
 void ReadingsStrip::setDetail(Detail detail) {
-  if (detail == detail_) return;
   detail_ = detail;
-  for (ReadingTile* tile : tiles_) tile->setDetail(detail);
-  fitHeight();
+  scroll_->setVisible(detail == Detail::All);
+  fillLine();
+}
+
+void ReadingsStrip::fillLine() {
+  const bool folded = detail_ == Detail::OneLine;
+  fold_->setText(folded ? QStringLiteral("\u25B8") : QStringLiteral("\u25BE"));
+  fold_->setAccessibleName(folded ? tr("Unfold the readings") : tr("Fold the readings to one line"));
+  fold_->setToolTip(fold_->accessibleName());
+  whole_->setVisible(folded);
+  const ReadingTile& tile = *tiles_.front();
+  whole_->setText(tile.line());
+  whole_->setAccessibleName(tile.sentence());
+  QPixmap colour(2 * fontMetrics().height(), fontMetrics().height());
+  colour.fill(tile.swatch().isValid() ? tile.swatch() : QColor(Qt::transparent));
+  whole_->setIcon(colour);
+  whole_->setIconSize(colour.size());
+  state_->setText(folded ? shortState_ : longState_);
+  state_->setAccessibleName(longState_);
+  state_->setToolTip(longState_);
+}
+
+void ReadingsStrip::setAssumptionsChanged(int count) {
+  assumptions_->setText(count == 0   ? tr("Assumptions")
+                        : count == 1 ? tr("\u25C6 1 assumption changed")
+                                     : tr("\u25C6 %1 assumptions changed").arg(count));
+  assumptions_->setAccessibleName(count == 0 ? tr("Assumptions, none changed") : assumptions_->text());
 }
 
 void ReadingsStrip::changeEvent(QEvent* event) {
@@ -223,7 +280,7 @@ void ReadingsStrip::set(const live::LookResult& result) {
   if (!result.frame.readings) return;
   const look::Readings& readings = *result.frame.readings;
   readings_ = result.frame.readings;
-  tiles_.front()->set(readings.whole, nullptr, result.settings.light);
+  tiles_.front()->set(readings.whole, &readings.contrast, result.settings.light);
   for (std::size_t i = 0; i + 1 < tiles_.size(); ++i) {
     if (i < readings.regions.size()) {
       const look::RegionReading& region = readings.regions[i];
@@ -232,6 +289,7 @@ void ReadingsStrip::set(const live::LookResult& result) {
       tiles_[i + 1]->set(std::nullopt, nullptr, result.settings.light);
     }
   }
+  fillLine();
 }
 
 void ReadingsStrip::setAims(const plan::Plan& plan) {
@@ -251,18 +309,29 @@ void ReadingsStrip::setAims(const plan::Plan& plan) {
 void ReadingsStrip::clear() {
   readings_.reset();
   for (ReadingTile* tile : tiles_) tile->await();
+  fillLine();
 }
 
 void ReadingsStrip::setFreshness(Freshness freshness) {
   for (ReadingTile* tile : tiles_) tile->setFreshness(freshness);
   switch (freshness) {
-    case Freshness::Fresh: state_->setText(tr("Readings")); break;
-    case Freshness::Refining: state_->setText(tr("Readings \u25D4 first estimate, being refined")); break;
-    case Freshness::Failed: state_->setText(tr("Readings of the last plan that could be worked out")); break;
+    case Freshness::Fresh:
+      shortState_ = longState_ = tr("Readings");
+      break;
+    case Freshness::Refining:
+      shortState_ = tr("Readings \u25D4");
+      longState_ = tr("Readings \u25D4 first estimate, being refined");
+      break;
+    case Freshness::Failed:
+      shortState_ = tr("Readings \u26A0");
+      longState_ = tr("Readings of the last plan that could be worked out");
+      break;
     case Freshness::Lagging:
-      state_->setText(tr("Readings \u25A8 of the plan before the last change, being worked out"));
+      shortState_ = tr("Readings \u25A8");
+      longState_ = tr("Readings \u25A8 of the plan before the last change, being worked out");
       break;
   }
+  fillLine();
 }
 
 }  // namespace combdraft::desk

@@ -1,8 +1,10 @@
 #pragma once
 // What the engine reports, region by region: a swatch, the level, lightness,
-// how much of the hair is light, and how light and dark stand to each other.
+// how much of the hair is light, and how light and dark stand to each other. A
+// press on one opens how it came about.
 // Values that belong to an older state of the plan are marked by a word and a
 // shape, not only by colour.
+#include <QAbstractButton>
 #include <QFrame>
 #include <QLabel>
 #include <memory>
@@ -10,6 +12,7 @@
 
 #include "app/live/look_service.h"
 
+class QPushButton;
 class QScrollArea;
 
 namespace combdraft::desk {
@@ -19,17 +22,16 @@ struct ReadingText {
   QString level;     ///< "Level 7.3" or "Level 10+"
   QString lightness; ///< "L* 54"; "L* 54 (51 to 58)" when the range is known
   QString light;     ///< "38 % light"
-  QString contrast;  ///< "two clear levels"
+  QString contrast;  ///< "contrast:", and on a line of its own "two clear levels"
 };
 ReadingText readingText(const look::Reading& reading, const look::Contrast* contrast);
-/// The swatch of a reading under its light, for the screen.
-QColor swatchColour(const look::Reading& reading, colour::Light light);
 
-/// How much a tile shows; a low window keeps the room for the sheet. What is
-/// not shown is still read out.
-enum class Detail { All, LevelOnly };
+/// How much the strip shows; a low window keeps the room for the sheet. Folded,
+/// it is one line about the whole head.
+enum class Detail { All, OneLine };
 
-class ReadingTile : public QFrame {
+/// One reading; a press opens how it came about.
+class ReadingTile : public QAbstractButton {
   Q_OBJECT
 
  public:
@@ -39,18 +41,23 @@ class ReadingTile : public QFrame {
   /// No reading yet.
   void await();
   void setFreshness(live::LookService::Freshness freshness);
-  void setDetail(Detail detail);
   /// What is wanted here, in short and in full, and how the reading stands to it;
   /// empty texts for no aim.
   void setAim(const QString& brief, const QString& full, const QString& met);
   QString aimText() const { return aim_->text(); }
   QString sentence() const { return accessibleName(); }
+  /// "Whole head: Level 7.3, L* 54, 38 % light"
+  QString line() const;
+  QColor swatch() const { return swatch_; }
+  QSize sizeHint() const override;
 
  protected:
   void paintEvent(QPaintEvent* event) override;
+  void keyPressEvent(QKeyEvent* event) override;
 
  private:
   void describe();
+  void leaveEmpty();
 
   const QString name_;
   QLabel *title_, *level_, *lightness_, *share_, *contrast_, *aim_;
@@ -72,17 +79,32 @@ class ReadingsStrip : public QFrame {
   void setAims(const plan::Plan& plan);
   void setDetail(Detail detail);
   Detail detail() const { return detail_; }
+  /// How many assumptions the plan changes.
+  void setAssumptionsChanged(int count);
   const std::vector<ReadingTile*>& tiles() const { return tiles_; }
   QString stateText() const { return state_->text(); }
+  QPushButton* foldButton() { return fold_; }
+  QPushButton* assumptionsButton() { return assumptions_; }
+  /// The whole head in one line, shown while folded.
+  QPushButton* wholeLine() { return whole_; }
+
+ Q_SIGNALS:
+  /// How a reading came about is wanted: 0 = whole head, then the regions.
+  void readingWanted(int index);
+  void assumptionsWanted();
+  void foldWanted();
 
  protected:
   void changeEvent(QEvent* event) override;
 
  private:
   void fitHeight();
+  void fillLine();
 
   QLabel* state_;
   std::shared_ptr<const look::Readings> readings_;
+  QString longState_, shortState_;
+  QPushButton *fold_, *whole_, *assumptions_;
   QScrollArea* scroll_ = nullptr;
   Detail detail_ = Detail::All;
   std::vector<ReadingTile*> tiles_;  // whole head, then the regions in order

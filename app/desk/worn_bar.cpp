@@ -1,7 +1,9 @@
 #include "app/desk/worn_bar.h"
 
+#include <QCoreApplication>
 #include <QSignalBlocker>
 #include <QVBoxLayout>
+#include <algorithm>
 #include <cmath>
 
 #include "app/controls/flow_layout.h"
@@ -12,24 +14,62 @@ namespace {
 
 constexpr int kFarthestPart_mm = 60, kLatestWeek = 26;
 
-const char* lightName(colour::Light light) {
-  switch (light) {
-    case colour::Light::Daylight: return QT_TR_NOOP("daylight");
-    case colour::Light::Overcast: return QT_TR_NOOP("overcast");
-    case colour::Light::WarmLamp: return QT_TR_NOOP("warm lamp");
-    case colour::Light::Office: return QT_TR_NOOP("cool office light");
-    case colour::Light::Incandescent: return QT_TR_NOOP("old light bulb");
+}  // namespace
+
+QString wornName(hair::WornWay way) {
+  switch (way) {
+    case hair::WornWay::Down: return WornBar::tr("Down");
+    case hair::WornWay::HalfUp: return WornBar::tr("Half up");
+    case hair::WornWay::TiedBack: return WornBar::tr("Tied back");
+    case hair::WornWay::CrownOpened: return WornBar::tr("Crown opened");
+    case hair::WornWay::Blown: return WornBar::tr("In the wind");
+    case hair::WornWay::LayerRaised: return WornBar::tr("Layer raised");
   }
-  return "";
+  return {};
 }
 
-}  // namespace
+QString wornTip(hair::WornWay way) {
+  switch (way) {
+    case hair::WornWay::Down: return WornBar::tr("All hair hangs down");
+    case hair::WornWay::HalfUp: return WornBar::tr("The upper hair is tied, the rest hangs");
+    case hair::WornWay::TiedBack: return WornBar::tr("All hair is tied back");
+    case hair::WornWay::CrownOpened: return WornBar::tr("The hand spreads the hair at the swirl");
+    case hair::WornWay::Blown: return WornBar::tr("Wind opens the hair at the swirl");
+    case hair::WornWay::LayerRaised: return WornBar::tr("The hand holds the upper hair up, to see underneath");
+  }
+  return {};
+}
+
+QString lightName(colour::Light light) {
+  switch (light) {
+    case colour::Light::Daylight: return WornBar::tr("daylight");
+    case colour::Light::Overcast: return WornBar::tr("overcast");
+    case colour::Light::WarmLamp: return WornBar::tr("warm lamp");
+    case colour::Light::Office: return WornBar::tr("cool office light");
+    case colour::Light::Incandescent: return WornBar::tr("old light bulb");
+  }
+  return {};
+}
+
+QString distanceName(const Distance& distance) {
+  return QCoreApplication::translate("WornBar", distance.name);
+}
 
 QString partText(double shift_mm) {
   const QString mm = controls::shownNumber(std::abs(shift_mm), 0);
   if (std::abs(shift_mm) < 0.5) return WornBar::tr("Part: usual place");
   return shift_mm > 0 ? WornBar::tr("Part: %1 mm to client's right").arg(mm)
                       : WornBar::tr("Part: %1 mm to client's left").arg(mm);
+}
+
+QString partText(const hair::Worn& worn) {
+  if (hair::showsPart(worn.way)) return partText(worn.partShift_mm);
+  return worn.way == hair::WornWay::TiedBack ? WornBar::tr("Part: none, all is tied back")
+                                             : WornBar::tr("Part: none, the top is tied");
+}
+
+QString raisedText(double raised_mm) {
+  return WornBar::tr("Raised from %1 mm below the top").arg(controls::shownNumber(raised_mm, 0));
 }
 
 QString weeksText(double weeks) {
@@ -43,28 +83,50 @@ WornBar::WornBar(document::ViewState& view, QWidget* parent) : QFrame(parent), v
   setAccessibleName(tr("How it's worn, when, in which light"));
   auto* flow = new controls::FlowLayout(this, 12, 6);
   flow->setContentsMargins(14, 4, 14, 7);
+  buildWorn();
+  buildHair();
+  buildSeeing();
+  connect(&view_, &document::ViewState::changed, this, [this](document::ViewState::Aspects aspects) {
+    if (aspects.testFlag(document::ViewState::Aspect::Look)) fill();
+  });
+  fill();
+}
 
-  worn_ = new controls::Segments(
-      tr("How it's worn"),
-      {{tr("Down"), tr("All hair hangs down"), {}},
-       {tr("Half up"), tr("The upper hair is tied, the rest hangs"), {}},
-       {tr("Tied back"), tr("All hair is tied back"), {}}},
-      this);
-  flow->addWidget(group(tr("How it's worn"), worn_));
+// How it's worn.
+void WornBar::buildWorn() {
+  std::vector<controls::Segment> ways;
+  for (const hair::WornWay way : hair::kWornWays) ways.push_back({wornName(way), wornTip(way), {}});
+  worn_ = new controls::Segments(tr("How it's worn"), ways, this);
+  group(tr("How it's worn"), worn_);
   connect(worn_, &controls::Segments::chosen, this, [this](int index) {
     change([index](look::LookSettings& s) { s.worn.way = hair::kWornWays[static_cast<std::size_t>(index)]; });
   });
 
-  part_ = new QSlider(Qt::Horizontal, this);
-  part_->setRange(-kFarthestPart_mm, kFarthestPart_mm);
-  part_->setSingleStep(1);
-  part_->setPageStep(10);
-  part_->setAccessibleName(tr("Part moved"));
-  part_->setToolTip(tr("Wear the part farther to one side"));
-  part_->setMinimumWidth(fontMetrics().horizontalAdvance(partText(-60)));
-  flow->addWidget(group({}, part_, &partText_));
+  const int low = static_cast<int>(hair::kLeastRaised_mm), high = static_cast<int>(hair::kMostRaised_mm);
+  raised_ = slider(tr("Raised from, mm below the top of the head"),
+                   tr("Where the level parting lies; the hair above it is held up"), low, high, 10, raisedText(high));
+  raisedGroup_ = group({}, raised_, &raisedText_);
+  connect(raised_, &QSlider::valueChanged, this, [this](int mm) {
+    change([mm](look::LookSettings& s) { s.worn.raised_mm = mm; });
+  });
+
+  part_ = slider(tr("Part moved"), tr("Wear the part farther to one side"), -kFarthestPart_mm, kFarthestPart_mm, 10,
+                 desk::partText(-kFarthestPart_mm));
+  group({}, part_, &partText_);
   connect(part_, &QSlider::valueChanged, this, [this](int mm) {
     change([mm](look::LookSettings& s) { s.worn.partShift_mm = mm; });
+  });
+}
+
+// Which hair: before or after, how far it lifts, when.
+void WornBar::buildHair() {
+  subject_ = new controls::Segments(tr("Hair"),
+                                    {{tr("Today"), tr("The hair as it came in"), {}},
+                                     {tr("Planned"), tr("The hair as planned"), {}}},
+                                    this);
+  group(tr("Hair"), subject_);
+  connect(subject_, &controls::Segments::chosen, this, [this](int index) {
+    change([index](look::LookSettings& s) { s.subject = static_cast<look::Subject>(index); });
   });
 
   lifts_ = new controls::Segments(
@@ -73,7 +135,7 @@ WornBar::WornBar(document::ViewState& view, QWidget* parent) : QFrame(parent), v
        {tr("As planned"), tr("The look at the level in the plan; test a strand to know it"), {}},
        {tr("More"), tr("The look if the hair lightens to the high end of the span in the plan"), {}}},
       this);
-  flow->addWidget(group(tr("If it lifts"), lifts_));
+  group(tr("If it lifts"), lifts_);
   connect(lifts_, &controls::Segments::chosen, this, [this](int index) {
     change([index](look::LookSettings& s) { s.lift = static_cast<look::Lift>(index); });
   });
@@ -82,47 +144,41 @@ WornBar::WornBar(document::ViewState& view, QWidget* parent) : QFrame(parent), v
                                   {{tr("Before"), tr("Bare, before toner"), {}},
                                    {tr("After"), tr("After toner, as typed"), {}}},
                                   this);
-  flow->addWidget(group(tr("Toner"), toner_));
+  group(tr("Toner"), toner_);
   connect(toner_, &controls::Segments::chosen, this, [this](int index) {
     change([index](look::LookSettings& s) { s.toner = static_cast<look::Toner>(index); });
   });
 
-  subject_ = new controls::Segments(tr("Hair"),
-                                    {{tr("Today"), tr("The hair as it came in"), {}},
-                                     {tr("Planned"), tr("The hair as planned"), {}}},
-                                    this);
-  flow->addWidget(group(tr("Hair"), subject_));
-  connect(subject_, &controls::Segments::chosen, this, [this](int index) {
-    change([index](look::LookSettings& s) { s.subject = static_cast<look::Subject>(index); });
-  });
-
-  weeks_ = new QSlider(Qt::Horizontal, this);
-  weeks_->setRange(0, kLatestWeek);
-  weeks_->setPageStep(4);
-  weeks_->setAccessibleName(tr("Weeks later"));
-  weeks_->setToolTip(tr("How it looks when it has grown"));
-  weeks_->setMinimumWidth(fontMetrics().horizontalAdvance(weeksText(26)));
-  flow->addWidget(group({}, weeks_, &weeksText_));
+  weeks_ = slider(tr("Weeks later"), tr("How it looks when it has grown"), 0, kLatestWeek, 4, weeksText(kLatestWeek));
+  group({}, weeks_, &weeksText_);
   connect(weeks_, &QSlider::valueChanged, this, [this](int weeks) {
     change([weeks](look::LookSettings& s) { s.weeks = weeks; });
   });
+}
 
-  light_ = new QComboBox(this);
-  for (const colour::Light light : colour::kAllLights) light_->addItem(tr(lightName(light)));
-  light_->setMinimumHeight(30);
-  light_->setAccessibleName(tr("Light"));
-  light_->setToolTip(tr("The light the hair is looked at in"));
-  flow->addWidget(group(tr("Light"), light_));
+// How it is looked at.
+void WornBar::buildSeeing() {
+  moisture_ = new controls::Segments(tr("Wet or dry"),
+                                     {{tr("Dry"), tr("The hair dry"), {}},
+                                      {tr("Wet"), tr("The hair wet: darker than it dries"), {}}},
+                                     this);
+  group(tr("Wet or dry"), moisture_);
+  connect(moisture_, &controls::Segments::chosen, this, [this](int index) {
+    change([index](look::LookSettings& s) { s.moisture = static_cast<look::Moisture>(index); });
+  });
+
+  QStringList lights, distances;
+  for (const colour::Light light : colour::kAllLights) lights << lightName(light);
+  for (const Distance& distance : kDistances) distances << distanceName(distance);
+  light_ = combo(tr("Light"), tr("The light the hair is looked at in"), lights);
   connect(light_, &QComboBox::activated, this, [this](int index) {
-    change([index](look::LookSettings& s) {
-      s.light = colour::kAllLights[static_cast<std::size_t>(index)];
-    });
+    change([index](look::LookSettings& s) { s.light = colour::kAllLights[static_cast<std::size_t>(index)]; });
   });
-
-  connect(&view_, &document::ViewState::changed, this, [this](document::ViewState::Aspects aspects) {
-    if (aspects.testFlag(document::ViewState::Aspect::Look)) fill();
+  distance_ = combo(tr("Seen from"),
+                    tr("How far away the hair is looked at; from farther off, fine light and dark run together"), distances);
+  connect(distance_, &QComboBox::activated, this, [this](int index) {
+    change([index](look::LookSettings& s) { s.distance_m = kDistances[index].metres; });
   });
-  fill();
 }
 
 template <class Change>
@@ -138,16 +194,23 @@ void WornBar::fill() {
   lifts_->setCurrent(static_cast<int>(s.lift));
   toner_->setCurrent(static_cast<int>(s.toner));
   subject_->setCurrent(static_cast<int>(s.subject));
-  const QSignalBlocker quietPart(part_), quietWeeks(weeks_), quietLight(light_);
-  part_->setValue(static_cast<int>(std::lround(s.worn.partShift_mm)));
+  moisture_->setCurrent(static_cast<int>(s.moisture));
+  const auto put = [](QSlider* slider, QLabel* label, double value, const QString& text) {
+    const QSignalBlocker quiet(slider);
+    slider->setValue(static_cast<int>(std::lround(value)));
+    slider->setAccessibleDescription(text);
+    label->setText(text);
+  };
+  put(part_, partText_, s.worn.partShift_mm, desk::partText(s.worn));
+  put(raised_, raisedText_, s.worn.raised_mm, raisedText(s.worn.raised_mm));
+  put(weeks_, weeksText_, s.weeks, weeksText(s.weeks));
   part_->setEnabled(hair::showsPart(s.worn.way));
-  partText_->setText(part_->isEnabled() ? partText(s.worn.partShift_mm) : tr("Part: not seen this way"));
-  part_->setAccessibleDescription(partText_->text());
-  weeks_->setValue(static_cast<int>(std::lround(s.weeks)));
-  weeksText_->setText(weeksText(s.weeks));
-  weeks_->setAccessibleDescription(weeksText_->text());
-  for (std::size_t i = 0; i < colour::kAllLights.size(); ++i)
-    if (colour::kAllLights[i] == s.light) light_->setCurrentIndex(static_cast<int>(i));
+  raisedGroup_->setVisible(s.worn.way == hair::WornWay::LayerRaised);
+  const auto light = std::find(colour::kAllLights.begin(), colour::kAllLights.end(), s.light);
+  light_->setCurrentIndex(static_cast<int>(light - colour::kAllLights.begin()));
+  const auto distance = std::find_if(std::begin(kDistances), std::end(kDistances),
+                                     [&](const Distance& d) { return d.metres == s.distance_m; });
+  distance_->setCurrentIndex(distance == std::end(kDistances) ? -1 : static_cast<int>(distance - std::begin(kDistances)));
 }
 
 QWidget* WornBar::group(const QString& title, QWidget* control, QLabel** titleLabel) {
@@ -161,7 +224,29 @@ QWidget* WornBar::group(const QString& title, QWidget* control, QLabel** titleLa
   column->addWidget(label);
   column->addWidget(control);
   if (titleLabel) *titleLabel = label;
+  layout()->addWidget(box);
   return box;
+}
+
+QSlider* WornBar::slider(const QString& name, const QString& tip, int low, int high, int page, const QString& widest) {
+  auto* slider = new QSlider(Qt::Horizontal, this);
+  slider->setRange(low, high);
+  slider->setSingleStep(1);
+  slider->setPageStep(page);
+  slider->setAccessibleName(name);
+  slider->setToolTip(tip);
+  slider->setMinimumWidth(fontMetrics().horizontalAdvance(widest));
+  return slider;
+}
+
+QComboBox* WornBar::combo(const QString& name, const QString& tip, const QStringList& words) {
+  auto* combo = new QComboBox(this);
+  combo->addItems(words);
+  combo->setMinimumHeight(30);
+  combo->setAccessibleName(name);
+  combo->setToolTip(tip);
+  group(name, combo);
+  return combo;
 }
 
 }  // namespace combdraft::desk

@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 #include <algorithm>
 
+#include "app/paint/assumption_words.h"
 #include "app/paint/key.h"
 #include "app/paint/look_layer.h"
 
@@ -27,6 +28,19 @@ Figure words(const QString& id, const QString& text, double size_mm, double widt
   item.text = TextRun{text, QPointF(x, size_mm * 0.75), size_mm, colour, anchor, weight};
   figure.items.push_back(std::move(item));
   return figure;
+}
+
+// Words broken into lines that a width holds, by the mean width of a letter.
+QStringList linesOf(const QString& text, double size_mm, double width_mm) {
+  const auto most = static_cast<qsizetype>(width_mm / (0.52 * size_mm));
+  QStringList lines;
+  for (const QString& word : text.split(u' ', Qt::SkipEmptyParts)) {
+    if (!lines.isEmpty() && lines.back().size() + 1 + word.size() <= most)
+      lines.back() += u' ' + word;
+    else
+      lines << word;
+  }
+  return lines;
 }
 
 QString wordOf(head::ViewName view) {
@@ -140,6 +154,12 @@ Page sheetPage(const Scene& scene, const look::LookFrame* look, const PageReques
     const double height = key.frame.height();
     page.figures.push_back({std::move(key), {kMargin_mm, y}, 1});
     y += height + kGutter_mm;
+  }
+  for (const QString& line : linesOf(changedText(scene.plan().info().assumptions), kCaption_mm, width)) {
+    page.figures.push_back({words(QStringLiteral("assumptions"), line, kCaption_mm, width, palette.ink,
+                                  TextRun::Anchor::Start, TextRun::Weight::Plain),
+                            {kMargin_mm, y}, 1});
+    y += kCaption_mm * 1.5;
   }
   if (request.layer != PageLayer::Diagram) {
     page.figures.push_back(

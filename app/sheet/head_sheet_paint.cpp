@@ -86,9 +86,11 @@ void HeadSheet::paintView(QPainter& painter, const ViewPlace& place) const {
     painter.save();
     painter.setClipRect(QRectF(divider, place.rect.top(), place.rect.right() - divider + 1,
                                place.rect.height()), Qt::IntersectClip);
-    const paint::Palette paper;  // in a dark window too
-    painter.fillPath(toWidget(place, paint::viewClip(place.view)),
-                     view_.surround() == document::Surround::MidGrey ? paper.midGrey : paper.ground);
+    const paint::Palette paper;
+    // White paper in a dark window would outshine the hair.
+    const bool grey = view_.surround() == document::Surround::MidGrey ||
+                      controls::currentTheme().name == controls::ThemeName::Dark;
+    painter.fillPath(toWidget(place, paint::viewClip(place.view)), grey ? paper.midGrey : paper.ground);
     painter.drawPixmap(place.rect.topLeft(), layers.look());
     painter.restore();
   }
@@ -137,8 +139,13 @@ void HeadSheet::paintOverlay(QPainter& painter, const ViewPlace& place) const {
   const auto outline = [&](const plan::ItemId& id, double width) {
     const paint::PieceShape* piece = scene_->find(id);
     if (!piece) return;
+    const QPainterPath seen = toWidget(place, paint::seenOutline(*scene_, *piece, place.view));
+    if (controls::currentTheme().name == controls::ThemeName::Dark) {  // stands out from mid grey
+      painter.setPen(pen(screenPalette().ground, width + 2));
+      painter.drawPath(seen);
+    }
     painter.setPen(pen(screenPalette().accent, width));
-    painter.drawPath(toWidget(place, paint::seenOutline(*scene_, *piece, place.view)));
+    painter.drawPath(seen);
     for (const paint::StripRun& run : paint::splitBySight(view, piece->strip)) {
       if (run.sight != paint::Sight::Hidden) continue;
       QPolygonF line;

@@ -1,6 +1,7 @@
 #pragma once
 // The drawing's colours on the screen: by the theme of the window. A look keeps
-// the light palette, so that hair is always judged on paper or mid grey.
+// the light palette, so that hair is always judged on paper or mid grey (in a
+// dark window on mid grey).
 #include "app/controls/theme.h"
 #include "app/paint/ink.h"
 

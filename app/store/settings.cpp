@@ -11,6 +11,8 @@ namespace combdraft::store {
 namespace {
 
 constexpr int kRecentPlans = 10;
+const QString kFoldedLow = QStringLiteral("window/foldedReadingsLow");
+const QString kFoldedTall = QStringLiteral("window/foldedReadingsTall");
 const QString kGrey = QStringLiteral("window/greySurround");
 const QString kGeometry = QStringLiteral("window/geometry");
 const QString kSplitter = QStringLiteral("window/splitter");
@@ -85,6 +87,15 @@ bool Settings::isGreySurround() const {
 }
 void Settings::setGreySurround(bool grey) {
   QSettings(path_, QSettings::IniFormat).setValue(kGrey, grey);
+}
+
+bool Settings::hasFoldedReadings(WindowHeight height) const {
+  const bool low = height == WindowHeight::Low;
+  return QSettings(path_, QSettings::IniFormat).value(low ? kFoldedLow : kFoldedTall, low).toBool();
+}
+
+void Settings::setFoldedReadings(WindowHeight height, bool folded) {
+  QSettings(path_, QSettings::IniFormat).setValue(height == WindowHeight::Low ? kFoldedLow : kFoldedTall, folded);
 }
 
 WindowState Settings::windowState() const {

@@ -59,6 +59,11 @@ class Settings {
   void setGreySurround(bool grey);
   WindowState windowState() const;
   void setWindowState(const WindowState& state);
+  /// Whether the readings are folded to one line; low and tall windows each
+  /// remember their own.
+  enum class WindowHeight { Low, Tall };
+  bool hasFoldedReadings(WindowHeight height) const;
+  void setFoldedReadings(WindowHeight height, bool folded);
   /// Folder of the last file dialog.
   QString lastFolder() const;
   void setLastFolder(const QString& folder);

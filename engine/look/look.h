@@ -93,6 +93,7 @@ struct Reading {
   double sampling_error = 0;   ///< one standard deviation, L*
   double low = 0, high = 0;    ///< range of L*; equals lightness when not yet known
   bool rangeKnown = false;
+  std::vector<std::string> movesMost;  ///< the assumptions that move it most, at most two
 };
 
 struct RegionReading {

@@ -69,10 +69,13 @@ Result<Readings> LookRange::apply(const plan::Plan& plan, const LookSettings& se
   if (!base) return base.error();
   const Assumptions inForce(plan.info().assumptions);
   std::array<double, kRegions + 1> below{}, above{};  // sums of squares
-  std::vector<std::pair<double, std::string>> moves;
+  using Moved = std::vector<std::pair<double, std::string>>;
+  Moved moves;                            // over all regions
+  std::array<Moved, kRegions + 1> movesOf;  // of each reading
   for (const Assumption& a : assumptionTable()) {
     if (a.low == a.high || a.moves == Moves::Judgement) continue;
     double largest = 0;
+    std::array<double, kRegions + 1> farthest{};
     for (const double end : {a.low, a.high}) {
       if (end == inForce[a.name]) continue;
       const auto there = measure(withAssumption(plan, a.name, end));
@@ -81,21 +84,28 @@ Result<Readings> LookRange::apply(const plan::Plan& plan, const LookSettings& se
         const double d = (*there)[k] - (*base)[k];
         if (!std::isfinite(d)) continue;
         (d < 0 ? below : above)[k] += d * d;
+        farthest[k] = std::max(farthest[k], std::abs(d));
         if (k < kRegions) largest = std::max(largest, std::abs(d));
       }
     }
     moves.emplace_back(largest, a.name);
+    for (std::size_t k = 0; k <= kRegions; ++k) movesOf[k].emplace_back(farthest[k], a.name);
   }
-  std::sort(moves.begin(), moves.end(), [](const auto& a, const auto& b) { return a.first > b.first; });
-  readings.movesMost.clear();
-  for (std::size_t k = 0; k < std::min<std::size_t>(2, moves.size()); ++k)
-    if (moves[k].first > 0) readings.movesMost.push_back(moves[k].second);
+  const auto mostOf = [](Moved all) {
+    std::sort(all.begin(), all.end(), [](const auto& a, const auto& b) { return a.first > b.first; });
+    std::vector<std::string> names;
+    for (std::size_t k = 0; k < std::min<std::size_t>(2, all.size()); ++k)
+      if (all[k].first > 0) names.push_back(all[k].second);
+    return names;
+  };
+  readings.movesMost = mostOf(std::move(moves));
 
   const auto fill = [&](Reading& r, std::size_t k) {
     const double error = r.sampling_error * r.sampling_error;
     r.low = r.lightness - std::sqrt(below[k] + error);
     r.high = r.lightness + std::sqrt(above[k] + error);
     r.rangeKnown = true;
+    r.movesMost = mostOf(movesOf[k]);
   };
   fill(readings.whole, kRegions);
   for (std::size_t k = 0; k < kRegions; ++k) {

@@ -73,6 +73,7 @@ TEST_CASE("words on the head sheet have 4.5 to 1 in both themes", "[theme][paint
     checkPair("hatch on deepened", p.taken, p.deepen, 3);
     checkPair("handles on the sheet", p.accent, p.ground, 3);
     checkPair("handles over a look's paper", p.accent, light.ground, 3);
+    checkPair("what is selected over a look's mid grey, in a dark window", dark.ground, light.midGrey, 3);
     // Taken is the lightest, deepened the darkest: it reads as it is meant.
     CHECK(relativeLuminance(p.taken) > relativeLuminance(p.leftOut));
     CHECK(relativeLuminance(p.leftOut) > relativeLuminance(p.deepen));

@@ -289,7 +289,7 @@ TEST_CASE("a palette darker than its text is dark", "[habits][theme]") {
   CHECK(controls::themeOf(QPalette(Qt::black, Qt::white)) == controls::ThemeName::Light);
 }
 
-TEST_CASE("a dark window has a dark head sheet, and looks keep their surround", "[habits][theme]") {
+TEST_CASE("a dark window has a dark head sheet, and looks stand on mid grey there", "[habits][theme]") {
   Desk desk;
   desk.window->openPath(desk.file("dark"));
   sheet::HeadSheet& sheet = desk.window->headSheet();
@@ -304,11 +304,14 @@ TEST_CASE("a dark window has a dark head sheet, and looks keep their surround", 
   CHECK(pixelAt(sheet, right) == light.ground);
   actionOf(desk, "view.dark")->trigger();
   CHECK(pixelAt(sheet, left) == dark.ground);
-  CHECK(pixelAt(sheet, right) == light.ground);  // the look's side
+  CHECK(pixelAt(sheet, right) == light.midGrey);  // the look's side: no bright slab
   CHECK(pixelAt(sheet, {7, 7}) == dark.ground);
-  actionOf(desk, "view.surround")->trigger();
-  CHECK(pixelAt(sheet, right) == light.midGrey);
+  CHECK_FALSE(actionOf(desk, "view.surround")->isEnabled());  // it always has it, and says so
+  CHECK(actionOf(desk, "view.surround")->isChecked());
+  CHECK_FALSE(desk.window->actions().whyNot(QStringLiteral("view.surround")).isEmpty());
   actionOf(desk, "view.dark")->trigger();
+  CHECK(pixelAt(sheet, right) == light.ground);  // a light one as the user had it
+  actionOf(desk, "view.surround")->trigger();
   CHECK(pixelAt(sheet, right) == light.midGrey);
   CHECK(pixelAt(sheet, left) == light.ground);
 }
@@ -484,17 +487,37 @@ TEST_CASE("the history names what was done and goes back to a chosen line", "[ha
   CHECK(desk.window->controller().document().pieces().size() == 2);
 }
 
-TEST_CASE("a low window keeps its room for the sheet, and the cards can be widened by key", "[habits][windows]") {
+TEST_CASE("a low window folds the readings to one line and remembers otherwise, and the cards can be widened by key", "[habits][windows]") {
   Desk desk;
   desk.window->openPath(desk.file("low"));
   REQUIRE(desk.isFresh());
-  CHECK(desk.window->readings().detail() == desk::Detail::All);
-  const int tall = desk.window->readings().height();
-  desk.window->resize(1180, 34 * desk.window->fontMetrics().height());
+  desk::ReadingsStrip* strip = &desk.window->readings();
+  CHECK(strip->detail() == desk::Detail::All);
+  CHECK(strip->wholeLine()->isHidden());
+  const int tall = strip->height();
+  desk.window->resize(1180, 740);
   QCoreApplication::processEvents();
-  CHECK(desk.window->readings().detail() == desk::Detail::LevelOnly);
-  CHECK(QTest::qWaitFor([&] { return desk.window->readings().height() < tall; }, 1000));
-  CHECK(desk.window->readings().tiles().front()->sentence().contains(QStringLiteral("L* 33")));  // still read out
+  CHECK(strip->detail() == desk::Detail::OneLine);
+  CHECK(QTest::qWaitFor([&] { return strip->height() < tall; }, 1000));
+  CHECK(strip->height() <= 3 * desk.window->fontMetrics().height());
+  CHECK(strip->wholeLine()->isVisible());
+  CHECK(strip->wholeLine()->text().contains(QStringLiteral("Level 6.2")));
+  CHECK_FALSE(strip->tiles().front()->isVisible());
+  // The user wants them in a low window: kept, and the tall window is as it was.
+  strip->foldButton()->click();
+  CHECK(strip->detail() == desk::Detail::All);
+  desk.window->resize(1180, 820);
+  QCoreApplication::processEvents();
+  actionOf(desk, "view.foldReadings")->trigger();
+  CHECK(strip->detail() == desk::Detail::OneLine);
+  REQUIRE(desk.window->close());
+  desk.open();
+  desk.window->openPath(desk.file("low"));
+  strip = &desk.window->readings();
+  CHECK(strip->detail() == desk::Detail::OneLine);
+  desk.window->resize(1180, 740);
+  QCoreApplication::processEvents();
+  CHECK(strip->detail() == desk::Detail::All);
   const int cards = desk.window->cards().width();
   QTest::keyClick(desk.window.get(), Qt::Key_Left, Qt::ControlModifier | Qt::AltModifier);
   CHECK(desk.window->cards().width() > cards);

@@ -233,6 +233,7 @@ TEST_CASE("how it's worn goes to the look by button and by key", "[desk]") {
   CHECK(desk.window->viewState().lookSettings().worn.way == hair::WornWay::TiedBack);
   QTest::keyClick(desk.window->wornBar().worn()->button(2), Qt::Key_Left);
   CHECK(desk.window->viewState().lookSettings().worn.way == hair::WornWay::HalfUp);
+  desk.window->wornBar().worn()->button(0)->click();  // with the top tied there is no part to move
   QTest::keyClick(desk.window->wornBar().part(), Qt::Key_Right);
   CHECK(desk.window->viewState().lookSettings().worn.partShift_mm == 1);
   CHECK_FALSE(desk.window->controller().isModified());

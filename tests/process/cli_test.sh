@@ -125,6 +125,7 @@ import json
 d = json.load(open("one"))
 for k in "plan choice worn shift_mm light weeks locks whole regions openings findings".split():
     assert k in d, k
+assert d["moisture"] == "dry" and d["assumptions_changed"] == []
 assert len(d["regions"]) == 11 and d["locks"] == 2000
 for r in d["regions"]:
     for k in ("name seen_mm2 skin_share lightness a b level light_share low high "
@@ -157,6 +158,31 @@ check "a target of a later version is noted" grep -q 'unknown region "brow"' out
 expect 0 "" look "$plan" --no-range --locks 2000
 check "the table names the regions" grep -q 'upper back' out
 check "the table carries the caution" grep -q 'not a promise' out
+# Wet hair is darker; what the plan assumes otherwise is named.
+python3 - "$plan" <<'P'
+import json, sys
+plan = json.load(open(sys.argv[1]))
+def item(o):
+    if isinstance(o, dict):
+        if "activeChoice" in o: return o
+        return next((found for found in map(item, o.values()) if found), None)
+    if isinstance(o, list):
+        return next((found for found in map(item, o) if found), None)
+item(plan)["assumptions"] = {"fall.whorlReach_mm": 30, "fall.lean": 0.13}
+json.dump(plan, open("assumed.json", "w"))
+P
+expect 0 "" look assumed.json --no-range --locks 2000 --wet --json
+cp out wet
+check "wet hair is darker and a changed assumption is named" python3 - <<'P'
+import json
+dry, wet = json.load(open("one")), json.load(open("wet"))
+assert wet["moisture"] == "wet" and wet["whole"]["lightness"] < dry["whole"]["lightness"] - 2
+changed = wet["assumptions_changed"]
+assert [(c["name"], c["value"], c["default"]) for c in changed] == [("fall.whorlReach_mm", 30, 36)]
+assert changed[0]["words"] and "." not in changed[0]["words"]
+P
+expect 0 "" draw assumed.json --layer diagram --view back --out assumed.svg
+check "a drawing names what the plan assumes otherwise" grep -q 'Assumptions changed' assumed.svg
 
 if [ "$failures" -ne 0 ]; then
   echo "$failures failures"
