@@ -6,10 +6,12 @@
 
 #include "app/cards/card_parts.h"
 #include "app/cards/histogram_drawing.h"
+#include "app/cards/target_words.h"
 #include "app/controls/number_input.h"
 #include "app/controls/theme.h"
 #include "app/paint/assumption_words.h"
 #include "app/paint/reading_words.h"
+#include "engine/plan/plan_words.h"
 
 namespace combdraft::cards {
 
@@ -30,6 +32,10 @@ ReadingCard::ReadingCard(QWidget* parent) : QWidget(parent) {
   connect(which_, &QComboBox::currentIndexChanged, this, &ReadingCard::fill);
   age_ = addSoftText(column, tr("\u25A8 Of the plan before the last change."));
   empty_ = addSoftText(column, {});
+  aim_ = new QPushButton(this);
+  aim_->setToolTip(tr("What this choice wants here; press to set it"));
+  column->addWidget(aim_, 0, Qt::AlignLeft);
+  connect(aim_, &QPushButton::clicked, this, [this] { Q_EMIT aimWanted(which_->currentIndex()); });
 
   body_ = new QWidget(this);
   column->addWidget(body_);
@@ -130,6 +136,24 @@ void ReadingCard::set(const live::LookResult& result) {
   fill();
 }
 
+void ReadingCard::setAims(const plan::Plan& plan) {
+  const auto* choice = plan.find<plan::Choice>(plan.info().activeChoice);
+  targets_ = choice ? choice->targets : std::map<std::string, plan::Target>();
+  showAim();
+  describe();
+}
+
+void ReadingCard::showAim() {
+  const auto index = static_cast<std::size_t>(which_->currentIndex());
+  const auto target = targets_.find(std::string(plan::targetRegions()[index]));
+  const QString aim = target == targets_.end() ? QString() : aimText(target->second);
+  if (aim.isEmpty()) return aim_->setText(tr("Set an aim\u2026"));
+  const auto check = readings_ ? look::checkTarget(target->second, *readings_, index) : std::nullopt;
+  QString text = check ? tr("%1: %2").arg(aim, metText(*check)) : aim;
+  text[0] = text[0].toUpper();
+  aim_->setText(text.replace(QStringLiteral(", "), QStringLiteral(",\n")));  // a button does not wrap
+}
+
 void ReadingCard::clear() {
   readings_.reset();
   fill();
@@ -155,6 +179,7 @@ void ReadingCard::fill() {
   empty_->setText(readings_ ? tr("Not seen: too little of this hair shows when it is worn this way.")
                             : tr("Being worked out."));
   if (reading) show(*reading, region);
+  showAim();
   describe();
 }
 
@@ -204,6 +229,7 @@ void ReadingCard::show(const look::Reading& reading, const look::RegionReading* 
 void ReadingCard::describe() {
   QStringList parts;
   if (!age_->isHidden()) parts << age_->text();
+  parts << aim_->text().replace(u'\n', u' ');
   if (body_->isHidden()) {
     parts << empty_->text();
   } else {

@@ -5,6 +5,7 @@
 #include <QLabel>
 #include <QPushButton>
 #include <QWidget>
+#include <map>
 #include <memory>
 
 #include "app/live/look_result.h"
@@ -26,6 +27,8 @@ class ReadingCard : public QWidget {
   void turnTo(int reading);
   int reading() const { return which_->currentIndex(); }
   void set(const live::LookResult& result);
+  /// What the active choice of a plan wants, beside the readings.
+  void setAims(const plan::Plan& plan);
   /// Nothing known yet: another plan was opened.
   void clear();
   enum class Age { OfThisPlan, OfThePlanBefore };
@@ -34,22 +37,28 @@ class ReadingCard : public QWidget {
   QString text() const { return which_->accessibleDescription(); }
   QPushButton* mover(std::size_t i) { return movers_[i]; }
   QComboBox* which() { return which_; }
+  QPushButton* aimButton() { return aim_; }
   HistogramDrawing* histogram() { return histogram_; }
 
  Q_SIGNALS:
   /// The user wants to see or change an assumption.
   void assumptionWanted(const std::string& key);
+  /// The user wants to see or change what is wanted of a reading.
+  void aimWanted(int reading);
 
  private:
   QLabel* addLine(QVBoxLayout* column);
   QLabel* addFact(QGridLayout* grid, const QString& name, const QString& tip = {});
   void fill();
+  void showAim();
   void show(const look::Reading& reading, const look::RegionReading* region);
   void describe();
 
   std::shared_ptr<const look::Readings> readings_;
   colour::Light light_{};
+  std::map<std::string, plan::Target> targets_;
   QComboBox* which_;
+  QPushButton* aim_;
   QLabel *age_, *empty_;
   QWidget* body_;
   QLabel* swatch_;

@@ -50,6 +50,10 @@ CardColumn::CardColumn(document::DocumentController& controller, QWidget* parent
     turnTo(Card::Assumptions);
     assumptions_->showAssumption(key);
   });
+  connect(reading_, &cards::ReadingCard::aimWanted, this, [this](int reading) {
+    turnTo(Card::Choices);
+    choices_->targets()->turnTo(reading);
+  });
   findings_ = new FindingsList(controller, this);
   stack_->addWidget(findings_);
   connect(tabs_, &controls::Segments::chosen, stack_, &QStackedWidget::setCurrentIndex);

@@ -4,6 +4,7 @@
 #include <QStackedWidget>
 
 #include "app/cards/choices_card.h"
+#include "app/cards/reading_card.h"
 #include "app/desk/card_column.h"
 #include "app/desk/compare_view.h"
 #include "app/desk/main_window.h"
@@ -76,6 +77,7 @@ void MainWindow::connectChoices() {
     if (change.kind == document::DocumentChange::Kind::Replaced) showSheet();
     nameChoice();
     readings_->setAims(controller_.plan());
+    cards_->readingCard()->setAims(controller_.plan());
   });
   connect(&view_, &document::ViewState::changed, this, [this](document::ViewState::Aspects aspects) {
     if (aspects.testFlag(document::ViewState::Aspect::Tool)) showSheet();  // tools work on the sheet

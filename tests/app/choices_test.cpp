@@ -4,6 +4,7 @@
 #include <QTableWidget>
 
 #include "app/cards/choices_card.h"
+#include "app/cards/reading_card.h"
 #include "app/cards/target_words.h"
 #include "app/desk/card_column.h"
 #include "app/desk/compare_picture.h"
@@ -186,6 +187,28 @@ TEST_CASE("aims stand beside the readings and say in shape and words when missed
   CHECK_FALSE(editor.clear()->isEnabled());
   desk.controller().undoStack().undo();
   CHECK(desk.plan().find<plan::Choice>("choice-1")->targets.count("nape"));
+}
+
+TEST_CASE("a reading leads to its aim and shows it", "[desk][choice][target]") {
+  Chooser desk;
+  const auto& tiles = desk.window->readings().tiles();
+  QTest::mouseClick(tiles[4], Qt::LeftButton);
+  cards::ReadingCard& reading = *desk.window->cards().readingCard();
+  REQUIRE(desk.window->cards().current() == CardColumn::Card::Reading);
+  CHECK(reading.aimButton()->text() == QStringLiteral("Set an aim\u2026"));
+  reading.aimButton()->click();
+  REQUIRE(desk.window->cards().current() == CardColumn::Card::Choices);
+  cards::TargetEditor& editor = *desk.card().targets();
+  CHECK(editor.which()->currentIndex() == 4);
+  CHECK(editor.which()->currentText() == QLatin1String("Top"));
+  QTest::keyClicks(editor.level()->edit(), QStringLiteral("8"));
+  QTest::keyClick(editor.level()->edit(), Qt::Key_Return);
+  REQUIRE(desk.isFresh());
+  CHECK(desk.plan().find<plan::Choice>("choice-1")->targets.at("top").level == 8.0);
+  CHECK(reading.aimButton()->text() == QStringLiteral("Aim 8: \u25BC 2 too dark"));
+  CHECK(reading.text().contains(QStringLiteral("Aim 8: \u25BC 2 too dark")));
+  reading.turnTo(1);
+  CHECK(reading.aimButton()->text() == QStringLiteral("Set an aim\u2026"));
 }
 
 TEST_CASE("today and a choice stand side by side", "[desk][choice][compare]") {
