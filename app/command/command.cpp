@@ -71,6 +71,8 @@ int parseAndRun(int argc, char** argv) {
                              "one JSON object; a list for several plans");
   lookApp->add_flag_callback("--no-range", [&] { look.range = RangeWanted::No; },
                              "leave out the ranges from the assumptions, which take most of the time");
+  lookApp->add_flag_callback("--no-advice", [&] { look.advice = AdviceWanted::No; },
+                             "leave out where the hair opens and what needs a look");
 
   CheckCommand check;
   CLI::App* checkApp = app.add_subcommand("check", "what is wrong and what needs a look");

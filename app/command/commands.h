@@ -13,12 +13,14 @@ namespace combdraft::command {
 
 enum class OutputForm { Table, Json };
 enum class RangeWanted { Yes, No };
+enum class AdviceWanted { Yes, No };
 
 struct LookCommand {
   std::vector<std::string> plans;
   LookOptions look;
   OutputForm form = OutputForm::Table;
   RangeWanted range = RangeWanted::Yes;
+  AdviceWanted advice = AdviceWanted::Yes;
 };
 Outcome runLook(const LookCommand& command);
 

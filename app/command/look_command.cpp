@@ -9,10 +9,14 @@
 namespace combdraft::command {
 namespace {
 
+// A block is known well enough with these: it is blurred over ribbons' widths.
+constexpr int kMostAdviceLocks = 30000;
+
 /// What is kept from plan to plan: one head traced serves all of its plans.
 struct Kept {
   look::LookEngine engine;
   look::LookRange range;
+  advise::Advisor advisor;
 };
 
 Result<LookReport> lookAt(const std::string& file, const LookCommand& command, Kept& kept) {
@@ -34,11 +38,18 @@ Result<LookReport> lookAt(const std::string& file, const LookCommand& command, K
     if (!ranged) return ranged.error();
     readings = std::move(ranged).value();
   }
+  std::optional<advise::Advice> advice;
+  if (command.advice == AdviceWanted::Yes) {
+    const Progress looking(file + ": looking where the hair opens");
+    auto found = kept.advisor.update(*plan, *settings, readings, advise::Remedies::Try, {});
+    if (!found) return found.error();
+    advice = std::move(found).value();
+  }
   const plan::ItemId& choice =
       settings->choice.empty() ? plan->info().activeChoice : settings->choice;
   const auto* chosen = plan->find<plan::Choice>(choice);
   return LookReport{file, plan->info().title, choiceName(*plan, *settings), *settings,
-                    std::move(readings), chosen ? chosen->targets : Targets{}, plan->info().assumptions};
+                    std::move(readings), chosen ? chosen->targets : Targets{}, plan->info().assumptions, std::move(advice)};
 }
 
 }  // namespace
@@ -46,7 +57,8 @@ Result<LookReport> lookAt(const std::string& file, const LookCommand& command, K
 Outcome runLook(const LookCommand& command) {
   Outcome outcome = Outcome::Fine;
   JsonOut json;
-  Kept kept{look::LookEngine(static_cast<int>(command.look.locks)), {}};
+  Kept kept{look::LookEngine(static_cast<int>(command.look.locks)), {},
+            advise::Advisor(std::min(static_cast<int>(command.look.locks), kMostAdviceLocks))};
   const bool list = command.plans.size() > 1;
   if (list) json.beginList();
   for (const std::string& file : command.plans) {

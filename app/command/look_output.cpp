@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <vector>
 
+#include "app/command/advice_output.h"
 #include "app/command/options.h"
 #include "app/paint/assumption_words.h"
 #include "app/paint/reading_words.h"
@@ -141,6 +142,7 @@ std::string lookTable(const LookReport& report) {
     text += "\n";
   }
   text += targetLines(report.targets, report.readings);
+  if (report.advice) text += adviceText(*report.advice);
   const std::string changed = paint::changedText(report.assumptions).toStdString();
   if (!changed.empty()) text += "\n" + changed + "\n";
   text += "\nA picture of the plan, not a promise; a test strand shows how far this hair "
@@ -217,12 +219,7 @@ void lookJson(JsonOut& out, const LookReport& report) {
     out.endObject();
   }
   out.endList();
-  // Places for what later formats fill; programs may rely on the lists.
-  for (const char* name : {"openings", "findings"}) {
-    out.key(name);
-    out.beginList();
-    out.endList();
-  }
+  adviceJson(out, report.advice.value_or(advise::Advice{}));
   out.endObject();
 }
 

@@ -5,6 +5,7 @@
 
 #include "app/command/json_out.h"
 #include "app/command/target_output.h"
+#include "engine/advise/advisor.h"
 #include "engine/look/look.h"
 
 namespace combdraft::command {
@@ -15,6 +16,7 @@ struct LookReport {
   look::Readings readings;
   Targets targets;  ///< of the choice
   std::map<std::string, double> assumptions;  ///< the plan's overrides
+  std::optional<advise::Advice> advice;  ///< nothing: not asked for
 };
 
 std::string lookTable(const LookReport& report);

@@ -13,11 +13,12 @@
 #include "app/cards/piece_card.h"
 #include "app/cards/reading_card.h"
 #include "app/cards/section_card.h"
-#include "app/desk/findings_list.h"
+#include "app/desk/finding_detail.h"
+#include "app/desk/findings_card.h"
 
 namespace combdraft::desk {
 
-CardColumn::CardColumn(document::DocumentController& controller, QWidget* parent) : QFrame(parent) {
+CardColumn::CardColumn(document::DocumentController& controller, document::ViewState& view, QWidget* parent) : QFrame(parent) {
   setAccessibleName(tr("Cards"));
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(8, 8, 12, 8);
@@ -54,7 +55,11 @@ CardColumn::CardColumn(document::DocumentController& controller, QWidget* parent
     turnTo(Card::Choices);
     choices_->targets()->turnTo(reading);
   });
-  findings_ = new FindingsList(controller, this);
+  findings_ = new FindingsCard(controller, view, this);
+  connect(findings_->detail(), &FindingDetail::assumptionWanted, this, [this](const QString& name) {
+    turnTo(Card::Assumptions);
+    assumptions_->showAssumption(name.toStdString());
+  });
   stack_->addWidget(findings_);
   connect(tabs_, &controls::Segments::chosen, stack_, &QStackedWidget::setCurrentIndex);
   fitWidth();
@@ -88,6 +93,8 @@ void CardColumn::turnTo(Card card) {
   tabs_->setCurrent(card > Card::Done ? -1 : static_cast<int>(card));
   stack_->setCurrentIndex(static_cast<int>(card));
 }
+
+FindingsList* CardColumn::findings() { return findings_->list(); }
 
 CardColumn::Card CardColumn::current() const { return static_cast<Card>(stack_->currentIndex()); }
 

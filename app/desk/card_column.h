@@ -4,6 +4,7 @@
 
 #include "app/controls/segments.h"
 #include "app/document/document_controller.h"
+#include "app/document/view_state.h"
 
 class QStackedWidget;
 class QUndoView;
@@ -17,6 +18,7 @@ class ReadingCard;
 
 namespace combdraft::desk {
 
+class FindingsCard;
 class FindingsList;
 
 class CardColumn : public QFrame {
@@ -27,10 +29,11 @@ class CardColumn : public QFrame {
   enum class Card { Piece, Section, Head, Hair, Formula, Done, Choices, Assumptions, Reading, Findings };
   static constexpr int kCards = 10;
 
-  explicit CardColumn(document::DocumentController& controller, QWidget* parent = nullptr);
+  CardColumn(document::DocumentController& controller, document::ViewState& view, QWidget* parent = nullptr);
   void turnTo(Card card);
   Card current() const;
-  FindingsList* findings() { return findings_; }
+  FindingsList* findings();
+  FindingsCard* findingsCard() { return findings_; }
   cards::PieceCard* pieceCard() { return piece_; }
   cards::ChoicesCard* choicesCard() { return choices_; }
   cards::AssumptionsCard* assumptionsCard() { return assumptions_; }
@@ -49,7 +52,7 @@ class CardColumn : public QFrame {
   cards::ChoicesCard* choices_;
   cards::AssumptionsCard* assumptions_;
   cards::ReadingCard* reading_;
-  FindingsList* findings_;
+  FindingsCard* findings_;
 };
 
 }  // namespace combdraft::desk

@@ -63,19 +63,20 @@ FindingsList::FindingsList(document::DocumentController& controller, QWidget* pa
   list_->setAccessibleName(tr("What needs a look"));
   list_->setWordWrap(true);
   list_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-  list_->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
+  list_->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);  // it is as high as its lines
+  list_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
   list_->setSpacing(1);
-  column->addWidget(list_, 1);
+  column->addWidget(list_);
   empty_ = new QLabel(tr("The plan's own check found nothing. That is no promise: look at the hair and the skin, and "
                          "read the maker's directions before work."), this);
   empty_->setWordWrap(true);
   empty_->setProperty("soft", true);
   column->addWidget(empty_);
-  column->addStretch(0);
   connect(list_, &QListWidget::itemClicked, this, [this](QListWidgetItem* item) { choose(list_->row(item)); });
   connect(list_, &QListWidget::itemActivated, this, [this](QListWidgetItem* item) { choose(list_->row(item)); });
   connect(list_, &QListWidget::currentRowChanged, this, [this](int row) { if (list_->hasFocus()) choose(row); });
   connect(&controller_, &document::DocumentController::changed, this, [this](const document::DocumentChange& change) {
+    if (change.kind == document::DocumentChange::Kind::Replaced) advice_.reset();
     if (change.kind != document::DocumentChange::Kind::Tentative) check();
   });
   later_ = new QTimer(this);
@@ -89,10 +90,11 @@ QString FindingsList::countText() const {
   const auto wrong = std::count_if(issues_.begin(), issues_.end(), [](const plan::Issue& issue) {
     return issue.severity == plan::Severity::Error;
   });
-  const auto others = static_cast<qsizetype>(issues_.size()) - wrong;
+  const auto others = static_cast<qsizetype>(issues_.size() + findings()) - wrong;
   if (wrong > 0 && others > 0) return tr("Wrong: %1, needs a look: %2").arg(wrong).arg(others);
   if (wrong > 0) return tr("Wrong: %1").arg(wrong);
-  return others > 0 ? tr("Needs a look: %1").arg(others) : tr("No finding from the drawing");
+  if (others > 0) return tr("Needs a look: %1").arg(others);
+  return advice_ ? tr("No finding") : tr("No finding from the drawing");
 }
 
 void FindingsList::check() {
@@ -124,22 +126,76 @@ void FindingsList::fill() {
   const int row = list_->currentRow();
   const QSignalBlocker quiet(list_);
   list_->clear();
-  for (const plan::Issue& issue : issues_) {
-    const QString sign = signOf(issue.severity), text = findingText(controller_.document(), issue);
+  lines_.clear();
+  const auto add = [&](const QString& sign, const QString& text, const Line& line) {
     auto* item = new QListWidgetItem(sign + u'\n' + text, list_);
     item->setData(Qt::AccessibleTextRole, QString(sign.mid(2) + QStringLiteral(": ") + text));
-    item->setToolTip(tr("Select what this is about"));
+    item->setToolTip(line.finding ? tr("Open this: where it is and what might be done") : tr("Select what this is about"));
+    lines_.push_back(line);
+  };
+  const auto addIssues = [&](auto wanted) {
+    for (std::size_t i = 0; i < issues_.size(); ++i)
+      if (wanted(issues_[i].severity)) add(signOf(issues_[i].severity), findingText(controller_.document(), issues_[i]), {i, {}});
+  };
+  addIssues([](plan::Severity s) { return s != plan::Severity::Note; });
+  for (std::size_t i = 0; i < findings(); ++i) {
+    QString text = QString::fromStdString(advise::sentenceOf(advice_->advice.findings[i]));
+    if (!text.isEmpty()) text[0] = text[0].toUpper();
+    add(QStringLiteral("\u25D0 ") + tr("The look"), text, {{}, i});
   }
+  addIssues([](plan::Severity s) { return s == plan::Severity::Note; });
   list_->setCurrentRow(std::min(row, list_->count() - 1));
-  list_->setVisible(!issues_.empty());
-  empty_->setVisible(issues_.empty());
+  fitHeight();
+  list_->setVisible(!lines_.empty());
+  empty_->setVisible(lines_.empty());
+  chooseAgain();
+}
+
+void FindingsList::fitHeight() {
+  int height = 2 * list_->frameWidth() + 2;
+  for (int i = 0; i < list_->count(); ++i) height += list_->sizeHintForRow(i) + 2 * list_->spacing();
+  list_->setFixedHeight(height);
+}
+
+void FindingsList::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  fitHeight();
+}
+
+void FindingsList::setAdvice(std::shared_ptr<const live::AdviceResult> advice) {
+  // The line under the hand stays the same kind of finding where it can.
+  std::optional<std::pair<advise::FindingKind, std::optional<look::Region>>> chosen;
+  const int row = list_->currentRow();
+  if (row >= 0 && row < static_cast<int>(lines_.size()))
+    if (const auto& finding = lines_[static_cast<std::size_t>(row)].finding)
+      chosen = {advice_->advice.findings[*finding].kind, advice_->advice.findings[*finding].region};
+  advice_ = std::move(advice);
+  fill();
+  if (chosen) {
+    int again = -1;
+    for (std::size_t i = 0; i < lines_.size() && again < 0; ++i)
+      if (const auto& f = lines_[i].finding)
+        if (advice_->advice.findings[*f].kind == chosen->first && advice_->advice.findings[*f].region == chosen->second) again = static_cast<int>(i);
+    const QSignalBlocker quiet(list_);
+    list_->setCurrentRow(again);
+    chooseAgain();
+  }
+  Q_EMIT countChanged();
+}
+
+void FindingsList::chooseAgain() {
+  const int row = list_->currentRow();
+  const bool has = row >= 0 && row < static_cast<int>(lines_.size());
+  Q_EMIT findingChosen(has ? lines_[static_cast<std::size_t>(row)].finding : std::nullopt);
 }
 
 void FindingsList::choose(int row) {
-  if (row < 0 || row >= static_cast<int>(issues_.size())) return;
+  if (row < 0 || row >= static_cast<int>(lines_.size())) return;
+  const Line line = lines_[static_cast<std::size_t>(row)];
+  Q_EMIT findingChosen(line.finding);
   std::vector<plan::ItemId> onSheet;
   const plan::Plan& plan = controller_.document();
-  const std::vector<plan::ItemId> items = issues_[static_cast<std::size_t>(row)].items;
+  const std::vector<plan::ItemId> items = line.issue ? issues_[*line.issue].items : advice_->advice.findings[*line.finding].pieces;
   for (const plan::ItemId& id : items)
     if (plan.find<plan::Piece>(id) || plan.find<plan::Section>(id)) onSheet.push_back(id);
   controller_.select(document::Selection(onSheet));

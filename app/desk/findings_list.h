@@ -1,10 +1,12 @@
 #pragma once
-// "Needs a look": what the plan's own check found, errors first. Choosing a
-// line selects the pieces it is about.
+// What needs a look, worst kind first: what is wrong in the plan, what to check
+// before work, what the look shows, what is only worth a look. Choosing a line
+// selects the pieces it is about.
 #include <QWidget>
 #include <vector>
 
 #include "app/document/document_controller.h"
+#include "app/live/look_result.h"
 #include "engine/plan/validate.h"
 
 class QLabel;
@@ -23,6 +25,10 @@ class FindingsList : public QWidget {
   explicit FindingsList(document::DocumentController& controller, QWidget* parent = nullptr);
 
   const std::vector<plan::Issue>& issues() const { return issues_; }
+  /// What the look shows; its lines stay until the next.
+  void setAdvice(std::shared_ptr<const live::AdviceResult> advice);
+  /// Tells again which finding is chosen.
+  void chooseAgain();
   /// "Needs a look: 3", "Wrong: 1, needs a look: 3", "No finding from the drawing".
   QString countText() const;
   QListWidget* list() { return list_; }
@@ -31,16 +37,29 @@ class FindingsList : public QWidget {
   void countChanged();
   /// A line was chosen that is about the head or the hair as a whole.
   void itemWanted(const std::string& id);
+  /// A finding of the advice was chosen, or a line that is none.
+  void findingChosen(std::optional<std::size_t> finding);
+
+ protected:
+  void resizeEvent(QResizeEvent* event) override;
 
  private:
+  void fitHeight();
   void check();
   void checkLater();
   void put();
   void fill();
   void choose(int row);
+  std::size_t findings() const { return advice_ ? advice_->advice.findings.size() : 0; }
 
+  /// What a line stands for: one of the two.
+  struct Line {
+    std::optional<std::size_t> issue, finding;
+  };
   document::DocumentController& controller_;
   std::vector<plan::Issue> issues_, placement_;
+  std::shared_ptr<const live::AdviceResult> advice_;
+  std::vector<Line> lines_;
   QTimer* later_ = nullptr;
   QLabel *title_, *empty_;
   QListWidget* list_;

@@ -12,6 +12,7 @@
 #include "app/desk/card_column.h"
 #include "app/desk/command_search.h"
 #include "app/desk/compare_view.h"
+#include "app/desk/findings_card.h"
 #include "app/desk/hint_bar.h"
 #include "app/desk/keys_page.h"
 #include "app/desk/message_bar.h"
@@ -104,7 +105,7 @@ void MainWindow::buildPages() {
   compare_ = new CompareView(controller_, view_, middle_);
   middle_->addWidget(sheet_);
   middle_->addWidget(compare_);
-  cards_ = new CardColumn(controller_, work_);
+  cards_ = new CardColumn(controller_, view_, work_);
   splitter_->addWidget(middle_);
   splitter_->addWidget(cards_);
   splitter_->setStretchFactor(0, 1);
@@ -179,8 +180,13 @@ void MainWindow::connectAll() {
             readings_->set(*result);
             readings_->setAims(controller_.plan());
             cards_->readingCard()->set(*result);
+            cards_->findingsCard()->setLook(*result);
             messages_->clear(QStringLiteral("look"));
           });
+  connect(&looks_, &live::LookService::adviceReady, this,
+          [this](const std::shared_ptr<const live::AdviceResult>& result) { cards_->findingsCard()->setAdvice(result); });
+  connect(&looks_, &live::LookService::freshnessChanged, this,
+          [this] { readings_->setFreshness(looks_.freshness()); });
   connect(&looks_, &live::LookService::failed, this, [this](const Error& error) {
     messages_->say({Message::Kind::Caution,
                      tr("The look cannot be worked out: %1").arg(QString::fromStdString(describe(error))),

@@ -22,22 +22,40 @@ std::shared_ptr<const paint::Scene> patternScene(const plan::Plan& head, const p
   return std::make_shared<const paint::Scene>(plan::applied(bare, used->edit), plan::ItemId(), nullptr);
 }
 
+namespace {
+
+QRectF shownOf(const paint::Scene& scene, head::ViewName view) {
+  return paint::scalpPath(scene.head(), view).boundingRect().adjusted(-kAround_mm, -kAround_mm, kAround_mm, kAround_mm);
+}
+
+double scaleOf(const QRectF& shown, const QSize& size) {
+  return std::min(size.width() / shown.width(), size.height() / shown.height());
+}
+
+}  // namespace
+
+QTransform patternTransform(const paint::Scene& scene, head::ViewName view, const QSize& size) {
+  const QRectF shown = shownOf(scene, view);
+  const double scale = scaleOf(shown, size);
+  QTransform transform;
+  transform.translate(size.width() / 2.0, size.height() / 2.0);
+  transform.scale(scale, scale);
+  transform.translate(-shown.center().x(), -shown.center().y());
+  return transform;
+}
+
 QPixmap patternDrawing(const paint::Scene& scene, head::ViewName view, const QSize& size, double pixelRatio,
                        const paint::Palette& palette) {
   QPixmap pixmap(size * pixelRatio);
   pixmap.setDevicePixelRatio(pixelRatio);
   pixmap.fill(Qt::transparent);
-  const QRectF shown = paint::scalpPath(scene.head(), view)
-                           .boundingRect()
-                           .adjusted(-kAround_mm, -kAround_mm, kAround_mm, kAround_mm);
-  const double scale = std::min(size.width() / shown.width(), size.height() / shown.height());
+  const QRectF shown = shownOf(scene, view);
+  const double scale = scaleOf(shown, size);
   const paint::Figure figure =
       paint::diagramFigure(scene, view, {palette, scale * kPaperPixel_mm, paint::DiagramStyle::Labels::Omitted});
   QPainter painter(&pixmap);
   painter.setRenderHint(QPainter::Antialiasing);
-  painter.translate(size.width() / 2.0, size.height() / 2.0);
-  painter.scale(scale, scale);
-  painter.translate(-shown.center());
+  painter.setTransform(patternTransform(scene, view, size), true);
   painter.setClipRect(shown);
   paint::paintItems(painter, figure.items);
   return pixmap;

@@ -15,4 +15,7 @@ std::shared_ptr<const paint::Scene> patternScene(const plan::Plan& head, const p
 QPixmap patternDrawing(const paint::Scene& scene, head::ViewName view, const QSize& size, double pixelRatio,
                        const paint::Palette& palette);
 
+/// From view mm to the pixels of such a drawing.
+QTransform patternTransform(const paint::Scene& scene, head::ViewName view, const QSize& size);
+
 }  // namespace combdraft::desk

@@ -33,4 +33,10 @@ void ViewState::setZoom(double zoom) {
 
 void ViewState::setTool(Tool tool) { set(tool_, tool, Aspect::Tool); }
 
+void ViewState::setMarks(Marks marks) {
+  if (marks.places.empty() && marks_.places.empty()) return;
+  marks_ = std::move(marks);
+  Q_EMIT changed(Aspect::Marks);
+}
+
 }  // namespace combdraft::document

@@ -21,6 +21,12 @@ enum class Layer { Diagram, Both, Look };
 /// The ground round every look.
 enum class Surround { Paper, MidGrey };
 
+/// Places on the hair that the sheet points at: what a finding is about.
+struct Marks {
+  std::vector<Point3f> places;  ///< mm, on the hair's surface
+  double cell_mm = 2;           ///< what each stands for
+};
+
 class ViewState : public QObject {
   Q_OBJECT
 
@@ -30,7 +36,8 @@ class ViewState : public QObject {
     Look = 2,      ///< lookSettings: how worn, when, in which light
     Layer = 4,     ///< layer, divider, surround
     Arrangement = 8,  ///< largeView, zoom
-    Tool = 16
+    Tool = 16,
+    Marks = 32        ///< marks
   };
   Q_DECLARE_FLAGS(Aspects, Aspect)
 
@@ -59,6 +66,9 @@ class ViewState : public QObject {
   double zoom() const { return zoom_; }
   void setZoom(double zoom);
 
+  const Marks& marks() const { return marks_; }
+  void setMarks(Marks marks);
+
   Tool tool() const { return tool_; }
   void setTool(Tool tool);
 
@@ -81,6 +91,7 @@ class ViewState : public QObject {
   Surround surround_ = Surround::Paper;
   std::optional<head::ViewName> largeView_ = head::ViewName::Back;
   double zoom_ = 1;
+  Marks marks_;
   Tool tool_ = Tool::Select;
 };
 

@@ -1,8 +1,9 @@
 #pragma once
-// What the worker hands to the window: one look, and what it belongs to.
+// What the worker hands to the window: a look or an advice, and what it belongs to.
 #include <cstdint>
 #include <memory>
 
+#include "engine/advise/advisor.h"
 #include "engine/look/look.h"
 
 namespace combdraft::live {
@@ -14,6 +15,13 @@ struct LookResult {
   look::LookSettings settings;
   look::LookFrame frame;
   Pass pass = Pass::Full;
+};
+
+/// What needs a look, and the plan it belongs to.
+struct AdviceResult {
+  std::uint64_t revision = 0;
+  look::LookSettings settings;
+  advise::Advice advice;
 };
 
 }  // namespace combdraft::live

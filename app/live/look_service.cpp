@@ -11,7 +11,8 @@ namespace combdraft::live {
 namespace {
 
 constexpr int kQuickLocks = 8000, kFullLocks = 30000;
-constexpr std::chrono::milliseconds kRest{1200};
+constexpr int kAdviceLocks = 12000;
+constexpr std::chrono::milliseconds kRest{1200}, kShortRest{80};
 constexpr double kQuickMeasuring_mm = 2.0, kFullMeasuring_mm = 1.0;
 // Quick pictures are half as fine; the screen scales them up for the moment.
 constexpr double kQuickCoarser = 2.0, kCoarsestPicture_mm = 2.0;
@@ -50,7 +51,13 @@ bool needsNewHair(const LookJob& last, const LookJob& next) {
 
 LookService::Passes LookService::enginePasses() {
   auto ranges = std::make_shared<look::LookRange>();
+  auto advisor = std::make_shared<std::optional<advise::Advisor>>();
   return {enginePass(kQuickLocks, kQuickMeasuring_mm), enginePass(kFullLocks, kFullMeasuring_mm),
+          [advisor](const plan::Plan& plan, const look::LookSettings& settings, const look::Readings& readings,
+                    std::stop_token stop, const std::function<void(const advise::Advice&)>& early) {
+            if (!*advisor) advisor->emplace(kAdviceLocks);
+            return (*advisor)->update(plan, settings, readings, advise::Remedies::Try, std::move(stop), early);
+          },
           [ranges](const plan::Plan& plan, const look::LookSettings& settings,
                    look::Readings readings, std::stop_token stop) {
             return ranges->apply(plan, settings, std::move(readings), std::move(stop));
@@ -70,7 +77,7 @@ LookService::~LookService() {
   {
     const std::lock_guard lock(mutex_);
     fullPass_.request_stop();
-    rangePass_.request_stop();
+    laterPasses_.request_stop();
   }
   wake_.notify_all();
   if (worker_.joinable()) worker_.join();
@@ -92,7 +99,7 @@ void LookService::post() {
   {
     const std::lock_guard lock(mutex_);
     if (running_ && needsNewHair(*running_, *asked_)) fullPass_.request_stop();
-    rangePass_.request_stop();
+    laterPasses_.request_stop();
     mailbox_ = std::move(asked_);
   }
   asked_.reset();
@@ -103,7 +110,7 @@ void LookService::work(const std::stop_token& stop) {
   std::optional<LookJob> traced;  // what the full engine's hair was made from
   while (true) {
     LookJob job;
-    std::stop_token fullStop, rangeStop;
+    std::stop_token fullStop, laterStop;
     {
       std::unique_lock lock(mutex_);
       running_.reset();
@@ -113,8 +120,8 @@ void LookService::work(const std::stop_token& stop) {
       running_ = job;
       fullPass_ = std::stop_source();
       fullStop = fullPass_.get_token();
-      rangePass_ = std::stop_source();
-      rangeStop = rangePass_.get_token();
+      laterPasses_ = std::stop_source();
+      laterStop = laterPasses_.get_token();
     }
     if (stop.stop_requested()) return;
 
@@ -159,6 +166,10 @@ void LookService::work(const std::stop_token& stop) {
     }
     traced = job;
 
+    if (!shown->readings) continue;
+    if (passes_.advise && !advise(job, *shown->readings, laterStop)) continue;
+    if (stop.stop_requested()) return;
+
     // The ranges take seconds: only when the hand has rested for a while.
     if (!passes_.range) continue;
     {
@@ -167,8 +178,7 @@ void LookService::work(const std::stop_token& stop) {
     }
     if (stop.stop_requested()) return;
     try {
-      if (!shown->readings) continue;
-      auto readings = passes_.range(job.plan, job.settings, *shown->readings, rangeStop);
+      auto readings = passes_.range(job.plan, job.settings, *shown->readings, laterStop);
       if (!readings) continue;
       shown->readings = std::make_shared<const look::Readings>(std::move(readings).value());
       show(std::move(*shown), Pass::Full);
@@ -176,6 +186,26 @@ void LookService::work(const std::stop_token& stop) {
       continue;  // the look stands; its range stays unknown
     }
   }
+}
+
+bool LookService::advise(const LookJob& job, const look::Readings& readings, std::stop_token stop) {
+  {
+    std::unique_lock lock(mutex_);
+    if (wake_.wait_for(lock, stop, kShortRest, [this] { return mailbox_.has_value(); })) return false;
+  }
+  const auto show = [&](const advise::Advice& advice) {
+    auto result = std::make_shared<const AdviceResult>(AdviceResult{job.revision, job.settings, advice});
+    QMetaObject::invokeMethod(
+        this, [this, serial = job.serial, result] { if (serial >= firstWanted_) Q_EMIT adviceReady(result); },
+        Qt::QueuedConnection);
+  };
+  try {
+    const Result<advise::Advice> advice = passes_.advise(job.plan, job.settings, readings, stop, show);
+    if (advice) show(*advice);
+  } catch (const std::bad_alloc&) {
+    // The look stands; what needs a look stays as it was.
+  }
+  return !stop.stop_requested();
 }
 
 void LookService::publish(std::uint64_t serial, std::shared_ptr<const LookResult> result) {

@@ -40,8 +40,13 @@ class LookService : public QObject {
       std::stop_token)>;
   using RangeFunction = std::function<Result<look::Readings>(
       const plan::Plan&, const look::LookSettings&, look::Readings, std::stop_token)>;
+  /// The last argument shows what stands already, before remedies were tried.
+  using AdviceFunction = std::function<Result<advise::Advice>(
+      const plan::Plan&, const look::LookSettings&, const look::Readings&, std::stop_token,
+      const std::function<void(const advise::Advice&)>&)>;
   struct Passes {
     PassFunction quick, full;  ///< each called by the worker only
+    AdviceFunction advise = {};  ///< once the hand rests; may be missing
     RangeFunction range = {};  ///< when the plan has been still for a while; may be missing
   };
   /// The engine with 8,000 locks at 2 mm, and with 30,000 at 1 mm.
@@ -70,12 +75,16 @@ class LookService : public QObject {
  Q_SIGNALS:
   void lookReady(std::shared_ptr<const combdraft::live::LookResult> result);
   void freshnessChanged();
+  /// Openings and findings; comes again when remedies have been tried.
+  void adviceReady(std::shared_ptr<const combdraft::live::AdviceResult> result);
   /// The plan cannot be computed (a measure no head has). The last look stays.
   void failed(const combdraft::Error& error);
 
  private:
   void post();
   void work(const std::stop_token& stop);
+  /// False when a newer request waits.
+  bool advise(const LookJob& job, const look::Readings& readings, std::stop_token stop);
   void publish(std::uint64_t serial, std::shared_ptr<const LookResult> result);
   void setFreshness(Freshness freshness);
 
@@ -91,7 +100,7 @@ class LookService : public QObject {
   std::condition_variable_any wake_;
   std::optional<LookJob> mailbox_;
   std::optional<LookJob> running_;
-  std::stop_source fullPass_, rangePass_;
+  std::stop_source fullPass_, laterPasses_;
   std::jthread worker_;  // last: stops before the rest goes
 };
 

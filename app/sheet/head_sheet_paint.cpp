@@ -6,6 +6,7 @@
 
 #include "app/paint/describe_piece.h"
 #include "app/paint/diagram.h"
+#include "app/paint/marks.h"
 #include "app/sheet/head_sheet.h"
 #include "app/sheet/screen_palette.h"
 #include "engine/head/surface_distance.h"
@@ -128,6 +129,18 @@ void HeadSheet::paintView(QPainter& painter, const ViewPlace& place) const {
 
 void HeadSheet::paintOverlay(QPainter& painter, const ViewPlace& place) const {
   const head::SheetView view = scene_->head().view(place.view);
+  if (const document::Marks& marks = view_.marks(); !marks.places.empty()) {
+    const QPainterPath outline =
+        toWidget(place, paint::marksOutline(scene_->head(), place.view, marks.places, marks.cell_mm));
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(QBrush(screenPalette().accent, Qt::FDiagPattern));
+    painter.drawPath(outline);
+    painter.setBrush(Qt::NoBrush);
+    painter.setPen(pen(screenPalette().ground, 3.6));
+    painter.drawPath(outline);
+    painter.setPen(pen(screenPalette().accent, 1.8));
+    painter.drawPath(outline);
+  }
   painter.setBrush(Qt::NoBrush);
   // What is hidden is dashed where hair is seen, never across the face.
   const auto overHair = [&](const QPolygonF& line) {

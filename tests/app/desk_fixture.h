@@ -37,10 +37,11 @@ inline live::LookService::Passes instantPasses() {
 }
 
 struct Desk {
+  std::function<live::LookService::Passes()> passes_;
   QTemporaryDir dir;
   std::unique_ptr<desk::MainWindow> window;
 
-  Desk() {
+  explicit Desk(std::function<live::LookService::Passes()> passes = instantPasses) : passes_(std::move(passes)) {
     controls::applyTheme(*qApp, controls::ThemeName::Light);
     open();
   }
@@ -48,7 +49,7 @@ struct Desk {
     window = std::make_unique<desk::MainWindow>(
         desk::DeskPlaces{dir.filePath(QStringLiteral("settings.ini")), dir.filePath(QStringLiteral("recovery")),
                          patterns()},
-        instantPasses);
+        passes_);
     window->resize(1180, 820);
     window->show();
     REQUIRE(QTest::qWaitForWindowExposed(window.get()));

@@ -84,3 +84,7 @@ mutation blurred-lightness 'the eye blurs L*, not light' \
   's/y \+= colours\.at\(who\.lock\(\), who\.bin\(\)\)\.y \/ kSamples;/y += static_cast<float>(colour::lightnessFromY(colours.at(who.lock(), who.bin()).y) \/ 100) \/ kSamples;/
    s/colour::lightnessFromY\(((fine|wide)Light\[at\] \/ view\.(fine|wide)Cover\[at\])\)/100.0 * (\1)/
    s/return colour::lightnessFromY\((single\[.*\])\);/return 100.0 * \1;/'
+
+mutation sweep-skipped 'the part is not swept: only its usual place is looked at' \
+  engine/look/openings.cpp 'The sweep finds*' \
+  's/for \(double s = -kFarthest_mm; s <= kFarthest_mm; s \+= kCoarse_mm\)/for (double s = 0; s <= 0; s += kCoarse_mm)/'

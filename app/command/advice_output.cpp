@@ -1,0 +1,146 @@
+#include "app/command/advice_output.h"
+
+#include <algorithm>
+
+#include "engine/base/number_text.h"
+
+namespace combdraft::command {
+namespace {
+
+void pieces(JsonOut& out, const std::vector<plan::ItemId>& ids) {
+  out.key("pieces");
+  out.beginList();
+  for (const plan::ItemId& id : ids) out.text(id);
+  out.endList();
+}
+
+std::vector<plan::ItemId> both(const look::Opening& opening) {
+  std::vector<plan::ItemId> ids = opening.light.pieces;
+  for (const plan::ItemId& id : opening.dark.pieces)
+    if (std::find(ids.begin(), ids.end(), id) == ids.end()) ids.push_back(id);
+  return ids;
+}
+
+void patch(JsonOut& out, const char* name, const look::Patch& p) {
+  out.key(name);
+  if (p.area_cm2 <= 0) return out.null();
+  out.beginObject();
+  const auto number = [&](const char* field, double value, int decimals) {
+    out.key(field);
+    out.number(value, decimals);
+  };
+  number("area_cm2", p.area_cm2, 2);
+  number("run_mm", p.run_mm, 0);
+  number("lightness", p.lightness, 1);
+  number("surround", p.surround, 1);
+  number("bearing_deg", p.at.bearing_deg, 1);
+  number("drop_deg", p.at.drop_deg, 1);
+  pieces(out, p.pieces);
+  out.endObject();
+}
+
+std::string where(const advise::Finding& finding) {
+  std::string text = finding.region ? std::string(look::regionWord(*finding.region)) : std::string("whole");
+  return finding.at ? std::string("opening") : text;
+}
+
+std::string patchText(const char* word, const look::Opening* opening, look::Patch look::Opening::*p) {
+  if (!opening) return std::string("no ") + word + " patch stands out\n";
+  std::string text = std::string("largest ") + word + " patch " + numberText((opening->*p).area_cm2, 1) + " cm2, " +
+                     std::string(look::openingWord(opening->way));
+  if (opening->way == look::OpeningWay::Part) text += " at " + numberText(opening->shift_mm) + " mm";
+  if (!(opening->*p).pieces.empty()) {
+    text += ":";
+    for (const plan::ItemId& id : (opening->*p).pieces) text += " " + id;
+  }
+  return text + "\n";
+}
+
+}  // namespace
+
+std::string adviceText(const advise::Advice& advice) {
+  std::string text = "\nwhere the hair opens: " + patchText("light", advice.openings.worstLight(), &look::Opening::light) +
+                     "                      " + patchText("dark", advice.openings.worstDark(), &look::Opening::dark);
+  if (advice.findings.empty()) return text + "\nno finding from the look\n";
+  text += "\nneeds a look:\n";
+  for (const advise::Finding& finding : advice.findings) {
+    text += "- " + advise::sentenceOf(finding) + "\n";
+    for (const advise::Remedy& remedy : finding.remedies) text += "    " + advise::sentenceOf(remedy) + "\n";
+  }
+  return text;
+}
+
+void adviceJson(JsonOut& out, const advise::Advice& advice) {
+  out.key("openings");
+  out.beginList();
+  for (const look::Opening& opening : advice.openings.all) {
+    out.beginObject();
+    out.key("way");
+    out.text(look::openingWord(opening.way));
+    out.key("shift_mm");
+    out.number(opening.shift_mm, 1);
+    out.key("light_cm2");
+    out.number(opening.light.area_cm2, 2);
+    out.key("dark_cm2");
+    out.number(opening.dark.area_cm2, 2);
+    out.key("run_mm");
+    out.number(opening.run_mm, 0);
+    pieces(out, both(opening));
+    patch(out, "light", opening.light);
+    patch(out, "dark", opening.dark);
+    out.endObject();
+  }
+  out.endList();
+  out.key("off_hair_mm");
+  out.beginList();
+  for (const double shift : advice.openings.offHair_mm) out.number(shift, 0);
+  out.endList();
+  out.key("findings");
+  out.beginList();
+  for (const advise::Finding& finding : advice.findings) {
+    out.beginObject();
+    out.key("kind");
+    out.text(advise::codeName(finding.kind));
+    out.key("where");
+    out.text(where(finding));
+    out.key("worn");
+    out.text(hair::wornWord(finding.worn.way));
+    out.key("shift_mm");
+    out.number(finding.worn.partShift_mm, 1);
+    out.key("size");
+    out.number(finding.size, 3);
+    out.key("unit");
+    out.text(finding.unit);
+    out.key("limit");
+    out.number(finding.limit, 3);
+    out.key("assumption");
+    finding.assumption.empty() ? out.null() : out.text(finding.assumption);
+    out.key("text");
+    out.text(advise::sentenceOf(finding));
+    pieces(out, finding.pieces);
+    out.key("remedies");
+    out.beginList();
+    for (const advise::Remedy& remedy : finding.remedies) {
+      out.beginObject();
+      out.key("kind");
+      out.text(advise::codeName(remedy.kind));
+      out.key("amount");
+      out.number(remedy.amount, 2);
+      out.key("unit");
+      out.text(advise::unitOf(remedy.kind));
+      pieces(out, remedy.pieces);
+      out.key("before");
+      remedy.effect ? out.number(remedy.effect->before, 3) : out.null();
+      out.key("after");
+      remedy.effect ? out.number(remedy.effect->after, 3) : out.null();
+      out.key("text");
+      out.text(advise::sentenceOf(remedy));
+      out.endObject();
+    }
+    out.endList();
+    out.endObject();
+  }
+  out.endList();
+}
+
+}  // namespace combdraft::command

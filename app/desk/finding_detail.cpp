@@ -1,0 +1,287 @@
+#include "app/desk/finding_detail.h"
+
+#include <QHBoxLayout>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QPainter>
+#include <QPushButton>
+#include <QVBoxLayout>
+#include <algorithm>
+#include <cmath>
+
+#include "app/controls/number_input.h"
+#include "app/controls/theme.h"
+#include "app/desk/finding_place.h"
+#include "app/desk/pattern_drawing.h"
+#include "app/paint/diagram.h"
+#include "app/paint/marks.h"
+#include "app/sheet/screen_palette.h"
+#include "engine/base/assumptions.h"
+
+namespace combdraft::desk {
+namespace {
+
+constexpr std::size_t kMostChanges = 4;
+constexpr double kWorthSaying_L = 0.7, kWorthSaying_share = 0.02;
+
+QLabel* wrapped(const QString& text, QWidget* parent, bool soft = false) {
+  auto* label = new QLabel(text, parent);
+  label->setWordWrap(true);
+  label->setTextFormat(Qt::PlainText);
+  label->setTextInteractionFlags(Qt::TextSelectableByMouse);
+  label->setProperty("soft", soft);
+  return label;
+}
+
+QString capital(QString text) {
+  if (!text.isEmpty()) text[0] = text[0].toUpper();
+  return text;
+}
+
+/// "Line at 4 cm², own assumption: a light patch at the opening larger than this is a block."
+QString lineText(const plan::Plan& plan, const advise::Finding& finding) {
+  if (finding.assumption.empty()) return FindingDetail::tr("Against the target you set.");
+  const auto table = assumptionTable();
+  const auto found = std::find_if(table.begin(), table.end(), [&](const Assumption& a) { return a.name == finding.assumption; });
+  if (found == table.end()) return {};
+  const double value = Assumptions(plan.info().assumptions)[found->name];
+  const bool own = plan.info().assumptions.contains(std::string(found->name));
+  return FindingDetail::tr("The line is drawn at %1 %2 (%3). %4")
+      .arg(controls::shownNumber(value, value < 1 ? 2 : 1), QString::fromUtf8(found->unit.data(), static_cast<qsizetype>(found->unit.size())),
+           own ? FindingDetail::tr("changed by you") : QString::fromUtf8(provenanceWord(found->from).data()),
+           QString::fromUtf8(found->what.data(), static_cast<qsizetype>(found->what.size())));
+}
+
+/// Where it is: the head from the side that shows it, pieces outlined, patch marked.
+QPixmap pictureOf(const plan::Plan& plan, const look::LookSettings& settings, const FindingPlace& place,
+                  const std::vector<plan::ItemId>& pieces, const QSize& size, double ratio) {
+  const paint::Scene scene(plan, settings.choice, nullptr);
+  const head::ViewName view = place.view(scene.head());
+  QPixmap pixmap = patternDrawing(scene, view, size, ratio, sheet::screenPalette());
+  QPainter painter(&pixmap);
+  painter.setRenderHint(QPainter::Antialiasing);
+  const QTransform transform = patternTransform(scene, view, size);
+  const controls::Theme& t = controls::currentTheme();
+  painter.setBrush(Qt::NoBrush);
+  painter.setPen(QPen(t.accent, 1.6));
+  for (const plan::ItemId& id : pieces)
+    if (const paint::PieceShape* piece = scene.find(id)) painter.drawPath(transform.map(paint::seenOutline(scene, *piece, view)));
+  QColor tint = t.accent;
+  tint.setAlpha(60);
+  painter.setPen(QPen(t.ink, 1.6));
+  painter.setBrush(QBrush(tint));
+  painter.drawPath(transform.map(paint::marksOutline(scene.head(), view, place.places, place.cell_mm)));
+  return pixmap;
+}
+
+}  // namespace
+
+FindingDetail::FindingDetail(document::DocumentController& controller, document::ViewState& view, QWidget* parent)
+    : QFrame(parent), controller_(controller), view_(view) {
+  setObjectName(QStringLiteral("findingDetail"));
+  setAccessibleName(tr("What needs a look, opened"));
+  column_ = new QVBoxLayout(this);
+  column_->setContentsMargins(0, 4, 0, 0);
+  connect(&controller_, &document::DocumentController::changed, this, &FindingDetail::documentChanged);
+  build();
+}
+
+void FindingDetail::show(std::shared_ptr<const live::AdviceResult> advice, std::optional<std::size_t> finding) {
+  if (trying_) return;  // nothing changes under the hand
+  advice_ = std::move(advice);
+  finding_ = finding;
+  build();
+}
+
+void FindingDetail::build() {
+  delete content_;
+  content_ = nullptr;
+  tries_.clear();
+  keep_ = drop_ = nullptr;
+  effect_ = nullptr;
+  setVisible(advice_ && finding_);
+  if (!isVisibleTo(parentWidget())) return view_.setMarks({});
+  const advise::Finding& finding = advice_->advice.findings[*finding_];
+  const FindingPlace place = placeOf(advice_->advice.openings, finding);
+  view_.setMarks({place.places, place.cell_mm});
+
+  content_ = new QWidget(this);
+  auto* column = new QVBoxLayout(content_);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->setSpacing(6);
+  auto* top = new QHBoxLayout;
+  auto* picture = new QLabel(content_);
+  const int side = fontMetrics().height() * 7;
+  picture->setPixmap(pictureOf(controller_.document(), view_.lookSettings(), place, finding.pieces, {side, side}, devicePixelRatioF()));
+  picture->setFixedSize(side, side);
+  picture->setAccessibleName(tr("Picture of where it is"));
+  top->addWidget(picture, 0, Qt::AlignTop);
+  auto* words = new QVBoxLayout;
+  words->addWidget(wrapped(capital(QString::fromStdString(advise::sentenceOf(finding))), content_));
+  words->addWidget(wrapped(lineText(controller_.document(), finding), content_, true));
+  auto* buttons = new QHBoxLayout;
+  auto* wear = new QPushButton(tr("Show it"), content_);
+  wear->setToolTip(tr("Wear the hair the way that shows it: %1").arg(QString::fromStdString(advise::wornPhrase(finding.worn))));
+  connect(wear, &QPushButton::clicked, this, [this, worn = finding.worn, look = place.view(paint::HeadScene(controller_.document().head()))] {
+    look::LookSettings settings = view_.lookSettings();
+    settings.worn = worn;
+    view_.setLookSettings(settings);
+    view_.setLargeView(look);
+  });
+  buttons->addWidget(wear);
+  if (!finding.assumption.empty()) {
+    auto* line = new QPushButton(tr("Move the line…"), content_);
+    line->setToolTip(tr("Opens the assumption that says where this begins to need a look"));
+    connect(line, &QPushButton::clicked, this, [this, name = QString::fromStdString(finding.assumption)] { Q_EMIT assumptionWanted(name); });
+    buttons->addWidget(line);
+  }
+  buttons->addStretch(1);
+  words->addLayout(buttons);
+  words->addStretch(1);
+  top->addLayout(words, 1);
+  column->addLayout(top);
+
+  if (trying_) {
+    const advise::Remedy& remedy = finding.remedies[*trying_];
+    column->addWidget(wrapped(tr("Trying: %1").arg(QString::fromStdString(advise::sentenceOf(remedy))), content_));
+    effect_ = wrapped({}, content_, true);
+    column->addWidget(effect_);
+    auto* ends = new QHBoxLayout;
+    keep_ = new QPushButton(tr("Keep it"), content_);
+    keep_->setToolTip(tr("Make it part of the plan; undo takes it back"));
+    drop_ = new QPushButton(tr("Drop it"), content_);
+    drop_->setToolTip(tr("The plan stays as it was"));
+    connect(keep_, &QPushButton::clicked, this, &FindingDetail::keep);
+    connect(drop_, &QPushButton::clicked, this, &FindingDetail::drop);
+    ends->addWidget(keep_);
+    ends->addWidget(drop_);
+    ends->addStretch(1);
+    column->addLayout(ends);
+    showEffect();
+  } else if (finding.remedies.empty()) {
+    column->addWidget(wrapped(tr("No change of placement was found that helps here."), content_, true));
+  } else {
+    column->addWidget(wrapped(tr("What a change of placement might do; try it, then keep or drop it."), content_, true));
+    for (std::size_t i = 0; i < finding.remedies.size(); ++i) {
+      auto* row = new QHBoxLayout;
+      auto* attempt = new QPushButton(tr("Try"), content_);
+      const QString what = QString::fromStdString(advise::sentenceOf(finding.remedies[i]));
+      attempt->setAccessibleName(tr("Try: %1").arg(what));
+      attempt->setToolTip(tr("Shows the plan with this change; nothing is changed until you keep it"));
+      connect(attempt, &QPushButton::clicked, this, [this, i] { tryRemedy(i); });
+      row->addWidget(attempt, 0, Qt::AlignTop);
+      row->addWidget(wrapped(what, content_), 1);
+      column->addLayout(row);
+      tries_ << attempt;
+    }
+  }
+  column_->addWidget(content_);
+}
+
+void FindingDetail::tryRemedy(std::size_t remedy) {
+  const plan::ChangeSet edit =
+      advise::editOf(controller_.document(), advice_->advice.findings[*finding_].remedies[remedy]);
+  if (edit.empty()) return;  // its pieces went in the meantime; new advice is on its way
+  before_ = lastReadings_;
+  after_.reset();
+  triedFinding_.reset();
+  trying_ = remedy;
+  controller_.setTentative(plan::applied(controller_.document(), edit));
+  build();
+  if (keep_) keep_->setFocus();
+  Q_EMIT tryingChanged();
+}
+
+void FindingDetail::keep() {
+  const QString name = QString::fromStdString(advise::sentenceOf([this] {
+    advise::Remedy bare = advice_->advice.findings[*finding_].remedies[*trying_];
+    bare.effect.reset();
+    return bare;
+  }()));
+  trying_.reset();
+  controller_.commitTentative(name);
+  finding_.reset();
+  build();
+  Q_EMIT tryingChanged();
+}
+
+void FindingDetail::drop() {
+  trying_.reset();
+  controller_.dropTentative();
+  build();
+  Q_EMIT tryingChanged();
+}
+
+void FindingDetail::keyPressEvent(QKeyEvent* event) {
+  if (trying_ && event->key() == Qt::Key_Escape) return drop();
+  QFrame::keyPressEvent(event);
+}
+
+void FindingDetail::documentChanged(const document::DocumentChange& change) {
+  if (change.kind == document::DocumentChange::Kind::Replaced) {
+    trying_.reset(), finding_.reset(), advice_.reset(), lastReadings_.reset();
+    return build();
+  }
+  // Escape, another drag or another edit: what was tried is gone.
+  if (trying_ && !controller_.isTentative()) {
+    trying_.reset();
+    build();
+    Q_EMIT tryingChanged();
+  }
+}
+
+void FindingDetail::setLook(const live::LookResult& look) {
+  if (!look.frame.readings || look.pass != live::Pass::Full) return;
+  if (trying_ && look.revision == controller_.revision()) after_ = look.frame.readings;
+  if (!trying_) lastReadings_ = look.frame.readings;
+  showEffect();
+}
+
+void FindingDetail::setTriedAdvice(const live::AdviceResult& advice) {
+  if (!trying_ || advice.revision != controller_.revision() || !advice_ || !finding_) return;
+  const advise::Finding& was = advice_->advice.findings[*finding_];
+  const auto still = std::find_if(advice.advice.findings.begin(), advice.advice.findings.end(), [&](const advise::Finding& f) {
+    return f.kind == was.kind && f.region == was.region;
+  });
+  triedFinding_ = still == advice.advice.findings.end()
+                      ? tr("It no longer needs a look for this.")
+                      : tr("Still there: %1").arg(QString::fromStdString(advise::sentenceOf(*still)));
+  const auto others = static_cast<qsizetype>(advice.advice.findings.size()) - static_cast<qsizetype>(advice_->advice.findings.size());
+  const qsizetype expected = still == advice.advice.findings.end() ? -1 : 0;
+  if (others > expected) *triedFinding_ += u' ' + tr("New things that need a look: %1.").arg(others - expected);
+  showEffect();
+}
+
+QString FindingDetail::effectText() const { return effect_ ? effect_->text() : QString(); }
+
+void FindingDetail::showEffect() {
+  if (!effect_) return;
+  QStringList lines;
+  lines << triedFinding_.value_or(tr("The openings are being worked out …"));
+  if (before_ && after_) {
+    struct Change {
+      double weight;
+      QString words;
+    };
+    std::vector<Change> changes;
+    const auto compare = [&](const QString& name, const std::optional<look::Reading>& a, const std::optional<look::Reading>& b) {
+      if (!a || !b) return;
+      const double dL = b->lightness - a->lightness, dShare = b->light_share - a->light_share;
+      if (std::abs(dL) < kWorthSaying_L && std::abs(dShare) < kWorthSaying_share) return;
+      changes.push_back({std::abs(dL) + 30 * std::abs(dShare),
+                         tr("%1: level %2 to %3, %4 % to %5 % light")
+                             .arg(name, controls::shownNumber(a->level, 1), controls::shownNumber(b->level, 1),
+                                  controls::shownNumber(100 * a->light_share, 0), controls::shownNumber(100 * b->light_share, 0))});
+    };
+    compare(tr("whole head"), before_->whole, after_->whole);
+    for (std::size_t i = 0; i < std::min(before_->regions.size(), after_->regions.size()); ++i)
+      compare(QString::fromUtf8(look::regionWord(before_->regions[i].region).data()), before_->regions[i].whole, after_->regions[i].whole);
+    std::stable_sort(changes.begin(), changes.end(), [](const Change& a, const Change& b) { return a.weight > b.weight; });
+    if (changes.empty()) lines << tr("No region's reading changes by more than can be seen.");
+    for (std::size_t i = 0; i < std::min(changes.size(), kMostChanges); ++i) lines << capital(changes[i].words);
+    if (changes.size() > kMostChanges) lines << tr("and %1 regions less").arg(changes.size() - kMostChanges);
+  }
+  effect_->setText(lines.join(u'\n'));
+}
+
+}  // namespace combdraft::desk

@@ -1,0 +1,89 @@
+#include "app/desk/findings_card.h"
+
+#include <QLabel>
+#include <QScrollArea>
+#include <QTimer>
+#include <QVBoxLayout>
+
+#include "app/desk/finding_detail.h"
+#include "app/desk/findings_list.h"
+#include "app/desk/opening_chart.h"
+#include "engine/base/assumptions.h"
+
+namespace combdraft::desk {
+
+FindingsCard::FindingsCard(document::DocumentController& controller, document::ViewState& view, QWidget* parent)
+    : QWidget(parent), controller_(controller), view_(view) {
+  setAccessibleName(tr("Needs a look"));
+  auto* outer = new QVBoxLayout(this);
+  outer->setContentsMargins(0, 0, 0, 0);
+  // One scroll for all of it: in a low window no part is squeezed.
+  scroll_ = new QScrollArea(this);
+  scroll_->setWidgetResizable(true);
+  scroll_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  scroll_->setFocusPolicy(Qt::NoFocus);
+  scroll_->setAccessibleName(tr("Needs a look"));
+  scroll_->setObjectName(QStringLiteral("card"));
+  outer->addWidget(scroll_);
+  auto* content = new QWidget(scroll_);
+  scroll_->setWidget(content);
+  auto* column = new QVBoxLayout(content);
+  column->setContentsMargins(0, 4, 6, 0);
+  column->setSpacing(8);
+  list_ = new FindingsList(controller, this);
+  chart_ = new OpeningChart(view, this);
+  detail_ = new FindingDetail(controller, view, this);
+  words_ = new QLabel(chart_->words(), this);
+  words_->setWordWrap(true);
+  words_->setProperty("soft", true);
+  column->addWidget(list_);
+  column->addWidget(detail_);
+  auto* heading = new QLabel(tr("Blocks where the hair opens"), this);
+  QFont font = heading->font();
+  font.setWeight(QFont::DemiBold);
+  heading->setFont(font);
+  column->addWidget(heading);
+  column->addWidget(chart_);
+  column->addWidget(words_);
+  column->addStretch(1);
+  connect(list_, &FindingsList::findingChosen, this, &FindingsCard::choose);
+  connect(detail_, &FindingDetail::tryingChanged, this, [this] {
+    const bool trying = detail_->isTrying();
+    list_->setEnabled(!trying);
+    chart_->setBefore(trying && advice_ ? std::optional(advice_->advice.openings) : std::nullopt);
+  });
+  connect(&controller_, &document::DocumentController::changed, this, [this](const document::DocumentChange& change) {
+    if (change.kind != document::DocumentChange::Kind::Replaced) return;
+    advice_.reset();
+    chart_->set(std::nullopt, 4, 6);
+    words_->setText(chart_->words());
+  });
+}
+
+void FindingsCard::choose(std::optional<std::size_t> finding) {
+  detail_->show(advice_, finding);
+  if (advice_ && finding) QTimer::singleShot(0, detail_, [this] { scroll_->ensureWidgetVisible(detail_, 0, 0); });
+}
+
+void FindingsCard::setLook(const live::LookResult& look) { detail_->setLook(look); }
+
+void FindingsCard::setAdvice(std::shared_ptr<const live::AdviceResult> advice) {
+  const Assumptions lines(controller_.plan().info().assumptions);
+  chart_->set(advice->advice.openings, lines["block.light_cm2"], lines["block.dark_cm2"]);
+  words_->setText(chart_->words());
+  if (detail_->isTrying()) return detail_->setTriedAdvice(*advice);
+  advice_ = advice;
+  list_->setAdvice(advice);  // chooses the same finding again where it is still there
+}
+
+void FindingsCard::hideEvent(QHideEvent* event) {
+  QWidget::hideEvent(event);
+  view_.setMarks({});
+}
+
+void FindingsCard::showEvent(QShowEvent* event) {
+  QWidget::showEvent(event);
+  list_->chooseAgain();
+}
+
+}  // namespace combdraft::desk
