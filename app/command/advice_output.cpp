@@ -44,6 +44,16 @@ std::string where(const advise::Finding& finding) {
   return finding.at ? std::string("opening") : text;
 }
 
+std::string weeksText(const std::optional<double>& weeks) {
+  return weeks ? numberText(*weeks, 0) : std::string("over 26");
+}
+
+/// "worn down after 8 weeks (6 to 11)".
+std::string regrowthText(const look::Regrowth& r) {
+  return std::string(hair::wornWord(r.way)) + " after " + weeksText(r.week) + " weeks (" + weeksText(r.earliest) +
+         " to " + weeksText(r.latest) + ")";
+}
+
 std::string patchText(const char* word, const look::Opening* opening, look::Patch look::Opening::*p) {
   if (!opening) return std::string("no ") + word + " patch stands out\n";
   std::string text = std::string("largest ") + word + " patch " + numberText((opening->*p).area_cm2, 1) + " cm2, " +
@@ -61,6 +71,16 @@ std::string patchText(const char* word, const look::Opening* opening, look::Patc
 std::string adviceText(const advise::Advice& advice) {
   std::string text = "\nwhere the hair opens: " + patchText("light", advice.openings.worstLight(), &look::Opening::light) +
                      "                      " + patchText("dark", advice.openings.worstDark(), &look::Opening::dark);
+  if (!advice.regrowth.empty()) {
+    text += "regrowth shows:";
+    for (std::size_t i = 0; i < advice.regrowth.size(); ++i) text += (i ? ", " : " ") + regrowthText(advice.regrowth[i]);
+    text += "\n";
+  }
+  std::string stripes;
+  for (const look::Stripes& s : advice.stripes)
+    if (s.judged && s.at[2].seen)
+      stripes += (stripes.empty() ? " " : ", ") + std::string(look::regionWord(s.region)) + " (" + numberText(s.at[2].width_mm, 0) + " mm)";
+  if (!stripes.empty()) text += "stripes seen in the salon mirror:" + stripes + "\n";
   if (advice.findings.empty()) return text + "\nno finding from the look\n";
   text += "\nneeds a look:\n";
   for (const advise::Finding& finding : advice.findings) {
@@ -94,6 +114,46 @@ void adviceJson(JsonOut& out, const advise::Advice& advice) {
   out.key("off_hair_mm");
   out.beginList();
   for (const double shift : advice.openings.offHair_mm) out.number(shift, 0);
+  out.endList();
+  out.key("regrowth");
+  out.beginList();
+  for (const look::Regrowth& r : advice.regrowth) {
+    out.beginObject();
+    out.key("worn");
+    out.text(hair::wornWord(r.way));
+    out.key("week");
+    out.number(r.week, 1);
+    out.key("earliest");
+    out.number(r.earliest, 1);
+    out.key("latest");
+    out.number(r.latest, 1);
+    out.endObject();
+  }
+  out.endList();
+  out.key("stripes");
+  out.beginList();
+  for (const look::Stripes& s : advice.stripes) {
+    if (!s.judged) continue;
+    out.beginObject();
+    out.key("region");
+    out.text(look::regionWord(s.region));
+    out.key("at");
+    out.beginList();
+    for (const look::SeenStripe& seen : s.at) {
+      out.beginObject();
+      out.key("distance_m");
+      out.number(seen.distance_m, 1);
+      out.key("width_mm");
+      out.number(seen.width_mm, 1);
+      out.key("contrast");
+      out.number(seen.contrast, 3);
+      out.key("seen");
+      out.boolean(seen.seen);
+      out.endObject();
+    }
+    out.endList();
+    out.endObject();
+  }
   out.endList();
   out.key("findings");
   out.beginList();

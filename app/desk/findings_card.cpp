@@ -5,12 +5,35 @@
 #include <QTimer>
 #include <QVBoxLayout>
 
+#include "app/controls/number_input.h"
 #include "app/desk/finding_detail.h"
 #include "app/desk/findings_list.h"
 #include "app/desk/opening_chart.h"
 #include "engine/base/assumptions.h"
 
 namespace combdraft::desk {
+namespace {
+
+QString weeks(const std::optional<double>& week) {
+  return week ? controls::shownNumber(*week, 0) : FindingsCard::tr("over 26");
+}
+
+/// "Regrowth shows worn down after 8 weeks (6 to 11), tied back after 5 (4 to 7)."
+QString growthText(const advise::Advice& advice) {
+  QStringList lines;
+  for (const look::Regrowth& r : advice.regrowth)
+    lines << (r.way == hair::WornWay::TiedBack ? FindingsCard::tr("Regrowth shows tied back after %1 weeks (%2 to %3)")
+                                               : FindingsCard::tr("Regrowth shows worn down after %1 weeks (%2 to %3)"))
+                 .arg(weeks(r.week), weeks(r.earliest), weeks(r.latest));
+  QStringList striped;
+  for (const look::Stripes& s : advice.stripes)
+    if (s.judged && s.at[2].seen)
+      striped << FindingsCard::tr("%1 (%2 mm)").arg(QString::fromUtf8(look::regionWord(s.region).data()), controls::shownNumber(s.at[2].width_mm, 0));
+  if (!striped.isEmpty()) lines << FindingsCard::tr("Ribbons are seen in the salon mirror at: %1").arg(striped.join(QStringLiteral(", ")));
+  return lines.join(u'\n');
+}
+
+}  // namespace
 
 FindingsCard::FindingsCard(document::DocumentController& controller, document::ViewState& view, QWidget* parent)
     : QWidget(parent), controller_(controller), view_(view) {
@@ -45,6 +68,11 @@ FindingsCard::FindingsCard(document::DocumentController& controller, document::V
   column->addWidget(heading);
   column->addWidget(chart_);
   column->addWidget(words_);
+  growth_ = new QLabel(this);
+  growth_->setWordWrap(true);
+  growth_->setTextInteractionFlags(Qt::TextSelectableByMouse);
+  growth_->hide();
+  column->addWidget(growth_);
   column->addStretch(1);
   connect(list_, &FindingsList::findingChosen, this, &FindingsCard::choose);
   connect(detail_, &FindingDetail::tryingChanged, this, [this] {
@@ -57,6 +85,7 @@ FindingsCard::FindingsCard(document::DocumentController& controller, document::V
     advice_.reset();
     chart_->set(std::nullopt, 4, 6);
     words_->setText(chart_->words());
+    growth_->hide();
   });
 }
 
@@ -71,6 +100,8 @@ void FindingsCard::setAdvice(std::shared_ptr<const live::AdviceResult> advice) {
   const Assumptions lines(controller_.plan().info().assumptions);
   chart_->set(advice->advice.openings, lines["block.light_cm2"], lines["block.dark_cm2"]);
   words_->setText(chart_->words());
+  growth_->setText(growthText(advice->advice));
+  growth_->setVisible(!growth_->text().isEmpty());
   if (detail_->isTrying()) return detail_->setTriedAdvice(*advice);
   advice_ = advice;
   list_->setAdvice(advice);  // chooses the same finding again where it is still there

@@ -42,7 +42,8 @@ class FindingsCard : public QWidget {
   OpeningChart* chart_;
   FindingsList* list_;
   FindingDetail* detail_;
-  QLabel* words_;  ///< what the chart says
+  QLabel* words_;   ///< what the chart says
+  QLabel* growth_;  ///< when regrowth shows, where stripes are seen
   QScrollArea* scroll_;
 };
 

@@ -66,6 +66,7 @@ FindingsList::FindingsList(document::DocumentController& controller, QWidget* pa
   list_->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);  // it is as high as its lines
   list_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
   list_->setSpacing(1);
+  list_->viewport()->installEventFilter(this);
   column->addWidget(list_);
   empty_ = new QLabel(tr("The plan's own check found nothing. That is no promise: look at the hair and the skin, and "
                          "read the maker's directions before work."), this);
@@ -152,14 +153,16 @@ void FindingsList::fill() {
 }
 
 void FindingsList::fitHeight() {
-  int height = 2 * list_->frameWidth() + 2;
-  for (int i = 0; i < list_->count(); ++i) height += list_->sizeHintForRow(i) + 2 * list_->spacing();
-  list_->setFixedHeight(height);
+  if (list_->count() == 0) return;
+  list_->doItemsLayout();  // words wrap at the width of now
+  const int last = list_->visualItemRect(list_->item(list_->count() - 1)).bottom() - list_->visualItemRect(list_->item(0)).top();
+  const int height = last + 2 * (list_->frameWidth() + list_->spacing()) + 12;
+  if (height != list_->height()) list_->setFixedHeight(height);
 }
 
-void FindingsList::resizeEvent(QResizeEvent* event) {
-  QWidget::resizeEvent(event);
-  fitHeight();
+bool FindingsList::eventFilter(QObject* watched, QEvent* event) {
+  if (watched == list_->viewport() && event->type() == QEvent::Resize) QTimer::singleShot(0, this, &FindingsList::fitHeight);
+  return QWidget::eventFilter(watched, event);
 }
 
 void FindingsList::setAdvice(std::shared_ptr<const live::AdviceResult> advice) {

@@ -41,7 +41,7 @@ class FindingsList : public QWidget {
   void findingChosen(std::optional<std::size_t> finding);
 
  protected:
-  void resizeEvent(QResizeEvent* event) override;
+  bool eventFilter(QObject* watched, QEvent* event) override;
 
  private:
   void fitHeight();

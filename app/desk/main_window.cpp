@@ -184,9 +184,11 @@ void MainWindow::connectAll() {
             messages_->clear(QStringLiteral("look"));
           });
   connect(&looks_, &live::LookService::adviceReady, this,
-          [this](const std::shared_ptr<const live::AdviceResult>& result) { cards_->findingsCard()->setAdvice(result); });
-  connect(&looks_, &live::LookService::freshnessChanged, this,
-          [this] { readings_->setFreshness(looks_.freshness()); });
+          [this](const std::shared_ptr<const live::AdviceResult>& result) {
+            // While two are compared the other side is looked at too; it is not what is worked on.
+            if (result->settings.choice == view_.lookSettings().choice && result->settings.subject == view_.lookSettings().subject)
+              cards_->findingsCard()->setAdvice(result);
+          });
   connect(&looks_, &live::LookService::failed, this, [this](const Error& error) {
     messages_->say({Message::Kind::Caution,
                      tr("The look cannot be worked out: %1").arg(QString::fromStdString(describe(error))),

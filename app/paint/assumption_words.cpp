@@ -68,6 +68,7 @@ constexpr PlainName kNames[] = {
     {"finding.leftOut_share", QT_TRANSLATE_NOOP("Assumption", "Least share left dark")},
     {"finding.target_levels", QT_TRANSLATE_NOOP("Assumption", "Target missed from")},
     {"finding.regrowth_weeks", QT_TRANSLATE_NOOP("Assumption", "Early regrowth before")},
+    {"finding.stripes_contrast", QT_TRANSLATE_NOOP("Assumption", "Stripes too strong from")},
     {"finding.slow_levels", QT_TRANSLATE_NOOP("Assumption", "Slow pieces come too late from")},
     {"work.slice_min", QT_TRANSLATE_NOOP("Assumption", "Placing a slice")},
     {"work.weave_min", QT_TRANSLATE_NOOP("Assumption", "Placing a woven piece")},

@@ -18,6 +18,7 @@ constexpr double kLeastHelp = 0.15;
 /// What several pieces must win over the first alone, for the same remedy [own].
 constexpr double kWorthMorePieces = 0.1;
 /// Sizes under these no longer show [own].
+constexpr double kSameBlock_mm = 14;  ///< how far from its worst a block is followed [own]
 constexpr double kGone_cm2 = 0.5, kGone_mm = 3;
 
 /// The size in `advice` of what `finding` is about: the same kind, at the same
@@ -30,7 +31,9 @@ std::optional<double> sizeNow(const Advice& advice, const Finding& finding) {
   if (isBlock || finding.kind == FindingKind::RunAtOpening) {
     double worst = 0;
     for (const look::Opening& opening : advice.openings.all) {
-      if (wornOf(opening).way != finding.worn.way) continue;
+      const hair::Worn worn = wornOf(opening);
+      // The same block: another piece makes one of its own where the part lands beside that.
+      if (worn.way != finding.worn.way || std::abs(worn.partShift_mm - finding.worn.partShift_mm) > kSameBlock_mm) continue;
       const look::Patch& patch = light ? opening.light : opening.dark;
       worst = std::max(worst, isBlock ? patch.area_cm2 : patch.run_mm);
     }
@@ -82,15 +85,28 @@ struct Advisor::State {
 
   int locks;
   look::OpeningSweep sweep;
+  look::RegrowthSearch regrowth;
+  look::StripeSearch stripes;
   WornReadings tied, raised;
   std::shared_ptr<const look::HeadGround> ground;
   std::optional<look::LookEngine> down;  ///< for trials only
 
   enum class With { Openings, ReadingsOnly };
   Result<Advice> look(const plan::Plan& plan, const look::LookSettings& settings,
-                      const look::Readings& worn_down, With with, std::stop_token stop) {
+                      const look::Readings& worn_down, With with, std::stop_token stop,
+                      const std::function<void(const Advice&)>& early = {}) {
     Advice advice;
     advice.down = worn_down;
+    if (with == With::Openings) {
+      // First what was asked most: it stands long before the other ways of wearing.
+      auto openings = sweep.update(plan, settings, stop);
+      if (!openings) return openings.error();
+      advice.openings = std::move(openings).value();
+      if (early) {
+        advice.findings = findingsOf(plan, {settings.choice, &advice.down, nullptr, nullptr, kRaised, &advice.openings});
+        early(advice);
+      }
+    }
     auto back = tied.update(plan, settings, ground, stop);
     if (!back) return back.error();
     advice.tiedBack = std::move(back).value();
@@ -98,13 +114,34 @@ struct Advisor::State {
     if (!lifted) return lifted.error();
     advice.raised = std::move(lifted).value();
     if (with == With::Openings) {
-      auto openings = sweep.update(plan, settings, stop);
-      if (!openings) return openings.error();
-      advice.openings = std::move(openings).value();
+      advice.findings = findingsOf(plan, seenIn(advice, settings, with));
+      if (early) early(advice);
+      if (auto failed = lookLonger(plan, settings, advice, stop)) return *failed;
     }
-    advice.findings = findingsOf(plan, {settings.choice, &advice.down, &advice.tiedBack, &advice.raised,
-                                        kRaised, with == With::Openings ? &advice.openings : nullptr});
+    advice.findings = findingsOf(plan, seenIn(advice, settings, with));
     return advice;
+  }
+
+  static Seen seenIn(const Advice& advice, const look::LookSettings& settings, With with) {
+    Seen seen{settings.choice, &advice.down, &advice.tiedBack, &advice.raised, kRaised};
+    if (with == With::Openings) seen.openings = &advice.openings;
+    if (!advice.regrowth.empty()) seen.regrowth = &advice.regrowth;
+    if (!advice.stripes.empty()) seen.stripes = &advice.stripes;
+    return seen;
+  }
+
+  /// Regrowth and stripes, which take their own close looks.
+  std::optional<Error> lookLonger(const plan::Plan& plan, const look::LookSettings& settings, Advice& advice,
+                                  std::stop_token stop) {
+    auto weeks = regrowth.update(plan, settings, stop);
+    if (!weeks) return weeks.error();
+    advice.regrowth = std::move(weeks).value();
+    look::LookSettings worn = settings;
+    worn.worn = {};
+    auto ribbons = stripes.update(plan, worn, stop);
+    if (!ribbons) return ribbons.error();
+    advice.stripes = std::move(ribbons).value();
+    return std::nullopt;
   }
 
   Result<look::Readings> wornDown(const plan::Plan& plan, look::LookSettings settings,
@@ -137,7 +174,8 @@ struct Advisor::State {
     if (!isAtOpening(finding)) {  // compared with the same locks
       auto own = lookAnew(plan, settings, With::ReadingsOnly, stop);
       if (!own) return own.error();
-      finding.size = sizeNow(*own, finding).value_or(finding.size);
+      if (finding.kind != FindingKind::RegrowthEarly && finding.kind != FindingKind::Stripes)
+        finding.size = sizeNow(*own, finding).value_or(finding.size);
     }
     const Assumptions lines(plan.info().assumptions);
     const Worst before(now.openings);
@@ -157,6 +195,10 @@ struct Advisor::State {
         auto all = lookAnew(changed, settings, With::ReadingsOnly, stop);
         if (!all) return all.error();
         then = std::move(all).value();
+        if (finding.kind == FindingKind::RegrowthEarly || finding.kind == FindingKind::Stripes) {
+          if (auto failed = lookLonger(changed, settings, then, stop)) return *failed;
+          then.findings = findingsOf(changed, seenIn(then, settings, With::ReadingsOnly));
+        }
       }
       remedy.effect = effectOf(finding, sizeNow(then, finding));
       const double help = helpOf(finding, *remedy.effect);
@@ -181,7 +223,15 @@ Advisor& Advisor::operator=(Advisor&&) noexcept = default;
 Result<Advice> Advisor::update(const plan::Plan& plan, const look::LookSettings& settings,
                                const look::Readings& down, Remedies remedies, std::stop_token stop,
                                const std::function<void(const Advice&)>& early) {
-  auto advice = state_->look(plan, settings, down, State::With::Openings, stop);
+  // What is shown now may be another way of wearing: that is not judged.
+  std::optional<look::Readings> own;
+  if (!(settings.worn == hair::Worn{})) {
+    auto worn = state_->wornDown(plan, settings, stop);
+    if (!worn) return worn.error();
+    own = std::move(worn).value();
+  }
+  auto advice = state_->look(plan, settings, own ? *own : down, State::With::Openings, stop,
+                             remedies == Remedies::Try ? early : nullptr);
   if (!advice || remedies == Remedies::Leave) return advice;
   Advice full = std::move(advice).value();
   if (early) early(full);

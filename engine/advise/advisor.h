@@ -19,6 +19,8 @@ struct Advice {
   look::Readings tiedBack;   ///< without contrast
   look::Readings raised;     ///< without contrast
   look::Openings openings;
+  std::vector<look::Regrowth> regrowth;  ///< down, tied back
+  std::vector<look::Stripes> stripes;    ///< per region, worn down
   std::vector<Finding> findings;  ///< worst first
 };
 

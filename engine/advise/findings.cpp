@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <map>
 
 #include "engine/advise/strips.h"
 #include "engine/base/assumptions.h"
@@ -29,6 +28,8 @@ const std::optional<look::Reading>& readingOf(const look::Readings& readings, Re
   return readings.regions[static_cast<std::size_t>(region)].whole;
 }
 
+constexpr std::size_t kMostBlocks = 4;  // of a kind
+
 class Search {
  public:
   Search(const plan::Plan& plan, const Seen& seen)
@@ -54,6 +55,8 @@ class Search {
       if (seen_.tiedBack) bareUnderneath(*seen_.tiedBack, {hair::WornWay::TiedBack});
       slowHairLast();
       greyMix();
+      if (seen_.regrowth) regrowth();
+      if (seen_.stripes) stripes();
     }
     if (seen_.down) targets();
     std::stable_sort(found_.begin(), found_.end(),
@@ -80,27 +83,21 @@ class Search {
     finding.pieces = patch.pieces;
   }
 
-  // Of each way of opening the largest; of those that the same piece makes, the worst.
+  // Of those that the same piece leads, the worst; the largest few.
   void blocks(FindingKind kind, PatchOf patchOf, const char* name) {
     const double limit = lines_[name];
-    std::map<look::OpeningWay, const look::Opening*> worst;
-    for (const look::Opening& opening : seen_.openings->all) {
-      const look::Opening*& best = worst[opening.way];
-      if (!best || (opening.*patchOf).area_cm2 > (best->*patchOf).area_cm2) best = &opening;
-    }
     std::vector<const look::Opening*> over;
-    for (const auto& [way, opening] : worst)
-      if ((opening->*patchOf).area_cm2 > limit) over.push_back(opening);
+    for (const look::Opening& opening : seen_.openings->all)
+      if ((opening.*patchOf).area_cm2 > limit) over.push_back(&opening);
     std::stable_sort(over.begin(), over.end(), [&](const auto* a, const auto* b) {
       return (a->*patchOf).area_cm2 > (b->*patchOf).area_cm2;
     });
     std::vector<plan::ItemId> named;
     for (const look::Opening* opening : over) {
       const look::Patch& patch = opening->*patchOf;
-      if (!patch.pieces.empty()) {
-        if (std::find(named.begin(), named.end(), patch.pieces.front()) != named.end()) continue;
-        named.push_back(patch.pieces.front());
-      }
+      const plan::ItemId lead = patch.pieces.empty() ? plan::ItemId() : patch.pieces.front();
+      if (named.size() >= kMostBlocks || std::find(named.begin(), named.end(), lead) != named.end()) continue;
+      named.push_back(lead);
       place(add(kind, patch.area_cm2, limit, "cm2", name, patch.area_cm2 / limit), *opening, patch);
     }
   }
@@ -250,6 +247,32 @@ class Search {
     Finding& finding = add(FindingKind::SlowHairLast, last - first, limit, "levels",
                            "finding.slow_levels", (last - first) / limit);
     finding.pieces.assign(ids.end() - static_cast<long>(third), ids.end());
+  }
+
+  void regrowth() {
+    const double limit = lines_["finding.regrowth_weeks"];
+    const look::Regrowth* first = nullptr;
+    for (const look::Regrowth& r : *seen_.regrowth)
+      if (r.week && *r.week < limit && (!first || *r.week < *first->week)) first = &r;
+    if (!first) return;
+    add(FindingKind::RegrowthEarly, *first->week, limit, "weeks", "finding.regrowth_weeks",
+        limit / std::max(*first->week, 0.5))
+        .worn = {first->way};
+  }
+
+  // Looked at as in the salon mirror: what shows only from close by is no stripe.
+  void stripes() {
+    const double limit = lines_["finding.stripes_contrast"];
+    const look::Stripes* worst = nullptr;
+    const auto mirror = [](const look::Stripes& s) { return s.at[2]; };
+    for (const look::Stripes& s : *seen_.stripes)
+      if (s.judged && mirror(s).contrast > limit && (!worst || mirror(s).contrast > mirror(*worst).contrast)) worst = &s;
+    if (!worst) return;
+    Finding& finding = add(FindingKind::Stripes, mirror(*worst).contrast, limit, "", "finding.stripes_contrast",
+                           mirror(*worst).contrast / limit);
+    finding.region = worst->region;
+    finding.detail = numberText(mirror(*worst).width_mm, 0) + " mm wide, from " +
+                     numberText(mirror(*worst).distance_m, 0) + " m away";
   }
 
   // The rule stands with the readings (docs/engine-notes.md, "Readings").

@@ -2,6 +2,8 @@
 // From what was seen to what needs a look. Pure: no tracing, no picture.
 #include "engine/advise/finding.h"
 #include "engine/look/openings.h"
+#include "engine/look/regrowth.h"
+#include "engine/look/stripes.h"
 
 namespace combdraft::advise {
 
@@ -13,6 +15,8 @@ struct Seen {
   const look::Readings* raised = nullptr;
   hair::Worn raisedAs{hair::WornWay::LayerRaised};
   const look::Openings* openings = nullptr;
+  const std::vector<look::Regrowth>* regrowth = nullptr;
+  const std::vector<look::Stripes>* stripes = nullptr;
 };
 
 /// Worst first, without remedies (remedies.h). Lines are drawn by the

@@ -110,6 +110,8 @@ constexpr std::array kTable{
                "How far from its target a level may look.", Moves::Judgement},
     Assumption{"finding.regrowth_weeks", 8, 3, 20, "weeks", P::OwnAssumption,
                "Regrowth that shows sooner than this is early.", Moves::Judgement},
+    Assumption{"finding.stripes_contrast", 0.2, 0.05, 0.6, "", P::OwnAssumption,
+               "Stripes that look stronger than this in the salon mirror need a look.", Moves::Judgement},
     Assumption{"finding.slow_levels", 1, 0.5, 3, "levels", P::OwnAssumption,
                "How much farther the last third of the order may have to lift than the first.", Moves::Judgement},
     // ---- the user's own speed ----------------------------------------------
