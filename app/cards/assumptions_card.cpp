@@ -2,6 +2,7 @@
 
 #include <QHBoxLayout>
 #include <QScrollArea>
+#include <QTimer>
 #include <QVBoxLayout>
 #include <algorithm>
 #include <cmath>
@@ -170,8 +171,12 @@ void AssumptionsCard::showAssumption(const std::string& key) {
   row->field->setFocus();
   for (QWidget* above = parentWidget(); above; above = above->parentWidget())
     if (auto* scroll = qobject_cast<QScrollArea*>(above)) {
-      scroll->ensureWidgetVisible(row->note);
-      return scroll->ensureWidgetVisible(row->field);
+      const auto reveal = [scroll, note = row->note, field = row->field] {
+        scroll->ensureWidgetVisible(note);
+        scroll->ensureWidgetVisible(field);
+      };
+      reveal();
+      return QTimer::singleShot(0, scroll, reveal);  // again once new rows have their places
     }
 }
 

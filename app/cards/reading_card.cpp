@@ -229,7 +229,7 @@ void ReadingCard::show(const look::Reading& reading, const look::RegionReading* 
 void ReadingCard::describe() {
   QStringList parts;
   if (!age_->isHidden()) parts << age_->text();
-  parts << aim_->text().replace(u'\n', u' ');
+  if (!aim_->text().isEmpty()) parts << aim_->text().replace(u'\n', u' ');
   if (body_->isHidden()) {
     parts << empty_->text();
   } else {
