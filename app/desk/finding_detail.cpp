@@ -47,7 +47,7 @@ QString lineText(const plan::Plan& plan, const advise::Finding& finding) {
   const double value = Assumptions(plan.info().assumptions)[found->name];
   const bool own = plan.info().assumptions.contains(std::string(found->name));
   return FindingDetail::tr("The line is drawn at %1 %2 (%3). %4")
-      .arg(controls::shownNumber(value, value < 1 ? 2 : 1), QString::fromUtf8(found->unit.data(), static_cast<qsizetype>(found->unit.size())),
+      .arg(controls::shownNumber(value, value < 1 ? 2 : 1), QString::fromUtf8(found->unit.data(), static_cast<qsizetype>(found->unit.size())).replace(QStringLiteral("cm2"), QStringLiteral("cm²")),
            own ? FindingDetail::tr("changed by you") : QString::fromUtf8(provenanceWord(found->from).data()),
            QString::fromUtf8(found->what.data(), static_cast<qsizetype>(found->what.size())));
 }
@@ -144,8 +144,6 @@ void FindingDetail::build() {
   if (trying_) {
     const advise::Remedy& remedy = finding.remedies[*trying_];
     column->addWidget(wrapped(tr("Trying: %1").arg(QString::fromStdString(advise::sentenceOf(remedy))), content_));
-    effect_ = wrapped({}, content_, true);
-    column->addWidget(effect_);
     auto* ends = new QHBoxLayout;
     keep_ = new QPushButton(tr("Keep it"), content_);
     keep_->setToolTip(tr("Make it part of the plan; undo takes it back"));
@@ -157,6 +155,8 @@ void FindingDetail::build() {
     ends->addWidget(drop_);
     ends->addStretch(1);
     column->addLayout(ends);
+    effect_ = wrapped({}, content_, true);
+    column->addWidget(effect_);
     showEffect();
   } else if (finding.remedies.empty()) {
     column->addWidget(wrapped(tr("No change of placement was found that helps here."), content_, true));
@@ -241,7 +241,8 @@ void FindingDetail::setTriedAdvice(const live::AdviceResult& advice) {
   if (!trying_ || advice.revision != controller_.revision() || !advice_ || !finding_) return;
   const advise::Finding& was = advice_->advice.findings[*finding_];
   const auto still = std::find_if(advice.advice.findings.begin(), advice.advice.findings.end(), [&](const advise::Finding& f) {
-    return f.kind == was.kind && f.region == was.region;
+    return f.kind == was.kind && f.region == was.region && f.worn.way == was.worn.way &&
+           std::abs(f.worn.partShift_mm - was.worn.partShift_mm) <= advise::kSameBlock_mm;
   });
   triedFinding_ = still == advice.advice.findings.end()
                       ? tr("It no longer needs a look for this.")

@@ -2,6 +2,7 @@
 
 #include <QLabel>
 #include <QScrollArea>
+#include <QScrollBar>
 #include <QTimer>
 #include <QVBoxLayout>
 
@@ -39,15 +40,15 @@ FindingsCard::FindingsCard(document::DocumentController& controller, document::V
     : QWidget(parent), controller_(controller), view_(view) {
   setAccessibleName(tr("Needs a look"));
   auto* outer = new QVBoxLayout(this);
-  outer->setContentsMargins(0, 0, 0, 0);
-  // One scroll for all of it: in a low window no part is squeezed.
+  outer->setContentsMargins(0, 4, 0, 0);
+  outer->setSpacing(4);
+  // The chart stays in sight while a remedy is tried; all the rest scrolls.
   scroll_ = new QScrollArea(this);
   scroll_->setWidgetResizable(true);
   scroll_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   scroll_->setFocusPolicy(Qt::NoFocus);
   scroll_->setAccessibleName(tr("Needs a look"));
   scroll_->setObjectName(QStringLiteral("card"));
-  outer->addWidget(scroll_);
   auto* content = new QWidget(scroll_);
   scroll_->setWidget(content);
   auto* column = new QVBoxLayout(content);
@@ -59,14 +60,15 @@ FindingsCard::FindingsCard(document::DocumentController& controller, document::V
   words_ = new QLabel(chart_->words(), this);
   words_->setWordWrap(true);
   words_->setProperty("soft", true);
-  column->addWidget(list_);
-  column->addWidget(detail_);
   auto* heading = new QLabel(tr("Blocks where the hair opens"), this);
   QFont font = heading->font();
   font.setWeight(QFont::DemiBold);
   heading->setFont(font);
-  column->addWidget(heading);
-  column->addWidget(chart_);
+  outer->addWidget(heading);
+  outer->addWidget(chart_);
+  outer->addWidget(scroll_, 1);
+  column->addWidget(list_);
+  column->addWidget(detail_);
   column->addWidget(words_);
   growth_ = new QLabel(this);
   growth_->setWordWrap(true);
@@ -91,7 +93,11 @@ FindingsCard::FindingsCard(document::DocumentController& controller, document::V
 
 void FindingsCard::choose(std::optional<std::size_t> finding) {
   detail_->show(advice_, finding);
-  if (advice_ && finding) QTimer::singleShot(0, detail_, [this] { scroll_->ensureWidgetVisible(detail_, 0, 0); });
+  // Once it has its place: the opened finding from its top, below a rest of the list.
+  if (advice_ && finding)
+    QTimer::singleShot(40, detail_, [this] {
+      if (detail_->isVisible()) scroll_->verticalScrollBar()->setValue(detail_->y() - fontMetrics().height());
+    });
 }
 
 void FindingsCard::setLook(const live::LookResult& look) { detail_->setLook(look); }

@@ -47,13 +47,14 @@ OpeningChart::OpeningChart(document::ViewState& view, QWidget* parent) : QWidget
   setToolTip(tr("The largest light and the largest dark patch where the hair opens, in cm² of hair. Drag to wear the part there; "
                 "left and right keys move it"));
   setCursor(Qt::SizeHorCursor);
+  setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
   connect(&view_, &document::ViewState::changed, this, [this](document::ViewState::Aspects aspects) {
     if (aspects.testFlag(document::ViewState::Aspect::Look)) update();
   });
 }
 
-QSize OpeningChart::sizeHint() const { return {fontMetrics().averageCharWidth() * 40, fontMetrics().height() * 8}; }
-QSize OpeningChart::minimumSizeHint() const { return {fontMetrics().averageCharWidth() * 26, fontMetrics().height() * 7}; }
+QSize OpeningChart::sizeHint() const { return {fontMetrics().averageCharWidth() * 40, fontMetrics().height() * 7}; }
+QSize OpeningChart::minimumSizeHint() const { return {fontMetrics().averageCharWidth() * 26, fontMetrics().height() * 6}; }
 
 void OpeningChart::set(std::optional<look::Openings> openings, double lightLine_cm2, double darkLine_cm2) {
   openings_ = std::move(openings);

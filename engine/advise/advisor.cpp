@@ -18,7 +18,6 @@ constexpr double kLeastHelp = 0.15;
 /// What several pieces must win over the first alone, for the same remedy [own].
 constexpr double kWorthMorePieces = 0.1;
 /// Sizes under these no longer show [own].
-constexpr double kSameBlock_mm = 14;  ///< how far from its worst a block is followed [own]
 constexpr double kGone_cm2 = 0.5, kGone_mm = 3;
 
 /// The size in `advice` of what `finding` is about: the same kind, at the same

@@ -30,6 +30,9 @@ inline constexpr std::array<FindingKind, 14> kFindingKinds{
     FindingKind::TooLittleLeftOut,   FindingKind::GreyMix,       FindingKind::RegrowthEarly,
     FindingKind::TargetMissed,       FindingKind::SlowHairLast};
 
+/// How far from its worst position of the part a block is taken for the same [own].
+inline constexpr double kSameBlock_mm = 14;
+
 struct Finding {
   FindingKind kind{};
   std::optional<look::Region> region;    ///< nothing: the whole look, or `at`
