@@ -214,6 +214,8 @@ void FindingDetail::drop() {
 
 void FindingDetail::keyPressEvent(QKeyEvent* event) {
   if (trying_ && event->key() == Qt::Key_Escape) return drop();
+  if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter)
+    if (auto* button = qobject_cast<QPushButton*>(focusWidget()); button && isAncestorOf(button)) return button->click();
   QFrame::keyPressEvent(event);
 }
 
