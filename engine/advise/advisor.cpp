@@ -80,13 +80,13 @@ double helpOf(const Finding& finding, const Effect& effect) {
 struct Advisor::State {
   explicit State(int count)
       : locks(std::clamp(count, 2000, 200000)), sweep(locks), tied(kTied, locks, kPixel_mm, kStep_mm),
-        raised(kRaised, locks, kPixel_mm, kStep_mm) {}
+        raised(kRaised, locks, kPixel_mm, kStep_mm), regrowth(std::min(locks, 8000)), stripes(locks) {}
 
   int locks;
   look::OpeningSweep sweep;
+  WornReadings tied, raised;
   look::RegrowthSearch regrowth;
   look::StripeSearch stripes;
-  WornReadings tied, raised;
   std::shared_ptr<const look::HeadGround> ground;
   std::optional<look::LookEngine> down;  ///< for trials only
 

@@ -135,15 +135,29 @@ for r in d["regions"]:
         assert 0 < r["lightness"] < 100
         assert set(r["contrast"]) >= {"verdict", "delta", "distance_m"}
 P
+expect 0 "" look "$(dirname "$plan")/bold-beside-the-part.json" --no-range --locks 4000 --json
+check "look --json says where a block opens and what might be done" python3 - <<'P'
+import json
+d = json.load(open("out"))
+worst = max(d["openings"], key=lambda o: o["light_cm2"])
+assert worst["way"] == "part" and 15 <= abs(worst["shift_mm"]) <= 40, worst
+assert worst["light_cm2"] > 15 and worst["light"]["lightness"] > worst["light"]["surround"] + 5
+assert [o for o in d["openings"] if o["way"] == "part" and o["shift_mm"] == 0][0]["light_cm2"] < 4
+assert {o["way"] for o in d["openings"]} == {"part", "crown-opened", "blown", "tied-back"}
+block = [f for f in d["findings"] if f["kind"] == "light-block"][0]
+assert block["size"] > block["limit"] == 4 and block["unit"] == "cm2" and block["pieces"]
+assert any(r["after"] < r["before"] / 2 for r in block["remedies"])
+assert {r["worn"] for r in d["regrowth"]} == {"down", "tied-back"} and d["stripes"]
+P
 python3 - "$plan" <<'P'
 import json, sys
 d = json.load(open(sys.argv[1]))
 d["choices"][0]["targets"] = {"nape": {"darkest": 1}, "whole": {"level": 12, "contrast": "one-tone"}, "brow": {"level": 9}}
 json.dump(d, open("aims.json", "w"))
 P
-expect 0 "" look aims.json --no-range --locks 2000
+expect 0 "" look aims.json --no-range --no-advice --locks 2000
 check "the table says what is wanted and missed" grep -Eq '^  whole: level 12, one-tone; missed: [0-9.]+ too dark' out
-expect 0 "" look aims.json --no-range --locks 2000 --json
+expect 0 "" look aims.json --no-range --no-advice --locks 2000 --json
 check "look --json says what is wanted and missed" python3 - <<'P'
 import json
 d = json.load(open("out"))
@@ -155,7 +169,7 @@ assert nape["darkest"] == 1 and nape["darkest_off"] is None and nape["met"] in (
 P
 expect 0 "" check aims.json
 check "a target of a later version is noted" grep -q 'unknown region "brow"' out
-expect 0 "" look "$plan" --no-range --locks 2000
+expect 0 "" look "$plan" --no-range --no-advice --locks 2000
 check "the table names the regions" grep -q 'upper back' out
 check "the table carries the caution" grep -q 'not a promise' out
 # Wet hair is darker; what the plan assumes otherwise is named.
@@ -171,7 +185,7 @@ def item(o):
 item(plan)["assumptions"] = {"fall.whorlReach_mm": 30, "fall.lean": 0.13}
 json.dump(plan, open("assumed.json", "w"))
 P
-expect 0 "" look assumed.json --no-range --locks 2000 --wet --json
+expect 0 "" look assumed.json --no-range --no-advice --locks 2000 --wet --json
 cp out wet
 check "wet hair is darker and a changed assumption is named" python3 - <<'P'
 import json
