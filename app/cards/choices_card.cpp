@@ -90,6 +90,9 @@ ChoicesCard::ChoicesCard(document::DocumentController& controller, QWidget* pare
 
   targets_ = new TargetEditor(controller_, this);
   column->addWidget(targets_);
+  suggest_ = button(tr("Suggest a placement…"), tr("Searches how the pieces of this choice might come nearer to its aims"),
+                    &ChoicesCard::suggestWanted);
+  column->addWidget(suggest_, 0, Qt::AlignLeft);
   column->addStretch(1);
 
   connect(&controller_, &document::DocumentController::changed, this, &ChoicesCard::fill);
@@ -203,6 +206,7 @@ void ChoicesCard::fill() {
   name_->setText(now ? QString::fromStdString(now->name) : QString());
   copy_->setEnabled(canAdd());
   empty_->setEnabled(canAdd());
+  suggest_->setEnabled(!plan.pieces(active).empty());
   remove_->setEnabled(canRemove());
   fillSelection();
 }

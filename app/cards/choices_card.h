@@ -48,10 +48,12 @@ class ChoicesCard : public QWidget {
   QPushButton* removeButton() { return remove_; }
   QPushButton* takeButton() { return take_; }
   QPushButton* compareButton() { return compare_; }
+  QPushButton* suggestButton() { return suggest_; }
   TargetEditor* targets() { return targets_; }
 
  Q_SIGNALS:
   void compareWanted();
+  void suggestWanted();
   /// One sentence on what was done where the card itself does not show it.
   void told(const QString& news);
   void refused(const QString& why);
@@ -64,7 +66,7 @@ class ChoicesCard : public QWidget {
   document::DocumentController& controller_;
   QListWidget* list_;
   controls::TextField* name_;
-  QPushButton *copy_, *empty_, *remove_, *take_, *compare_;
+  QPushButton *copy_, *empty_, *remove_, *take_, *compare_, *suggest_;
   QComboBox* others_;
   QLabel* takeHint_;
   TargetEditor* targets_;

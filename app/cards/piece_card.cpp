@@ -167,6 +167,9 @@ void PieceCard::fillWork(const Pieces& pieces) {
   showText(label_, shared(pieces, [](const plan::Piece& p) { return p.label; }));
   showText(note_, shared(pieces, [](const plan::Piece& p) { return p.note; }));
   label_->setEnabled(pieces.size() == 1);
+  const auto held = shared(pieces, [](const plan::Piece& p) { return p.held; });
+  held_->setTristate(!held);
+  held_->setCheckState(!held ? Qt::PartiallyChecked : *held ? Qt::Checked : Qt::Unchecked);
   const QStringList others = foilSharers(controller_.plan(), selected());
   sharers_->setVisible(!others.isEmpty());
   sharers_->setText(tr("in one foil with %1").arg(others.join(QStringLiteral(", "))));

@@ -2,6 +2,7 @@
 // The card of the selected pieces: the strand with its handles, and every value
 // of a piece. With several pieces shared values are shown and others marked as
 // mixed; what is typed goes to all of them.
+#include <QCheckBox>
 #include <QComboBox>
 #include <QLabel>
 #include <QPushButton>
@@ -29,6 +30,7 @@ class PieceCard : public QWidget {
   /// The field of a number by its place in pieceNumbers(), for tests.
   controls::NumberField* number(std::size_t index) { return numbers_[index]; }
   controls::Segments* action() { return action_; }
+  QCheckBox* held() { return held_; }
   QString title() const { return title_->text(); }
   QString cautionText() const { return caution_->isHidden() ? QString() : caution_->text(); }
 
@@ -67,6 +69,7 @@ class PieceCard : public QWidget {
   controls::TextField *label_, *foil_, *dropOuts_;
   QLabel* sharers_;
   QPushButton* shareFoil_;
+  QCheckBox* held_;
   controls::TextBox* note_;
   std::vector<controls::NumberField*> numbers_;
   document::Gesture stepping_ = document::Gesture::begin(), writing_ = document::Gesture::begin();

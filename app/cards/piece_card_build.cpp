@@ -203,6 +203,12 @@ void PieceCard::buildWork() {
     change(tr("foil"), [name = freeFoil(controller_.document())](plan::Piece& p) { p.foil = name; });
   });
   addNumbers(work, static_cast<int>(PieceNumber::Group::Order));
+  held_ = new QCheckBox(tr("Held"), body_);
+  held_->setToolTip(tr("A suggestion leaves held pieces as they are; your hand may still change them"));
+  work->addWidget(held_);
+  connect(held_, &QCheckBox::clicked, this, [this](bool on) {
+    change(tr("held"), [on](plan::Piece& p) { p.held = on; });
+  });
   label_ = new controls::TextField({tr("Name"), tr("by number"), tr("A name of your own for this piece"), 60}, body_);
   label_->setObjectName(QStringLiteral("name"));
   work->addWidget(label_);

@@ -15,10 +15,13 @@
 #include "app/cards/section_card.h"
 #include "app/desk/finding_detail.h"
 #include "app/desk/findings_card.h"
+#include "app/desk/suggestion_card.h"
 
 namespace combdraft::desk {
 
-CardColumn::CardColumn(document::DocumentController& controller, document::ViewState& view, QWidget* parent) : QFrame(parent) {
+CardColumn::CardColumn(document::DocumentController& controller, document::ViewState& view,
+                       live::SuggestionService& suggestions, QWidget* parent)
+    : QFrame(parent) {
   setAccessibleName(tr("Cards"));
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(8, 8, 12, 8);
@@ -61,6 +64,12 @@ CardColumn::CardColumn(document::DocumentController& controller, document::ViewS
     assumptions_->showAssumption(name.toStdString());
   });
   stack_->addWidget(findings_);
+  suggestion_ = new SuggestionCard(controller, view, suggestions, this);
+  connect(suggestion_, &SuggestionCard::aimsWanted, this, [this] {
+    turnTo(Card::Choices);
+    choices_->targets()->turnTo(0);
+  });
+  stack_->addWidget(scrolled(suggestion_, tr("Suggestion card")));
   connect(tabs_, &controls::Segments::chosen, stack_, &QStackedWidget::setCurrentIndex);
   fitWidth();
   turnTo(Card::Piece);

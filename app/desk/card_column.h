@@ -16,24 +16,31 @@ class PieceCard;
 class ReadingCard;
 }
 
+namespace combdraft::live {
+class SuggestionService;
+}
+
 namespace combdraft::desk {
 
 class FindingsCard;
 class FindingsList;
+class SuggestionCard;
 
 class CardColumn : public QFrame {
   Q_OBJECT
 
  public:
-  /// The last four stand behind no tab: they are opened from tools and look.
-  enum class Card { Piece, Section, Head, Hair, Formula, Done, Choices, Assumptions, Reading, Findings };
-  static constexpr int kCards = 10;
+  /// The last five stand behind no tab: they are opened from tools and look.
+  enum class Card { Piece, Section, Head, Hair, Formula, Done, Choices, Assumptions, Reading, Findings, Suggestion };
+  static constexpr int kCards = 11;
 
-  CardColumn(document::DocumentController& controller, document::ViewState& view, QWidget* parent = nullptr);
+  CardColumn(document::DocumentController& controller, document::ViewState& view,
+             live::SuggestionService& suggestions, QWidget* parent = nullptr);
   void turnTo(Card card);
   Card current() const;
   FindingsList* findings();
   FindingsCard* findingsCard() { return findings_; }
+  SuggestionCard* suggestionCard() { return suggestion_; }
   cards::PieceCard* pieceCard() { return piece_; }
   cards::ChoicesCard* choicesCard() { return choices_; }
   cards::AssumptionsCard* assumptionsCard() { return assumptions_; }
@@ -53,6 +60,7 @@ class CardColumn : public QFrame {
   cards::AssumptionsCard* assumptions_;
   cards::ReadingCard* reading_;
   FindingsCard* findings_;
+  SuggestionCard* suggestion_;
 };
 
 }  // namespace combdraft::desk

@@ -27,13 +27,15 @@
 
 namespace combdraft::desk {
 
-MainWindow::MainWindow(const DeskPlaces& places, PassesMaker makePasses)
+MainWindow::MainWindow(const DeskPlaces& places, PassesMaker makePasses, SearchMaker makeSearch)
     : places_(places),
       makePasses_(std::move(makePasses)),
+      makeSearch_(std::move(makeSearch)),
       settings_(places.settingsFile),
       recoveryRoot_(places.recoveryRoot),
       controller_(plan::Plan::fresh(1)),
       looks_(makePasses_()),
+      suggestions_(makeSearch_()),
       recovery_(controller_, places.recoveryRoot) {
   setAcceptDrops(true);
   buildPages();
@@ -105,7 +107,7 @@ void MainWindow::buildPages() {
   compare_ = new CompareView(controller_, view_, middle_);
   middle_->addWidget(sheet_);
   middle_->addWidget(compare_);
-  cards_ = new CardColumn(controller_, view_, work_);
+  cards_ = new CardColumn(controller_, view_, suggestions_, work_);
   splitter_->addWidget(middle_);
   splitter_->addWidget(cards_);
   splitter_->setStretchFactor(0, 1);
@@ -142,8 +144,10 @@ void MainWindow::connectAll() {
   });
   connect(&controller_, &document::DocumentController::selectionChanged, this, [this] {
     actions_.refresh();
-    // These two are about the look and follow the hand.
-    const bool stays = cards_->current() == CardColumn::Card::Findings || cards_->current() == CardColumn::Card::Reading;
+    // These are about the look and follow the hand.
+    using Card = CardColumn::Card;
+    const Card now = cards_->current();
+    const bool stays = now == Card::Findings || now == Card::Reading || now == Card::Suggestion;
     if (!controller_.selection().isEmpty() && !stays)
       cards_->turnTo(controller_.document().find<plan::Section>(controller_.selection().lead())
                          ? CardColumn::Card::Section

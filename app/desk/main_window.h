@@ -9,6 +9,7 @@
 #include "app/document/document_controller.h"
 #include "app/document/view_state.h"
 #include "app/live/look_service.h"
+#include "app/live/suggestion_service.h"
 #include "app/paint/drawing.h"
 #include "app/store/pattern_store.h"
 #include "app/store/recovery.h"
@@ -57,8 +58,11 @@ class MainWindow : public QMainWindow {
   /// Called once for each window: two windows must not share an engine.
   using PassesMaker = std::function<live::LookService::Passes()>;
 
+  using SearchMaker = std::function<live::SuggestionService::Engine()>;
+
   explicit MainWindow(const DeskPlaces& places = {},
-                      PassesMaker makePasses = live::LookService::enginePasses);
+                      PassesMaker makePasses = live::LookService::enginePasses,
+                      SearchMaker makeSearch = live::SuggestionService::fullEngine);
   ~MainWindow() override;
 
   /// Opens a plan; asks first when the one that is open has unsaved changes. A
@@ -184,11 +188,13 @@ class MainWindow : public QMainWindow {
 
   const DeskPlaces places_;
   const PassesMaker makePasses_;
+  const SearchMaker makeSearch_;
   store::Settings settings_;
   QString recoveryRoot_;
   document::DocumentController controller_;
   document::ViewState view_;
   live::LookService looks_;
+  live::SuggestionService suggestions_;
   store::Recovery recovery_;
   ActionRegistry actions_;
   std::vector<look::PictureRequest> askedPictures_;

@@ -10,6 +10,7 @@
 #include "app/desk/main_window.h"
 #include "app/desk/message_bar.h"
 #include "app/desk/readings_strip.h"
+#include "app/desk/suggestion_card.h"
 #include "app/sheet/head_sheet.h"
 
 namespace combdraft::desk {
@@ -53,18 +54,29 @@ void MainWindow::declareChoiceActions() {
                 [this] { isComparing() ? showSheet() : showCompare(); }, working, [this] { return isComparing(); }});
   actions_.add({QStringLiteral("choice.aim"), tr("Set an &aim…"), tr("Say which level and contrast is wanted in a region; it stands beside the reading"),
                 {}, {}, [this] { setAim(0); }, working});
+  actions_.add({QStringLiteral("choice.suggest"), tr("Su&ggest a placement…"),
+                tr("Searches how the pieces might come nearer to the aims; you try, keep or drop what it finds"),
+                QKeySequence(Qt::Key_G), {},
+                [this] {
+                  cards_->turnTo(CardColumn::Card::Suggestion);
+                  cards_->suggestionCard()->begin();
+                },
+                {[this, working] { return working() && !controller_.document().pieces().empty(); },
+                 tr("Draw or lay out pieces first")},
+                [this] { return cards_->current() == CardColumn::Card::Suggestion; }, tr("Suggest")});
 }
 
 void MainWindow::fillChoiceMenu(QMenu* menu) {
   menu->setToolTipsVisible(true);
   for (const char* id : {kCardAction, "", "choice.copy", "choice.empty", "choice.rename", "choice.remove", "", "choice.next",
-                         "choice.take", "choice.compare", "", "choice.aim"})
+                         "choice.take", "choice.compare", "", "choice.aim", "choice.suggest"})
     *id ? menu->addAction(actions_.action(QLatin1String(id))) : (void)menu->addSeparator();
 }
 
 void MainWindow::connectChoices() {
   cards::ChoicesCard* card = cards_->choicesCard();
   connect(card, &cards::ChoicesCard::compareWanted, this, &MainWindow::showCompare);
+  connect(card, &cards::ChoicesCard::suggestWanted, actions_.action(QStringLiteral("choice.suggest")), &QAction::trigger);
   connect(card, &cards::ChoicesCard::told, this,
           [this](const QString& news) { messages_->say({Message::Kind::News, news, {}, kTopic}); });
   connect(card, &cards::ChoicesCard::refused, this,

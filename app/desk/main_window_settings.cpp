@@ -213,7 +213,7 @@ void MainWindow::widenCards(int steps) {
 
 MainWindow* MainWindow::newWindow() {
   keepWindow();
-  auto* window = new MainWindow(places_, makePasses_);
+  auto* window = new MainWindow(places_, makePasses_, makeSearch_);
   window->setAttribute(Qt::WA_DeleteOnClose);
   const int step = 2 * fontMetrics().height();
   window->move(pos() + QPoint(step, step));

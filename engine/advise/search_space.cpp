@@ -37,6 +37,25 @@ double stepped(double value, double step, double asDrawn) {
 
 }  // namespace
 
+std::vector<ItemId> mayChange(const plan::Plan& plan, const ItemId& choice, const std::vector<ItemId>& wanted) {
+  const std::set<ItemId> chosen(wanted.begin(), wanted.end());
+  std::vector<ItemId> owners;
+  for (const auto& [id, piece] : plan.pieces(choice)) {
+    if (piece->action != plan::Action::Lighten || piece->held) continue;
+    if (plan::followsSource(plan, *piece)) continue;  // its source speaks for it
+    bool may = chosen.empty() || chosen.count(id);
+    bool held = false;
+    for (const ItemId& twin : plan::twinsOf(plan, id)) {
+      const Piece& other = *plan.find<Piece>(twin);
+      if (!plan::followsSource(plan, other)) continue;
+      may = may || chosen.count(twin);
+      held = held || other.held;
+    }
+    if (may && !held) owners.push_back(id);
+  }
+  return owners;
+}
+
 SearchSpace::SearchSpace(const plan::Plan& plan, const ItemId& choice, const std::vector<ItemId>& wanted)
     : plan_(plan), choice_(choice) {
   const Strips strips(plan);
@@ -44,27 +63,18 @@ SearchSpace::SearchSpace(const plan::Plan& plan, const ItemId& choice, const std
   std::map<ItemId, Strip> lying;
   for (const auto& [id, piece] : all)
     if (auto strip = strips.of(*piece)) lying.emplace(id, std::move(*strip));
-  const std::set<ItemId> chosen(wanted.begin(), wanted.end());
   std::vector<Vec3> opening;
   for (const auto& point : plan.head().part) opening.push_back(strips.shape().pointAt(point));
   for (const auto& whorl : plan.head().whorls) opening.push_back(strips.shape().pointAt(whorl.at));
 
   std::map<std::string, std::size_t> groups;
-  for (const auto& [id, piece] : all) {
-    if (piece->action != plan::Action::Lighten || piece->held || !lying.count(id)) continue;
-    if (plan::followsSource(plan, *piece)) continue;  // its source speaks for it
+  for (const ItemId& id : mayChange(plan, choice, wanted)) {
+    if (!lying.count(id)) continue;
+    const Piece* piece = plan.find<Piece>(id);
     Member member;
     member.id = id;
-    bool may = chosen.empty() || chosen.count(id);
-    bool held = false;
-    for (const ItemId& twin : plan::twinsOf(plan, id)) {
-      const Piece& other = *plan.find<Piece>(twin);
-      if (!plan::followsSource(plan, other)) continue;
-      member.twins.push_back(twin);
-      may = may || chosen.count(twin);
-      held = held || other.held;
-    }
-    if (!may || held) continue;
+    for (const ItemId& twin : plan::twinsOf(plan, id))
+      if (plan::followsSource(plan, *plan.find<Piece>(twin))) member.twins.push_back(twin);
 
     const Strip& strip = lying.at(id);
     double room = kGap_mm;  // to the nearest neighbour on either side

@@ -18,10 +18,15 @@ enum class Turn {
 };
 inline constexpr std::size_t kTurns = 4;
 
+/// Pieces that a search may change, a pair by its owner. `wanted`: only these;
+/// empty = all of the choice. Held pieces, pairs with a held side and what does
+/// not lighten are left out.
+std::vector<plan::ItemId> mayChange(const plan::Plan& plan, const plan::ItemId& choice,
+                                    const std::vector<plan::ItemId>& wanted);
+
 class SearchSpace {
  public:
-  /// `pieces`: those that may change; empty = all of the choice. Held pieces,
-  /// pairs with a held side and what does not lighten are left out.
+  /// `pieces`: those that may change, see mayChange.
   SearchSpace(const plan::Plan& plan, const plan::ItemId& choice,
               const std::vector<plan::ItemId>& pieces);
 

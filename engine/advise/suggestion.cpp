@@ -17,6 +17,7 @@ using plan::ItemId;
 // whole head's worth of minutes saved, and changing everything as far as it goes.
 constexpr double kBlockWeight = 0.5, kEffortWeight = 0.25, kChangeWeight = 0.04;
 constexpr int kEvaluations = 160, kRepairs = 6;
+constexpr double kBegun = 0.1, kOfManner = 0.25;  ///< of the progress
 /// Nearer to the aims than this is not worth a proposal; farther than this is no good. Levels.
 constexpr double kNearer = 0.03, kNoFarther = 0.05;
 constexpr double kMayGo = 0.34;  ///< share of the pieces that a search may leave out
@@ -76,10 +77,12 @@ class Suggester::State::Run {
     if (const auto* typed = plan_.find<plan::Choice>(choice); aims_.empty() && typed) aims_ = typed->targets;
     if (aims_.empty()) aims_ = aimsToKeep(before_.readings);
     before_.miss_levels = missOf(before_.readings, aims_);
-    tell(0.02);
+    tell(kBegun);
     for (const Manner manner : {Manner::AsDrawn, Manner::Starts, Manner::FewerPieces}) {
+      looks_ = 0;
       if (const auto error = propose(manner)) return *error;
-      tell(0.1 + 0.25 * (1 + static_cast<double>(manner)));
+      done_ = kBegun + kOfManner * (1 + static_cast<double>(manner));
+      tell(done_);
     }
     if (const auto error = judgeInFull()) return *error;
     std::stable_sort(found_.begin(), found_.end(), [](const Proposal& a, const Proposal& b) {
@@ -123,6 +126,8 @@ class Suggester::State::Run {
     const plan::Plan tried = space_.tried(numbers, gone);
     const auto readings = readingsOf(tried, state_.search);
     if (!readings) return 1e6;  // stopped: the caller looks
+    // Not shared out exactly; a bar that moves is enough.
+    if (++looks_ % 10 == 0) tell(done_ + kOfManner * std::min(1.0, static_cast<double>(looks_) / (kEvaluations + 2)));
     double turned = 0;
     for (const double number : numbers) turned += number * number;
     const Effort effort = effortOf(tried, settings_.choice);
@@ -241,6 +246,8 @@ class Suggester::State::Run {
   Assumptions lines_;
   Aims aims_;
   Standing before_;
+  double done_ = kBegun;  ///< progress before the manner under way
+  int looks_ = 0;         ///< of the manner under way
   std::vector<ItemId> makers_;  ///< of the worst light block seen last
   std::vector<Proposal> found_;
 };
@@ -249,6 +256,14 @@ Suggester::Suggester(int locks) : state_(std::make_unique<State>(locks)) {}
 Suggester::~Suggester() = default;
 Suggester::Suggester(Suggester&&) noexcept = default;
 Suggester& Suggester::operator=(Suggester&&) noexcept = default;
+
+void Suggester::prepare(const plan::Plan& plan, look::LookSettings settings, std::stop_token stop) {
+  settings.worn = {};
+  // A measure that no head has is said by the search.
+  if (!state_->search.update(plan, settings, {}, stop)) return;
+  if (!state_->openings.update(plan, settings, stop)) return;
+  (void)state_->full.update(plan, settings, {}, stop);
+}
 
 Result<std::vector<Proposal>> Suggester::search(const plan::Plan& plan, const look::LookSettings& settings,
                                                 const Wish& wish, std::stop_token stop,

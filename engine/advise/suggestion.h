@@ -64,6 +64,10 @@ class Suggester {
                                        const Wish& wish, std::stop_token stop,
                                        const std::function<void(const Progress&)>& progress = {});
 
+  /// Traces all that a search of this head will need, so that it can begin at
+  /// once. Ends early when stopped; what was traced is kept.
+  void prepare(const plan::Plan& plan, look::LookSettings settings, std::stop_token stop);
+
   /// Locks and pixel of the search.
   static constexpr int kSearchLocks = 7000, kOpeningLocks = 6000;
   static constexpr double kSearchPixel_mm = 2;
