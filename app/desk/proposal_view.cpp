@@ -62,10 +62,11 @@ ProposalView::ProposalView(QWidget* parent) : QWidget(parent) {
   effort_ = label(false);
   table_ = new QTableWidget(0, 4, this);
   table_->setAccessibleName(tr("Before and after"));
-  table_->setHorizontalHeaderLabels({tr("Worn down"), tr("Before"), tr("After"), tr("Aim")});
+  table_->setHorizontalHeaderLabels({tr("Reading"), tr("Before"), tr("After"), tr("Aim")});
   table_->verticalHeader()->hide();
   table_->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
   table_->horizontalHeader()->setHighlightSections(false);
+  table_->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
   table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
   table_->setSelectionMode(QAbstractItemView::SingleSelection);
   table_->setTabKeyNavigation(false);
@@ -96,6 +97,7 @@ void ProposalView::show(const advise::Proposal& p, const advise::Aims& aims) {
   effort_->setText(minutesText(p.before.effort, p.after.effort));
 
   table_->setRowCount(0);
+  table_->setColumnHidden(Wanted, aims.empty());
   const auto aimOf = [&](std::string_view word) {
     const auto found = aims.find(std::string(word));
     return found == aims.end() ? plan::Target{} : found->second;
@@ -120,7 +122,7 @@ void ProposalView::show(const advise::Proposal& p, const advise::Aims& aims) {
   numbers(tr("Foils"), p.before.effort.foils, p.after.effort.foils, 0, {});
   numbers(tr("To place"), p.before.effort.minutes, p.after.effort.minutes, 0, tr(" min"));
   size_->setText(p.after.size == advise::Standing::Size::Full
-                     ? tr("Blocks: the largest at any opening. Minutes: placing only, by the assumptions.")
+                     ? tr("Levels: worn down. Blocks: the largest at any opening. Minutes: placing only, by the assumptions.")
                      : tr("First figures, from few locks of hair. Try it to see all of it."));
   fitHeight();
 }

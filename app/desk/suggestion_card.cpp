@@ -299,6 +299,7 @@ void SuggestionCard::fillFound() {
   if (found_.empty()) return;
   for (std::size_t i = 0; i < kMostProposals; ++i) proposals_->button(static_cast<int>(i))->setVisible(i < found_.size());
   proposals_->setCurrent(static_cast<int>(chosen_));
+  proposals_->setVisible(found_.size() > 1);
   cards::showLines(stale_, stale && !kept ? QStringList{tr("These are of the plan before the last change. Undo it, or start again.")}
                                          : QStringList());
   trying_->setVisible(isTrying());

@@ -183,7 +183,7 @@ TEST_CASE("proposals come while the search goes on, on a thread of its own", "[s
   CHECK(desk.card().proposals()->current() == 1);
   CHECK_FALSE(desk.card().proposals()->button(2)->isVisible());
   using Column = desk::ProposalView::Column;
-  CHECK(desk.cell(0, Column::Before) == QLatin1String("Level 6"));
+  CHECK(desk.cell(0, Column::Before) == QLatin1String("Level 6.0"));
   CHECK(desk.cell(0, Column::After) == QLatin1String("Level 6.8"));
   CHECK(desk.cell(1, Column::What) == QLatin1String("Crown"));
   CHECK(desk.cell(1, Column::After) == QLatin1String("Level 6.8, soft"));

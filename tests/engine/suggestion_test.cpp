@@ -43,6 +43,7 @@ TEST_CASE("proposals come nearer, obey the rules, leave held pieces and are one 
   const double level = engine.update(plan, {}, {}, {})->readings->whole.level;
 
   Suggester suggester(4000);
+  suggester.prepare(plan, {}, {});
   Wish wish;
   wish.aims["whole"].level = level - 0.4;
   double done = 0;
