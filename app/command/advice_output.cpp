@@ -50,6 +50,7 @@ std::string weeksText(const std::optional<double>& weeks) {
 
 /// "worn down after 8 weeks (6 to 11)".
 std::string regrowthText(const look::Regrowth& r) {
+  if (!r.week && !r.earliest) return std::string(hair::wornWord(r.way)) + " not within 26 weeks";
   return std::string(hair::wornWord(r.way)) + " after " + weeksText(r.week) + " weeks (" + weeksText(r.earliest) +
          " to " + weeksText(r.latest) + ")";
 }
@@ -81,10 +82,12 @@ std::string adviceText(const advise::Advice& advice) {
     if (s.judged && s.at[2].seen)
       stripes += (stripes.empty() ? " " : ", ") + std::string(look::regionWord(s.region)) + " (" + numberText(s.at[2].width_mm, 0) + " mm)";
   if (!stripes.empty()) text += "stripes seen in the salon mirror:" + stripes + "\n";
-  if (advice.findings.empty()) return text + "\nno finding from the look\n";
-  text += "\nneeds a look:\n";
+  if (advice.findings.empty()) return text + "\nnothing listed from the look; cautions about hair and scalp are in `check`\n";
+  text += "\nneeds a look (cautions about hair and scalp are in `check`):\n";
   for (const advise::Finding& finding : advice.findings) {
     text += "- " + advise::sentenceOf(finding) + "\n";
+    if (!finding.remedies.empty() && &finding == &advice.findings.front())
+      text += "    Changes of placement that helped when tried; the maker's directions, the hair and the scalp come first.\n";
     for (const advise::Remedy& remedy : finding.remedies) text += "    " + advise::sentenceOf(remedy) + "\n";
   }
   return text;

@@ -12,6 +12,7 @@
 #include "app/controls/number_input.h"
 #include "app/controls/theme.h"
 #include "app/desk/finding_place.h"
+#include "app/desk/findings_list.h"
 #include "app/desk/pattern_drawing.h"
 #include "app/paint/diagram.h"
 #include "app/paint/marks.h"
@@ -40,16 +41,27 @@ QString capital(QString text) {
 
 /// "Line at 4 cm², own assumption: a light patch at the opening larger than this is a block."
 QString lineText(const plan::Plan& plan, const advise::Finding& finding) {
-  if (finding.assumption.empty()) return FindingDetail::tr("Against the target you set.");
+  if (finding.kind == advise::FindingKind::TargetMissed) return FindingDetail::tr("Against the aim set for this choice.");
+  if (finding.assumption.empty()) return FindingDetail::tr("By a rule of our own; common practice, no source.");
   const auto table = assumptionTable();
   const auto found = std::find_if(table.begin(), table.end(), [&](const Assumption& a) { return a.name == finding.assumption; });
   if (found == table.end()) return {};
   const double value = Assumptions(plan.info().assumptions)[found->name];
   const bool own = plan.info().assumptions.contains(std::string(found->name));
-  return FindingDetail::tr("The line is drawn at %1 %2 (%3). %4")
+  return FindingDetail::tr("The limit is %1 %2 (%3). %4")
       .arg(controls::shownNumber(value, value < 1 ? 2 : 1), QString::fromUtf8(found->unit.data(), static_cast<qsizetype>(found->unit.size())).replace(QStringLiteral("cm2"), QStringLiteral("cm²")),
            own ? FindingDetail::tr("changed by you") : QString::fromUtf8(provenanceWord(found->from).data()),
            QString::fromUtf8(found->what.data(), static_cast<qsizetype>(found->what.size())));
+}
+
+/// "Pieces 5, 7, 9: ", by their place in the order; empty for none.
+QString piecesText(const plan::Plan& plan, const std::vector<plan::ItemId>& ids) {
+  QStringList numbers;
+  for (const plan::ItemId& id : ids)
+    if (const auto* piece = plan.find<plan::Piece>(id)) numbers << QString::number(piece->order);
+  if (numbers.isEmpty()) return {};
+  return numbers.size() == 1 ? FindingDetail::tr("Piece %1: ").arg(numbers.front())
+                             : FindingDetail::tr("Pieces %1: ").arg(numbers.join(QStringLiteral(", ")));
 }
 
 /// Where it is: the head from the side that shows it, pieces outlined, patch marked.
@@ -94,7 +106,7 @@ void FindingDetail::show(std::shared_ptr<const live::AdviceResult> advice, std::
 }
 
 void FindingDetail::build() {
-  delete content_;
+  if (content_) content_->hide(), content_->deleteLater();  // it may be what was clicked
   content_ = nullptr;
   tries_.clear();
   keep_ = drop_ = nullptr;
@@ -130,7 +142,7 @@ void FindingDetail::build() {
   });
   buttons->addWidget(wear);
   if (!finding.assumption.empty()) {
-    auto* line = new QPushButton(tr("Move the line…"), content_);
+    auto* line = new QPushButton(tr("Change this limit…"), content_);
     line->setToolTip(tr("Opens the assumption that says where this begins to need a look"));
     connect(line, &QPushButton::clicked, this, [this, name = QString::fromStdString(finding.assumption)] { Q_EMIT assumptionWanted(name); });
     buttons->addWidget(line);
@@ -158,14 +170,18 @@ void FindingDetail::build() {
     effect_ = wrapped({}, content_, true);
     column->addWidget(effect_);
     showEffect();
+  } else if (!finding.remediesTried) {
+    column->addWidget(wrapped(tr("Changes of placement are being tried …"), content_, true));
   } else if (finding.remedies.empty()) {
-    column->addWidget(wrapped(tr("No change of placement was found that helps here."), content_, true));
+    column->addWidget(wrapped(tr("None of the changes of placement that were tried helps; your own eye may find one."), content_, true));
   } else {
-    column->addWidget(wrapped(tr("What a change of placement might do; try it, then keep or drop it."), content_, true));
+    column->addWidget(wrapped(tr("What a change of placement might do; try it, then keep or drop it. Placement only: the maker's directions, your "
+                                 "licence, the hair and the scalp come first; test a strand."), content_, true));
     for (std::size_t i = 0; i < finding.remedies.size(); ++i) {
       auto* row = new QHBoxLayout;
       auto* attempt = new QPushButton(tr("Try"), content_);
-      const QString what = QString::fromStdString(advise::sentenceOf(finding.remedies[i]));
+      QString what = QString::fromStdString(advise::sentenceOf(finding.remedies[i]));
+      if (finding.pieces.size() > 1) what = piecesText(controller_.document(), finding.remedies[i].pieces) + what;
       attempt->setAccessibleName(tr("Try: %1").arg(what));
       attempt->setToolTip(tr("Shows the plan with this change; nothing is changed until you keep it"));
       connect(attempt, &QPushButton::clicked, this, [this, i] { tryRemedy(i); });
@@ -188,7 +204,7 @@ void FindingDetail::tryRemedy(std::size_t remedy) {
   trying_ = remedy;
   controller_.setTentative(plan::applied(controller_.document(), edit));
   build();
-  if (keep_) keep_->setFocus();
+  if (drop_) drop_->setFocus();  // keeping is never one careless key away
   Q_EMIT tryingChanged();
 }
 
@@ -234,24 +250,28 @@ void FindingDetail::documentChanged(const document::DocumentChange& change) {
 
 void FindingDetail::setLook(const live::LookResult& look) {
   if (!look.frame.readings || look.pass != live::Pass::Full) return;
-  if (trying_ && look.revision == controller_.revision()) after_ = look.frame.readings;
-  if (!trying_) lastReadings_ = look.frame.readings;
+  if (look.revision != controller_.revision()) return;  // a late one, of what was tried before
+  if (trying_ && look.settings == lastSettings_) after_ = look.frame.readings;
+  if (!trying_) lastReadings_ = look.frame.readings, lastSettings_ = look.settings;
   showEffect();
 }
 
 void FindingDetail::setTriedAdvice(const live::AdviceResult& advice) {
   if (!trying_ || advice.revision != controller_.revision() || !advice_ || !finding_) return;
+  using Kind = advise::FindingKind;
+  const Kind kind = advice_->advice.findings[*finding_].kind;
+  const bool atOpening = kind == Kind::LightBlock || kind == Kind::DarkBlock || kind == Kind::RunAtOpening;
+  if (!advice.advice.complete && !atOpening) return;  // not looked at yet
   const advise::Finding& was = advice_->advice.findings[*finding_];
   const auto still = std::find_if(advice.advice.findings.begin(), advice.advice.findings.end(), [&](const advise::Finding& f) {
-    return f.kind == was.kind && f.region == was.region && f.worn.way == was.worn.way &&
-           std::abs(f.worn.partShift_mm - was.worn.partShift_mm) <= advise::kSameBlock_mm;
+    return advise::isSame(f, was);
   });
   triedFinding_ = still == advice.advice.findings.end()
-                      ? tr("It no longer needs a look for this.")
+                      ? tr("Not listed any more; look at the other readings below.")
                       : tr("Still there: %1").arg(QString::fromStdString(advise::sentenceOf(*still)));
   const auto others = static_cast<qsizetype>(advice.advice.findings.size()) - static_cast<qsizetype>(advice_->advice.findings.size());
   const qsizetype expected = still == advice.advice.findings.end() ? -1 : 0;
-  if (others > expected) *triedFinding_ += u' ' + tr("New things that need a look: %1.").arg(others - expected);
+  if (advice.advice.complete && others > expected) *triedFinding_ += u' ' + tr("New things that need a look: %1.").arg(others - expected);
   showEffect();
 }
 
@@ -260,6 +280,13 @@ QString FindingDetail::effectText() const { return effect_ ? effect_->text() : Q
 void FindingDetail::showEffect() {
   if (!effect_) return;
   QStringList lines;
+  // Cautions that the plan as tried has and the plan itself has not: first of all.
+  if (trying_) {
+    const std::vector<plan::Issue> now = plan::validate(controller_.document());
+    for (const plan::Issue& issue : plan::validate(controller_.plan()))
+      if (issue.severity != plan::Severity::Note && std::find(now.begin(), now.end(), issue) == now.end())
+        lines << QStringLiteral("\u26A0 ") + findingText(controller_.plan(), issue);
+  }
   lines << triedFinding_.value_or(tr("The openings are being worked out …"));
   if (before_ && after_) {
     struct Change {
@@ -282,7 +309,7 @@ void FindingDetail::showEffect() {
     std::stable_sort(changes.begin(), changes.end(), [](const Change& a, const Change& b) { return a.weight > b.weight; });
     if (changes.empty()) lines << tr("No region's reading changes by more than can be seen.");
     for (std::size_t i = 0; i < std::min(changes.size(), kMostChanges); ++i) lines << capital(changes[i].words);
-    if (changes.size() > kMostChanges) lines << tr("and %1 regions less").arg(changes.size() - kMostChanges);
+    if (changes.size() > kMostChanges) lines << tr("and %1 more regions, by less").arg(changes.size() - kMostChanges);
   }
   effect_->setText(lines.join(u'\n'));
 }

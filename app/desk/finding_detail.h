@@ -57,6 +57,7 @@ class FindingDetail : public QFrame {
   std::shared_ptr<const live::AdviceResult> advice_;
   std::optional<std::size_t> finding_, trying_;
   std::shared_ptr<const look::Readings> lastReadings_, before_, after_;
+  look::LookSettings lastSettings_;      ///< of `lastReadings_`: only the same are compared
   std::optional<QString> triedFinding_;  ///< what the tried plan's own advice says
   QVBoxLayout* column_ = nullptr;
   QWidget* content_ = nullptr;

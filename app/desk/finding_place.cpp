@@ -41,7 +41,7 @@ FindingPlace placeOf(const look::Openings& openings, const advise::Finding& find
   for (const look::Opening& o : openings.all) {
     if (!(advise::wornOf(o) == finding.worn)) continue;
     const bool dark = finding.kind == Kind::DarkBlock ||
-                      (finding.kind == Kind::RunAtOpening && o.dark.run_mm > o.light.run_mm);
+                      (finding.kind == Kind::RunAtOpening && o.darkRun.length_mm > o.lightRun.length_mm);
     const look::Patch& patch = dark ? o.dark : o.light;
     place.places = patch.places;
     if (patch.cell_mm > 0) place.cell_mm = patch.cell_mm;

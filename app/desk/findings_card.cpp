@@ -23,9 +23,12 @@ QString weeks(const std::optional<double>& week) {
 QString growthText(const advise::Advice& advice) {
   QStringList lines;
   for (const look::Regrowth& r : advice.regrowth)
-    lines << (r.way == hair::WornWay::TiedBack ? FindingsCard::tr("Regrowth shows tied back after %1 weeks (%2 to %3)")
-                                               : FindingsCard::tr("Regrowth shows worn down after %1 weeks (%2 to %3)"))
-                 .arg(weeks(r.week), weeks(r.earliest), weeks(r.latest));
+    lines << (!r.week && !r.earliest
+                  ? (r.way == hair::WornWay::TiedBack ? FindingsCard::tr("Regrowth does not show tied back within 26 weeks")
+                                                      : FindingsCard::tr("Regrowth does not show worn down within 26 weeks"))
+                  : (r.way == hair::WornWay::TiedBack ? FindingsCard::tr("Regrowth shows tied back after about %1 weeks (%2 to %3)")
+                                               : FindingsCard::tr("Regrowth shows worn down after about %1 weeks (%2 to %3)"))
+                 .arg(weeks(r.week), weeks(r.earliest), weeks(r.latest)));
   QStringList striped;
   for (const look::Stripes& s : advice.stripes)
     if (s.judged && s.at[2].seen)
@@ -92,6 +95,8 @@ FindingsCard::FindingsCard(document::DocumentController& controller, document::V
 }
 
 void FindingsCard::choose(std::optional<std::size_t> finding) {
+  // What belongs to the plan before the last change is listed, not opened.
+  if (advice_ && advice_->revision != controller_.revision()) finding.reset();
   detail_->show(advice_, finding);
   // Once it has its place: the opened finding from its top, below a rest of the list.
   if (advice_ && finding)

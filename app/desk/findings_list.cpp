@@ -95,7 +95,7 @@ QString FindingsList::countText() const {
   if (wrong > 0 && others > 0) return tr("Wrong: %1, needs a look: %2").arg(wrong).arg(others);
   if (wrong > 0) return tr("Wrong: %1").arg(wrong);
   if (others > 0) return tr("Needs a look: %1").arg(others);
-  return advice_ ? tr("No finding") : tr("No finding from the drawing");
+  return advice_ ? tr("Nothing listed") : tr("No finding from the drawing");
 }
 
 void FindingsList::check() {
@@ -123,7 +123,9 @@ void FindingsList::put() {
 }
 
 void FindingsList::fill() {
-  title_->setText(countText());
+  title_->setText(advice_ && advice_->revision != controller_.revision() ? tr("%1, of the plan before the last change").arg(countText())
+                  : advice_ && !advice_->advice.complete               ? tr("%1 so far").arg(countText())
+                                                                        : countText());
   const int row = list_->currentRow();
   const QSignalBlocker quiet(list_);
   list_->clear();
@@ -166,19 +168,19 @@ bool FindingsList::eventFilter(QObject* watched, QEvent* event) {
 }
 
 void FindingsList::setAdvice(std::shared_ptr<const live::AdviceResult> advice) {
-  // The line under the hand stays the same kind of finding where it can.
-  std::optional<std::pair<advise::FindingKind, std::optional<look::Region>>> chosen;
+  // The line under the hand stays the same finding, or none.
+  std::optional<advise::Finding> chosen;
   const int row = list_->currentRow();
   if (row >= 0 && row < static_cast<int>(lines_.size()))
     if (const auto& finding = lines_[static_cast<std::size_t>(row)].finding)
-      chosen = {advice_->advice.findings[*finding].kind, advice_->advice.findings[*finding].region};
+      chosen = advice_->advice.findings[*finding];
   advice_ = std::move(advice);
   fill();
   if (chosen) {
     int again = -1;
     for (std::size_t i = 0; i < lines_.size() && again < 0; ++i)
       if (const auto& f = lines_[i].finding)
-        if (advice_->advice.findings[*f].kind == chosen->first && advice_->advice.findings[*f].region == chosen->second) again = static_cast<int>(i);
+        if (advise::isSame(advice_->advice.findings[*f], *chosen)) again = static_cast<int>(i);
     const QSignalBlocker quiet(list_);
     list_->setCurrentRow(again);
     chooseAgain();

@@ -18,6 +18,7 @@ constexpr double kLeastHelp = 0.15;
 /// What several pieces must win over the first alone, for the same remedy [own].
 constexpr double kWorthMorePieces = 0.1;
 /// Sizes under these no longer show [own].
+constexpr std::size_t kMostRemedies = 6;  ///< more is no help to choose [own]
 constexpr double kGone_cm2 = 0.5, kGone_mm = 3;
 
 /// The size in `advice` of what `finding` is about: the same kind, at the same
@@ -33,8 +34,8 @@ std::optional<double> sizeNow(const Advice& advice, const Finding& finding) {
       const hair::Worn worn = wornOf(opening);
       // The same block: another piece makes one of its own where the part lands beside that.
       if (worn.way != finding.worn.way || std::abs(worn.partShift_mm - finding.worn.partShift_mm) > kSameBlock_mm) continue;
-      const look::Patch& patch = light ? opening.light : opening.dark;
-      worst = std::max(worst, isBlock ? patch.area_cm2 : patch.run_mm);
+      worst = std::max(worst, isBlock ? (light ? opening.light : opening.dark).area_cm2
+                                      : (light ? opening.lightRun : opening.darkRun).length_mm);
     }
     return worst;
   }
@@ -98,13 +99,15 @@ struct Advisor::State {
     advice.down = worn_down;
     if (with == With::Openings) {
       // First what was asked most: it stands long before the other ways of wearing.
-      auto openings = sweep.update(plan, settings, stop);
-      if (!openings) return openings.error();
-      advice.openings = std::move(openings).value();
-      if (early) {
+      const auto showFirst = [&](const look::Openings& openings) {
+        advice.openings = openings;
         advice.findings = findingsOf(plan, {settings.choice, &advice.down, nullptr, nullptr, kRaised, &advice.openings});
         early(advice);
-      }
+      };
+      auto openings = sweep.update(plan, settings, stop, early ? std::function<void(const look::Openings&)>(showFirst) : std::function<void(const look::Openings&)>());
+      if (!openings) return openings.error();
+      if (early) showFirst(*openings);
+      advice.openings = std::move(openings).value();
     }
     auto back = tied.update(plan, settings, ground, stop);
     if (!back) return back.error();
@@ -118,6 +121,7 @@ struct Advisor::State {
       if (auto failed = lookLonger(plan, settings, advice, stop)) return *failed;
     }
     advice.findings = findingsOf(plan, seenIn(advice, settings, with));
+    advice.complete = with == With::Openings;
     return advice;
   }
 
@@ -173,8 +177,11 @@ struct Advisor::State {
     if (!isAtOpening(finding)) {  // compared with the same locks
       auto own = lookAnew(plan, settings, With::ReadingsOnly, stop);
       if (!own) return own.error();
-      if (finding.kind != FindingKind::RegrowthEarly && finding.kind != FindingKind::Stripes)
-        finding.size = sizeNow(*own, finding).value_or(finding.size);
+      if (finding.kind != FindingKind::RegrowthEarly && finding.kind != FindingKind::Stripes) {
+        const auto size = sizeNow(*own, finding);
+        if (!size) return std::vector<Remedy>{};  // so near its line that these locks do not show it
+        finding.size = *size;
+      }
     }
     const Assumptions lines(plan.info().assumptions);
     const Worst before(now.openings);
@@ -209,7 +216,8 @@ struct Advisor::State {
     }
     std::stable_sort(kept.begin(), kept.end(), [](const auto& a, const auto& b) { return a.first > b.first; });
     std::vector<Remedy> remedies;
-    for (auto& [help, remedy] : kept) remedies.push_back(std::move(remedy));
+    for (auto& [help, remedy] : kept)
+      if (remedies.size() < kMostRemedies) remedies.push_back(std::move(remedy));
     return remedies;
   }
 };
@@ -219,13 +227,18 @@ Advisor::~Advisor() = default;
 Advisor::Advisor(Advisor&&) noexcept = default;
 Advisor& Advisor::operator=(Advisor&&) noexcept = default;
 
-Result<Advice> Advisor::update(const plan::Plan& plan, const look::LookSettings& settings,
+Result<Advice> Advisor::update(const plan::Plan& plan, const look::LookSettings& shown,
                                const look::Readings& down, Remedies remedies, std::stop_token stop,
                                const std::function<void(const Advice&)>& early) {
-  // What is shown now may be another way of wearing: that is not judged.
+  // What is shown now may be another way of wearing, wet, weeks later or the hair
+  // as it came in: that is not what was planned, and not judged.
+  look::LookSettings judged = shown;
+  judged.worn = {}, judged.subject = look::Subject::Planned, judged.moisture = look::Moisture::Dry;
+  judged.toner = look::Toner::After, judged.weeks = 0;
+  const look::LookSettings& settings = judged;
   std::optional<look::Readings> own;
-  if (!(settings.worn == hair::Worn{})) {
-    auto worn = state_->wornDown(plan, settings, stop);
+  if (!(judged == shown)) {
+    auto worn = state_->wornDown(plan, judged, stop);
     if (!worn) return worn.error();
     own = std::move(worn).value();
   }
@@ -238,6 +251,7 @@ Result<Advice> Advisor::update(const plan::Plan& plan, const look::LookSettings&
     auto helpful = state_->helpful(plan, settings, full, finding, stop);
     if (!helpful) return helpful.error();
     finding.remedies = std::move(helpful).value();
+    finding.remediesTried = true;
     if (early) early(full);
   }
   return full;

@@ -22,6 +22,7 @@ struct Advice {
   std::vector<look::Regrowth> regrowth;  ///< down, tied back
   std::vector<look::Stripes> stripes;    ///< per region, worn down
   std::vector<Finding> findings;  ///< worst first
+  bool complete = false;          ///< false: not all was looked at yet; what is not listed may come
 };
 
 /// A remedy on trial; the plan itself is not touched.

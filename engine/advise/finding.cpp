@@ -16,28 +16,28 @@ struct FindingWords {
 
 using F = FindingKind;
 constexpr FindingWords kWords[] = {
-    {F::LightBlock, "light-block", "A light block of %s shows %w"},
-    {F::DarkBlock, "dark-block", "A dark block of %s shows %w"},
+    {F::LightBlock, "light-block", "A light block of about %s shows %w"},
+    {F::DarkBlock, "dark-block", "A dark block of about %s shows %w"},
     {F::RunAtOpening, "run-at-opening",
      "An unbroken %d line of %s shows along the opening %w"},
     {F::OneTone, "one-tone",
      "%s of the hair looks like one middle tone, neither light nor dark"},
     {F::Stripes, "stripes", "Stripes show at %r, %d"},
     {F::BareUnderneath, "bare-underneath",
-     "The hair underneath looks bare at %r %w: %s of it is light"},
+     "The hair underneath stays dark at %r %w: %s of it is light"},
     {F::HardEdgeUnderneath, "hard-edge-underneath",
      "A hard edge shows %w: %r differs by %s from the hair beside it"},
     {F::FaceFrameWeak, "face-frame-weak",
-     "The face frame looks weaker than planned: %r is %d the whole look"},
-    {F::NapeBare, "nape-bare", "The nape looks bare %w: %s of it is light"},
+     "The face frame hardly stands out: %r is %d the whole look"},
+    {F::NapeBare, "nape-bare", "The nape stays dark %w: %s of it is light"},
     {F::TooLittleLeftOut, "too-little-left-out",
      "Little shadow is left: %s of the hair stays dark"},
     {F::GreyMix, "grey-mix",
      "Very light, cool pieces over darker hair may look grey at %r"},
-    {F::RegrowthEarly, "regrowth-early", "Regrowth shows after %s %w"},
+    {F::RegrowthEarly, "regrowth-early", "Regrowth shows after about %s %w"},
     {F::TargetMissed, "target-missed", "%r misses its aim: %d"},
     {F::SlowHairLast, "slow-hair-last",
-     "The order puts hair that has farther to lift last: by %s"},
+     "Hair that has farther to lift is placed last: %s more than the first pieces"},
 };
 
 const FindingWords& wordsOf(FindingKind kind) {
@@ -48,6 +48,11 @@ const FindingWords& wordsOf(FindingKind kind) {
 }
 
 }  // namespace
+
+bool isSame(const Finding& a, const Finding& b) {
+  return a.kind == b.kind && a.region == b.region && a.worn.way == b.worn.way &&
+         std::abs(a.worn.partShift_mm - b.worn.partShift_mm) <= kSameBlock_mm;
+}
 
 std::string codeName(FindingKind kind) { return std::string(wordsOf(kind).name); }
 

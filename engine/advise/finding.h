@@ -47,8 +47,12 @@ struct Finding {
   std::string assumption;                ///< whose line it crossed (base/assumptions.h); "" = a target
   std::string detail;                    ///< plain words of its own: "two clear levels"
   std::vector<Remedy> remedies;          ///< best first; may be empty
+  bool remediesTried = false;            ///< false: what might be done was not looked for (yet)
 };
 
+/// The same matter in two advices: kind, region and way of wearing, the part
+/// within kSameBlock_mm.
+bool isSame(const Finding& a, const Finding& b);
 /// Stable short name: "light-block".
 std::string codeName(FindingKind kind);
 /// What is the matter, where and how large, as a colourist would say it.

@@ -28,7 +28,7 @@ const std::optional<look::Reading>& readingOf(const look::Readings& readings, Re
   return readings.regions[static_cast<std::size_t>(region)].whole;
 }
 
-constexpr std::size_t kMostBlocks = 4;  // of a kind
+constexpr std::size_t kMostBlocks = 2;  // of a kind
 
 class Search {
  public:
@@ -41,8 +41,8 @@ class Search {
     if (seen_.openings) {
       blocks(FindingKind::LightBlock, &look::Opening::light, "block.light_cm2");
       blocks(FindingKind::DarkBlock, &look::Opening::dark, "block.dark_cm2");
-      runs(&look::Opening::light, "block.light_cm2", "light");
-      runs(&look::Opening::dark, "block.dark_cm2", "dark");
+      runs(&look::Opening::light, &look::Opening::lightRun, "block.light_cm2", "light");
+      runs(&look::Opening::dark, &look::Opening::darkRun, "block.dark_cm2", "dark");
     }
     if (seen_.down && std::any_of(pieces_.begin(), pieces_.end(), [](const auto& p) {
           return p.second->action == Action::Lighten;
@@ -103,19 +103,21 @@ class Search {
   }
 
   // A long narrow patch is no block and shows as a line all the same.
-  void runs(PatchOf patchOf, const char* area, const char* word) {
+  void runs(PatchOf patchOf, look::Run look::Opening::*runOf, const char* area, const char* word) {
     const double limit = lines_["block.run_mm"];
     const look::Opening* worst = nullptr;
     for (const look::Opening& opening : seen_.openings->all) {
-      const look::Patch& patch = opening.*patchOf;
-      if (patch.area_cm2 > lines_[area] || patch.run_mm <= limit) continue;
-      if (!worst || patch.run_mm > (worst->*patchOf).run_mm) worst = &opening;
+      const look::Run& run = opening.*runOf;
+      if ((opening.*patchOf).area_cm2 > lines_[area] || run.length_mm <= limit) continue;
+      if (!worst || run.length_mm > (worst->*runOf).length_mm) worst = &opening;
     }
     if (!worst) return;
-    const look::Patch& patch = worst->*patchOf;
-    Finding& finding = add(FindingKind::RunAtOpening, patch.run_mm, limit, "mm", "block.run_mm",
-                           patch.run_mm / limit);
-    place(finding, *worst, patch);
+    const look::Run& run = worst->*runOf;
+    Finding& finding = add(FindingKind::RunAtOpening, run.length_mm, limit, "mm", "block.run_mm",
+                           run.length_mm / limit);
+    finding.at = run.at;
+    finding.worn = wornOf(*worst);
+    finding.pieces = run.pieces;
     finding.detail = word;
   }
 
@@ -251,9 +253,10 @@ class Search {
 
   void regrowth() {
     const double limit = lines_["finding.regrowth_weeks"];
+    // Worn down, and only where its whole range is too soon: tied back it always shows sooner.
     const look::Regrowth* first = nullptr;
     for (const look::Regrowth& r : *seen_.regrowth)
-      if (r.week && *r.week < limit && (!first || *r.week < *first->week)) first = &r;
+      if (r.way == hair::WornWay::Down && r.week && r.latest && *r.latest < limit) first = &r;
     if (!first) return;
     add(FindingKind::RegrowthEarly, *first->week, limit, "weeks", "finding.regrowth_weeks",
         limit / std::max(*first->week, 0.5))
@@ -317,7 +320,7 @@ class Search {
       say(*check.brightest, "its lightest hair looks " + numberText(std::abs(*check.brightest), 1) + " levels lighter than allowed");
     if (check.darkest)
       say(*check.darkest, "its darkest hair looks " + numberText(std::abs(*check.darkest), 1) + " levels darker than allowed");
-    if (check.contrast) say(0, "its contrast looks otherwise");
+    if (check.contrast) say(0, "its contrast is not the one wanted");
     Finding& finding = add(FindingKind::TargetMissed, off, limit, "levels", "finding.target_levels",
                            std::max(1.0, off / limit));
     finding.region = region;

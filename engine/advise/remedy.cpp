@@ -24,12 +24,12 @@ constexpr RemedyWords kWords[] = {
     {R::DropMiddleOfWidth, "drop-middle-of-width", "mm",
      "Drop the middle of its width: a left-out of %1 mm along it"},
     {R::StartLower, "start-lower", "mm", "Start lower: %1 mm off the scalp"},
-    {R::MoreBackcomb, "more-backcomb", "mm", "Backcomb more: down to %1 mm"},
+    {R::MoreBackcomb, "more-backcomb", "mm", "Backcomb deeper, and push more of it back: pushed hair ends %1 mm off the scalp"},
     {R::BreakWithLeftOut, "break-with-left-out", "mm",
      "Break it with a left-out of %1 mm straight across"},
     {R::AddLightPiece, "add-light-piece", "mm", "Add a light piece of %1 mm"},
     {R::TakeLess, "take-less", "of the hair", "Take less: %1 of the hair in it"},
-    {R::FewerPieces, "fewer-pieces", "pieces", "Use fewer: leave out %1"},
+    {R::FewerPieces, "fewer-pieces", "pieces", "Take %1 away; their hair stays dark"},
     {R::MorePieces, "more-pieces", "pieces", "Use more: add %1"},
 };
 
@@ -70,7 +70,7 @@ std::string sentenceOf(const Remedy& remedy) {
   const std::string before = sizeText(effect.before, effect.unit),
                     after = sizeText(effect.after, effect.unit);
   switch (effect.leaves) {
-    case Effect::Leaves::Nothing: return text + ". It no longer shows (" + before + " before)";
+    case Effect::Leaves::Nothing: return text + ". Not in the picture any more (" + before + " before)";
     case Effect::Leaves::UnderTheLine: return text + ". It shows less: " + after + " instead of " + before;
     case Effect::Leaves::Smaller:
       if (remedy.kind == R::DropMiddleOfLength || remedy.kind == R::BreakWithLeftOut)

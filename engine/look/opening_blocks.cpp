@@ -109,16 +109,19 @@ class Finder {
     return light > kGround * all ? Ground::Light : all - light > kGround * all ? Ground::Dark : Ground::Neither;
   }
 
-  /// The largest patch of a kind, and the longest run of any.
-  Patch largest(Kind kind, double& run_mm) const {
+  /// The largest patch of a kind, and its longest run.
+  Patch largest(Kind kind, Run& longest) const {
     Patch best;
     for (const double from : kLightFrom) {
       const std::vector<std::uint8_t> mask = maskOf(kind, from);
       for (const Cells& cells : connected(grid_, mask)) {
         if (areaOf(cells) < kSmallest_cm2) continue;
         const double run = runOf(cells);
-        if (run <= run_mm) continue;
-        if (standsOut(kind, cells, mask)) run_mm = run;
+        if (run <= longest.length_mm) continue;
+        if (const auto out = standsOut(kind, cells, mask)) {
+          Patch whole = patchOf(kind, cells, 0, *out);
+          longest = {run, whole.at, std::move(whole.pieces)};
+        }
       }
       for (const Cells& cells : connected(grid_, wideParts(grid_, mask, narrowest_))) {
         const double area = areaOf(cells);
@@ -211,7 +214,7 @@ class Finder {
       patch.places.push_back(view_.place()[c]);
       middle += toVec3(view_.place()[c]);
     }
-    patch.at = shape_.scalpPointAt(middle / static_cast<double>(patch.places.size()));
+    if (!patch.places.empty()) patch.at = shape_.scalpPointAt(middle / static_cast<double>(patch.places.size()));
     const auto isLight = [&](const plan::Piece& piece) { return piece.action == plan::Action::Lighten; };
     addPieces(patch, cells, [&](const plan::Piece& p, const BinColour& c) {
       return kind == Kind::Light ? isLight(p) && c.light > 0.5f : !isLight(p);
@@ -302,8 +305,9 @@ Opening blocksOf(const OpeningView& view, const LockColours& colours, const Plan
   opening.way = view.way(), opening.shift_mm = view.shift_mm();
   if (planned.difference() < assumptions["block.least_L"]) return opening;
   const Finder finder(view, colours, planned, distance_m, shape, assumptions);
-  if (ground != Ground::Light) opening.light = finder.largest(Kind::Light, opening.run_mm);
-  if (ground != Ground::Dark) opening.dark = finder.largest(Kind::Dark, opening.run_mm);
+  if (ground != Ground::Light) opening.light = finder.largest(Kind::Light, opening.lightRun);
+  if (ground != Ground::Dark) opening.dark = finder.largest(Kind::Dark, opening.darkRun);
+  opening.run_mm = std::max(opening.lightRun.length_mm, opening.darkRun.length_mm);
   return opening;
 }
 

@@ -31,12 +31,20 @@ struct Patch {
   double cell_mm = 0;           ///< width of a cell
 };
 
+/// A patch, ribbons included, that follows the opening line without a break.
+struct Run {
+  double length_mm = 0;  ///< 0 = there is none
+  plan::ScalpPoint at;
+  std::vector<plan::ItemId> pieces;  ///< as of a patch
+};
+
 /// One way the hair opens.
 struct Opening {
   OpeningWay way{};
   double shift_mm = 0;   ///< Part: how far it lands from its usual place, + client's right
   Patch light, dark;     ///< the largest of each
-  double run_mm = 0;     ///< the longest run of any patch, light or dark
+  Run lightRun, darkRun; ///< the longest of each
+  double run_mm = 0;     ///< the longer of the two
 };
 
 struct Openings {

@@ -46,6 +46,7 @@ look::Opening opening(double shift_mm, double light_cm2, double dark_cm2, double
   look::Opening o;
   o.shift_mm = shift_mm;
   o.light.area_cm2 = light_cm2, o.light.run_mm = run_mm, o.light.pieces = {"piece-1"};
+  o.lightRun = {run_mm, {}, {"piece-1"}};
   o.dark.area_cm2 = dark_cm2, o.dark.pieces = {"piece-2"};
   o.run_mm = run_mm;
   return o;
