@@ -17,7 +17,7 @@ using visibility::kSamples;
 // out counts.
 constexpr std::array<double, 3> kLightFrom{0.40, 0.52, 0.66};
 constexpr float kLeastCover = 0.5f;   // cells with more scalp than hair are neither
-constexpr float kLeastLeftDark = 0.7f;  // of a dark patch: hair that stays dark along its whole length
+constexpr float kLeastLeftDark = 0.5f;  // of a dark patch: hair that stays dark along its whole length
 constexpr double kGround = 0.55;  // own: what more of the hair at rest is, is the ground
 constexpr double kSmallest_cm2 = 0.25;  // smaller is a speck
 constexpr double kSurround_mm = 15, kAtLine_mm = 12, kRunBin_mm = 2;

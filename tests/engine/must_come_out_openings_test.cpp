@@ -108,7 +108,7 @@ TEST_CASE("A wide left-out beside the part makes a dark block where a thin one d
     pieces.back().action = plan::Action::LeaveOut;
     return pieces;
   };
-  const Opening rest = head.at(light(14), 0), wide = head.at(light(14), 14), thin = head.at(light(3), 14);
+  const Opening rest = head.at(light(14), 0), wide = head.at(light(14), 16), thin = head.at(light(3), 16);
   CHECK(rest.dark.area_cm2 < 0.5);
   CHECK(wide.dark.area_cm2 > 6);
   CHECK(wide.dark.surround > wide.dark.lightness + 5);
