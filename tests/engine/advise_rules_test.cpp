@@ -208,7 +208,7 @@ TEST_CASE("remedies of what is no longer there change nothing", "[advise]") {
 TEST_CASE("findings and remedies are said in words that promise nothing", "[advise]") {
   Finding finding = blockBy({"piece-1"});
   finding.size = 12.34, finding.unit = "cm2", finding.worn.partShift_mm = -20;
-  CHECK(sentenceOf(finding) == "A light block of 12 cm² shows with the part 20 mm to the client's left");
+  CHECK(sentenceOf(finding) == "A light block of about 12 cm² shows with the part 20 mm to the client's left");
   Remedy remedy{RemedyKind::DropMiddleOfLength, {"piece-1"}, 30, {}, Effect{30, 7, "cm2", Effect::Leaves::Smaller}};
   CHECK(sentenceOf(remedy) == "Drop the middle of its length: leave 30 mm dark. It leaves smaller ones: the largest 7.0 cm² instead of 30 cm²");
   for (const FindingKind kind : kFindingKinds) {
