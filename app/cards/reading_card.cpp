@@ -139,6 +139,7 @@ void ReadingCard::set(const live::LookResult& result) {
 void ReadingCard::setAims(const plan::Plan& plan) {
   const auto* choice = plan.find<plan::Choice>(plan.info().activeChoice);
   targets_ = choice ? choice->targets : std::map<std::string, plan::Target>();
+  tolerance_levels_ = look::targetTolerance_levels(plan.info().assumptions);
   showAim();
   describe();
 }
@@ -148,7 +149,7 @@ void ReadingCard::showAim() {
   const auto target = targets_.find(std::string(plan::targetRegions()[index]));
   const QString aim = target == targets_.end() ? QString() : aimText(target->second);
   if (aim.isEmpty()) return aim_->setText(tr("Set an aim\u2026"));
-  const auto check = readings_ ? look::checkTarget(target->second, *readings_, index) : std::nullopt;
+  const auto check = readings_ ? look::checkTarget(target->second, *readings_, index, tolerance_levels_) : std::nullopt;
   QString text = check ? tr("%1: %2").arg(aim, metText(*check)) : aim;
   text[0] = text[0].toUpper();
   aim_->setText(text.replace(QStringLiteral(", "), QStringLiteral(",\n")));  // a button does not wrap

@@ -57,6 +57,7 @@ class ReadingCard : public QWidget {
   std::shared_ptr<const look::Readings> readings_;
   colour::Light light_{};
   std::map<std::string, plan::Target> targets_;
+  double tolerance_levels_ = 0;  ///< of the aims; set with them
   QComboBox* which_;
   QPushButton* aim_;
   QLabel *age_, *empty_;

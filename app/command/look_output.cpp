@@ -8,6 +8,7 @@
 #include "app/paint/assumption_words.h"
 #include "app/paint/reading_words.h"
 #include "engine/base/number_text.h"
+#include "engine/look/target_check.h"
 
 namespace combdraft::command {
 namespace {
@@ -141,7 +142,7 @@ std::string lookTable(const LookReport& report) {
     }
     text += "\n";
   }
-  text += targetLines(report.targets, report.readings);
+  text += targetLines(report.targets, report.readings, look::targetTolerance_levels(report.assumptions));
   if (report.advice) text += adviceText(*report.advice);
   const std::string changed = paint::changedText(report.assumptions).toStdString();
   if (!changed.empty()) text += "\n" + changed + "\n";
@@ -206,7 +207,7 @@ void lookJson(JsonOut& out, const LookReport& report) {
   for (const std::string& name : report.readings.movesMost) out.text(name);
   out.endList();
   out.key("targets");
-  targetJson(out, report.targets, report.readings);
+  targetJson(out, report.targets, report.readings, look::targetTolerance_levels(report.assumptions));
   out.key("assumptions_changed");
   out.beginList();
   for (const paint::ChangedAssumption& changed : paint::changedAssumptions(report.assumptions)) {

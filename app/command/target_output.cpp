@@ -13,11 +13,11 @@ using Found = std::optional<look::TargetCheck>;
 
 // Calls `each` with region, target and check, in the order of the regions.
 template <class Each>
-void forEach(const Targets& targets, const look::Readings& readings, Each each) {
+void forEach(const Targets& targets, const look::Readings& readings, double tolerance_levels, Each each) {
   const auto regions = plan::targetRegions();
   for (std::size_t i = 0; i < regions.size(); ++i)
     if (const auto target = targets.find(std::string(regions[i])); target != targets.end())
-      each(regions[i], target->second, look::checkTarget(target->second, readings, i));
+      each(regions[i], target->second, look::checkTarget(target->second, readings, i, tolerance_levels));
 }
 
 std::string joined(const std::vector<std::string>& parts) {
@@ -49,18 +49,19 @@ std::string met(const Found& check) {
 
 }  // namespace
 
-std::string targetLines(const Targets& targets, const look::Readings& readings) {
+std::string targetLines(const Targets& targets, const look::Readings& readings, double tolerance_levels) {
   std::string text;
-  forEach(targets, readings, [&](std::string_view region, const plan::Target& target, const Found& check) {
+  forEach(targets, readings, tolerance_levels, [&](std::string_view region, const plan::Target& target, const Found& check) {
     if (const std::string what = wanted(target); !what.empty())
       text += "  " + std::string(region) + ": " + what + "; " + met(check) + "\n";
   });
   return text.empty() ? text : "\naims\n" + text;
 }
 
-void targetJson(JsonOut& out, const Targets& targets, const look::Readings& readings) {
+void targetJson(JsonOut& out, const Targets& targets, const look::Readings& readings,
+                double tolerance_levels) {
   out.beginList();
-  forEach(targets, readings, [&](std::string_view region, const plan::Target& target, const Found& check) {
+  forEach(targets, readings, tolerance_levels, [&](std::string_view region, const plan::Target& target, const Found& check) {
     const auto number = [&](const char* name, const std::optional<double>& value) {
       out.key(name);
       out.number(value, 3);

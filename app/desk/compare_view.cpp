@@ -311,7 +311,8 @@ void CompareView::fillTable() {
     const plan::Target target = cards::targetOf(controller_.plan(), right, regions[static_cast<std::size_t>(r)]);
     QString wanted = cards::wantedText(target);
     if (!wanted.isEmpty() && readings[1])
-      if (const auto check = look::checkTarget(target, *sides_[1].look->frame.readings, static_cast<std::size_t>(r)))
+      if (const auto check = look::checkTarget(target, *sides_[1].look->frame.readings, static_cast<std::size_t>(r),
+                                               look::targetTolerance_levels(controller_.plan().info().assumptions)))
         wanted += QStringLiteral("  ") + cards::metText(*check);
     table_->item(r, Wanted)->setText(wanted);
     table_->item(r, Wanted)->setToolTip(wanted);

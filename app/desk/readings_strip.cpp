@@ -294,12 +294,13 @@ void ReadingsStrip::set(const live::LookResult& result) {
 
 void ReadingsStrip::setAims(const plan::Plan& plan) {
   const auto regions = plan::targetRegions();
+  const double tolerance_levels = look::targetTolerance_levels(plan.info().assumptions);
   for (std::size_t i = 0; i < tiles_.size(); ++i) {
     const plan::Target target = cards::targetOf(plan, {}, regions[i]);
     plan::Target brief = target;  // the first of its aims
     if (brief.level) brief.contrast.reset();
     if (brief.level || brief.contrast) brief.brightest = brief.darkest = std::nullopt;
-    const auto check = readings_ ? look::checkTarget(target, *readings_, i) : std::nullopt;
+    const auto check = readings_ ? look::checkTarget(target, *readings_, i, tolerance_levels) : std::nullopt;
     const QString full = cards::aimText(target);
     tiles_[i]->setAim(cards::aimText(brief), full, check && !full.isEmpty() ? cards::metText(*check) : QString());
   }

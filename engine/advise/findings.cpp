@@ -294,7 +294,7 @@ class Search {
     const plan::ItemId& id = seen_.choice.empty() ? plan_.info().activeChoice : seen_.choice;
     const auto* choice = plan_.find<plan::Choice>(id);
     if (!choice) return;
-    const double limit = lines_["finding.target_levels"];
+    const double limit = look::targetTolerance_levels(plan_.info().assumptions);
     for (const auto& [word, target] : choice->targets) {
       if (word == "whole") {
         if (seen_.down->whole.seen_mm2 > 0)

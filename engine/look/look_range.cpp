@@ -28,6 +28,8 @@ Lightness lightnessOf(const plan::Plan& plan, const LookSettings& settings, cons
   return lightness;
 }
 
+}  // namespace
+
 plan::Plan withAssumption(const plan::Plan& plan, std::string_view name, double value) {
   plan::Plan changed = plan;
   plan::PlanInfo info = plan.info();
@@ -35,8 +37,6 @@ plan::Plan withAssumption(const plan::Plan& plan, std::string_view name, double 
   changed.put(plan::kPlanId, std::move(info));
   return changed;
 }
-
-}  // namespace
 
 LookRange::LookRange() = default;
 LookRange::~LookRange() = default;

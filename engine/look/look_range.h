@@ -12,6 +12,9 @@ namespace combdraft::look {
 
 class HeadHair;
 
+/// A plan that assumes one number otherwise: for what would be if.
+plan::Plan withAssumption(const plan::Plan& plan, std::string_view name, double value);
+
 class LookRange {
  public:
   LookRange();

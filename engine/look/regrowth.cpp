@@ -12,6 +12,7 @@
 #include "engine/look/head_hair.h"
 #include "engine/look/local_picture.h"
 #include "engine/look/lock_colours.h"
+#include "engine/look/look_range.h"
 
 namespace combdraft::look {
 namespace {
@@ -124,14 +125,6 @@ std::vector<float> seenLightness(const HeadHair& hair, const Near& near, const L
       all.push_back(static_cast<float>(colour::lightnessFromY(light[cell] / view.cover[cell])));
   }
   return all;
-}
-
-plan::Plan withAssumption(const plan::Plan& plan, std::string_view name, double value) {
-  plan::Plan changed = plan;
-  plan::PlanInfo info = plan.info();
-  info.assumptions[std::string(name)] = value;
-  changed.put(plan::kPlanId, std::move(info));
-  return changed;
 }
 
 }  // namespace

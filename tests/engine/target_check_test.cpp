@@ -33,6 +33,7 @@ TEST_CASE("a level within the tolerance is met, beyond it missed on its side", "
   CHECK(checkTarget({8.25, {}, {}, {}, {}}, seen).level == Approx(-0.75));
   CHECK(checkTarget({6.5, {}, {}, {}, {}}, seen).level == Approx(1.0));
   CHECK(checkTarget({8.25, {}, {}, {}, {}}, seen, 1.0).level == std::nullopt);
+  CHECK(checkTarget({8.25, {}, {}, {}, {}}, seen, targetTolerance_levels({{"finding.target_levels", 1.0}})).level == std::nullopt);
 }
 
 TEST_CASE("the lightest and the darkest part are held to what is allowed", "[look][target]") {
