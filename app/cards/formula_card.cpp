@@ -18,8 +18,8 @@ namespace {
 constexpr int kTextLines = 6, kListLines = 4, kKindLetters = 60;
 
 // The order of the buttons, beside that of the enum.
-constexpr plan::Formula::ScalpContact kContacts[] = {
-    plan::Formula::ScalpContact::Yes, plan::Formula::ScalpContact::No, plan::Formula::ScalpContact::NotStated};
+constexpr plan::ScalpContact kContacts[] = {
+    plan::ScalpContact::Yes, plan::ScalpContact::No, plan::ScalpContact::NotStated};
 
 }  // namespace
 
@@ -100,14 +100,14 @@ void FormulaCard::buildFields(QVBoxLayout* column) {
   origin_->setObjectName(QStringLiteral("origin"));
   column->addWidget(origin_);
   connect(origin_, &controls::TextField::edited, this, [this](const QString& text) {
-    change(tr("origin"), [&](plan::Formula& f) { f.origin = text.toStdString(); });
+    change(tr("origin"), [&](plan::Formula& f) { f.leaflet.origin = text.toStdString(); });
   });
   date_ = new controls::TextField({tr("Date"), tr("YYYY-MM-DD"), tr("When it was read: leaflets change"), 10}, body_);
   date_->setObjectName(QStringLiteral("date"));
   date_->setCheck(controls::dateProblem);
   column->addWidget(date_);
   connect(date_, &controls::TextField::edited, this, [this](const QString& text) {
-    change(tr("date"), [&](plan::Formula& f) { f.date = text.toStdString(); });
+    change(tr("date"), [&](plan::Formula& f) { f.leaflet.read = text.toStdString(); });
   });
 
   addHeading(column, tr("Leaflet allows scalp contact"));
@@ -115,7 +115,7 @@ void FormulaCard::buildFields(QVBoxLayout* column) {
                                     {{tr("Yes"), {}, {}}, {tr("No"), {}, {}}, {tr("Not stated"), {}, {}}}, body_);
   column->addWidget(contact_);
   connect(contact_, &controls::Segments::chosen, this, [this](int i) {
-    change(tr("scalp contact"), [i](plan::Formula& f) { f.scalpContact = kContacts[i]; });
+    change(tr("scalp contact"), [i](plan::Formula& f) { f.leaflet.scalpContact = kContacts[i]; });
   });
 
   addHeading(column, tr("Used by"));
@@ -201,8 +201,8 @@ void FormulaCard::fill() {
   if (!formula) return;
   const auto text = [](const std::string& s) { return QString::fromStdString(s); };
   letter_->setText(text(formula->letter));
-  origin_->setText(text(formula->origin));
-  date_->setText(text(formula->date));
+  origin_->setText(text(formula->leaflet.origin));
+  date_->setText(text(formula->leaflet.read));
   text_->setText(text(formula->text));
   if (!(kind_->lineEdit()->hasFocus() && kind_->lineEdit()->isModified()) &&
       kind_->currentText() != text(formula->kind)) {
@@ -211,7 +211,7 @@ void FormulaCard::fill() {
     kind_->setEditText(text(formula->kind));
   }
   contact_->setCurrent(static_cast<int>(
-      std::find(std::begin(kContacts), std::end(kContacts), formula->scalpContact) - std::begin(kContacts)));
+      std::find(std::begin(kContacts), std::end(kContacts), formula->leaflet.scalpContact) - std::begin(kContacts)));
 
   const auto formulas = formulasOf(plan);
   const bool twice = !formula->letter.empty() && std::count_if(formulas.begin(), formulas.end(), [&](const auto& f) {

@@ -55,10 +55,12 @@ std::string regrowthText(const look::Regrowth& r) {
          " to " + weeksText(r.latest) + ")";
 }
 
-std::string patchText(const char* word, const look::Opening* opening, look::Patch look::Opening::*p) {
+std::string patchText(const char* word, const look::Opening* opening, look::Patch look::Opening::*p,
+                      const std::optional<look::PatchRange>& range) {
   if (!opening) return std::string("no ") + word + " patch stands out\n";
-  std::string text = std::string("largest ") + word + " patch " + numberText((opening->*p).area_cm2, 1) + " cm2, " +
-                     std::string(look::openingWord(opening->way));
+  std::string text = std::string("largest ") + word + " patch " + numberText((opening->*p).area_cm2, 1) + " cm2";
+  if (range) text += " (from " + numberText(range->low_cm2, 1) + " to " + numberText(range->high_cm2, 1) + ")";
+  text += ", " + std::string(look::openingWord(opening->way));
   if (opening->way == look::OpeningWay::Part) text += " at " + numberText(opening->shift_mm) + " mm";
   if (!(opening->*p).pieces.empty()) {
     text += ":";
@@ -67,11 +69,30 @@ std::string patchText(const char* word, const look::Opening* opening, look::Patc
   return text + "\n";
 }
 
+void patchRange(JsonOut& out, const char* key, const std::optional<look::PatchRange>& range) {
+  out.key(key);
+  if (!range) return out.null();
+  out.beginObject();
+  out.key("way");
+  out.text(look::openingWord(range->way));
+  out.key("shift_mm");
+  out.number(range->shift_mm, 1);
+  out.key("low_cm2");
+  out.number(range->low_cm2, 2);
+  out.key("high_cm2");
+  out.number(range->high_cm2, 2);
+  out.key("moves_most");
+  out.beginList();
+  for (const std::string& name : range->movesMost) out.text(name);
+  out.endList();
+  out.endObject();
+}
+
 }  // namespace
 
 std::string adviceText(const advise::Advice& advice) {
-  std::string text = "\nwhere the hair opens: " + patchText("light", advice.openings.worstLight(), &look::Opening::light) +
-                     "                      " + patchText("dark", advice.openings.worstDark(), &look::Opening::dark);
+  std::string text = "\nwhere the hair opens: " + patchText("light", advice.openings.worstLight(), &look::Opening::light, advice.openings.lightRange) +
+                     "                      " + patchText("dark", advice.openings.worstDark(), &look::Opening::dark, advice.openings.darkRange);
   if (!advice.regrowth.empty()) {
     text += "regrowth shows:";
     for (std::size_t i = 0; i < advice.regrowth.size(); ++i) text += (i ? ", " : " ") + regrowthText(advice.regrowth[i]);
@@ -114,6 +135,8 @@ void adviceJson(JsonOut& out, const advise::Advice& advice) {
     out.endObject();
   }
   out.endList();
+  patchRange(out, "largest_light", advice.openings.lightRange);
+  patchRange(out, "largest_dark", advice.openings.darkRange);
   out.key("off_hair_mm");
   out.beginList();
   for (const double shift : advice.openings.offHair_mm) out.number(shift, 0);

@@ -12,14 +12,15 @@ struct Checked {
   std::string file;
   std::vector<Error> errors;         ///< the file cannot be read as a plan
   std::vector<plan::Issue> issues;   ///< what its items mean together
+  plan::Migration migration{};       ///< from an older format
 };
 
 Checked checked(const std::string& file) {
-  const Result<plan::Plan> plan = plan::loadPlan(file);
-  if (!plan) return {file, {plan.error()}, {}};
-  std::vector<plan::Issue> issues = plan::validate(*plan);
-  for (plan::Issue& issue : plan::checkPlacement(*plan)) issues.push_back(std::move(issue));
-  return {file, {}, std::move(issues)};
+  const Result<plan::PlanAsRead> read = plan::loadPlanAsRead(file);
+  if (!read) return {file, {read.error()}, {}};
+  std::vector<plan::Issue> issues = plan::validate(read->plan);
+  for (plan::Issue& issue : plan::checkPlacement(read->plan)) issues.push_back(std::move(issue));
+  return {file, {}, std::move(issues), read->migration};
 }
 
 bool isFine(const Checked& c) { return c.errors.empty() && !plan::hasErrors(c.issues); }
@@ -37,6 +38,7 @@ Outcome complainAbout(const Checked& c) {
 
 void table(const Checked& c) {
   if (isFine(c)) std::cout << c.file << ": the file is fine\n";
+  if (!c.migration.isNone()) std::cout << "  read from " << plan::describe(c.migration) << "; saving writes the newer format\n";
   for (const plan::Issue& issue : c.issues)
     if (issue.severity != plan::Severity::Error)
       std::cout << "  " << plan::severityWord(issue.severity) << ": " << plan::describe(issue)
@@ -52,6 +54,8 @@ void json(JsonOut& out, const Checked& c) {
   text("plan", c.file);
   out.key("fine");
   out.boolean(isFine(c));
+  out.key("format");
+  c.errors.empty() ? out.number(c.migration.from, 0) : out.null();
   out.key("errors");
   out.beginList();
   for (const Error& error : c.errors) {

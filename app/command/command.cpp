@@ -10,8 +10,8 @@
 namespace combdraft::command {
 namespace {
 
-constexpr std::array<std::string_view, 7> kFirstWords{
-    "look", "check", "draw", "--help", "-h", "--version", "--help-all"};
+constexpr std::array<std::string_view, 8> kFirstWords{
+    "look", "check", "draw", "upgrade", "--help", "-h", "--version", "--help-all"};
 
 const char* const kCodes =
     "Exit codes: 0 fine, 1 the document is wrong, 2 wrong usage, 3 reading or writing failed, "
@@ -80,6 +80,13 @@ int parseAndRun(int argc, char** argv) {
   checkApp->add_flag_callback("--json", [&] { check.form = OutputForm::Json; },
                               "one JSON object; a list for several plans");
 
+  UpgradeCommand upgrade;
+  CLI::App* upgradeApp = app.add_subcommand("upgrade", "write a plan of an older format in the newest");
+  upgradeApp->add_option("PLAN", upgrade.plan, "plan file")->required()->type_name("");
+  upgradeApp->add_option("--out", upgrade.out, "file to write; one that is there is kept as NAME.previous")
+      ->required()
+      ->type_name("FILE");
+
   DrawCommand draw;
   CLI::App* drawApp = app.add_subcommand("draw", "one picture, or all views");
   addPlans(*drawApp, draw.plans);
@@ -113,6 +120,7 @@ int parseAndRun(int argc, char** argv) {
   }
   if (lookApp->parsed()) return static_cast<int>(runLook(look));
   if (checkApp->parsed()) return static_cast<int>(runCheck(check));
+  if (upgradeApp->parsed()) return static_cast<int>(runUpgrade(upgrade));
   return static_cast<int>(runDraw(draw, argc, argv));
 }
 

@@ -7,7 +7,8 @@
 
 #include "app/command/options.h"
 #include "app/command/outcome.h"
-#include "app/paint/sheet_page.h"
+#include "app/paint/page_layer.h"
+#include "engine/head/sheet_view.h"
 
 namespace combdraft::command {
 
@@ -29,6 +30,12 @@ struct CheckCommand {
   OutputForm form = OutputForm::Table;
 };
 Outcome runCheck(const CheckCommand& command);
+
+struct UpgradeCommand {
+  std::string plan, out;
+};
+/// Writes a plan of any format in the newest one.
+Outcome runUpgrade(const UpgradeCommand& command);
 
 struct DrawCommand {
   std::vector<std::string> plans;

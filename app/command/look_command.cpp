@@ -44,6 +44,11 @@ Result<LookReport> lookAt(const std::string& file, const LookCommand& command, K
     auto found = kept.advisor.update(*plan, *settings, readings, advise::Remedies::Try, {});
     if (!found) return found.error();
     advice = std::move(found).value();
+    if (command.range == RangeWanted::Yes) {
+      auto ranged = kept.advisor.withRanges(*plan, *settings, std::move(*advice), {});
+      if (!ranged) return ranged.error();
+      advice = std::move(ranged).value();
+    }
   }
   const plan::ItemId& choice =
       settings->choice.empty() ? plan->info().activeChoice : settings->choice;

@@ -14,6 +14,7 @@
 #include "app/desk/finding_place.h"
 #include "app/desk/findings_list.h"
 #include "app/desk/pattern_drawing.h"
+#include "app/paint/assumption_words.h"
 #include "app/paint/diagram.h"
 #include "app/paint/marks.h"
 #include "app/sheet/screen_palette.h"
@@ -52,6 +53,22 @@ QString lineText(const plan::Plan& plan, const advise::Finding& finding) {
       .arg(controls::shownNumber(value, value < 1 ? 2 : 1), QString::fromUtf8(found->unit.data(), static_cast<qsizetype>(found->unit.size())).replace(QStringLiteral("cm2"), QStringLiteral("cm²")),
            own ? FindingDetail::tr("changed by you") : QString::fromUtf8(provenanceWord(found->from).data()),
            QString::fromUtf8(found->what.data(), static_cast<qsizetype>(found->what.size())));
+}
+
+/// "From 38 to 90 cm² right there, as far as the assumptions go; most depends on ...". Empty where
+/// it is not the largest block of its kind, whose range alone is worked out.
+QString rangeText(const advise::Advice& advice, const advise::Finding& finding) {
+  const bool light = finding.kind == advise::FindingKind::LightBlock;
+  if (!light && finding.kind != advise::FindingKind::DarkBlock) return {};
+  const look::Opening* worst = light ? advice.openings.worstLight() : advice.openings.worstDark();
+  if (!worst || !(advise::wornOf(*worst) == finding.worn)) return {};
+  const auto& range = light ? advice.openings.lightRange : advice.openings.darkRange;
+  if (!range) return FindingDetail::tr("From … to …: worked out when the hand rests.");
+  QStringList names;
+  for (const std::string& name : range->movesMost) names << u'“' + paint::assumptionName(name) + u'”';
+  const QString span = FindingDetail::tr("From %1 to %2 cm² right there, as far as the assumptions go.")
+                           .arg(controls::shownNumber(range->low_cm2, 0), controls::shownNumber(range->high_cm2, 0));
+  return names.isEmpty() ? span : span + u' ' + FindingDetail::tr("Most depends on %1.").arg(names.join(FindingDetail::tr(" and ")));
 }
 
 /// "Pieces 5, 7, 9: ", by their place in the order; empty for none.
@@ -130,6 +147,7 @@ void FindingDetail::build() {
   top->addWidget(picture, 0, Qt::AlignTop);
   auto* words = new QVBoxLayout;
   words->addWidget(wrapped(capital(QString::fromStdString(advise::sentenceOf(finding))), content_));
+  if (const QString range = rangeText(advice_->advice, finding); !range.isEmpty()) words->addWidget(wrapped(range, content_));
   words->addWidget(wrapped(lineText(controller_.document(), finding), content_, true));
   auto* buttons = new QHBoxLayout;
   auto* wear = new QPushButton(tr("Show it"), content_);

@@ -61,6 +61,11 @@ LookService::Passes LookService::enginePasses() {
           [ranges](const plan::Plan& plan, const look::LookSettings& settings,
                    look::Readings readings, std::stop_token stop) {
             return ranges->apply(plan, settings, std::move(readings), std::move(stop));
+          },
+          [advisor](const plan::Plan& plan, const look::LookSettings& settings, advise::Advice advice,
+                    std::stop_token stop) {
+            if (!*advisor) advisor->emplace(kAdviceLocks);
+            return (*advisor)->withRanges(plan, settings, std::move(advice), std::move(stop));
           }};
 }
 
@@ -167,7 +172,8 @@ void LookService::work(const std::stop_token& stop) {
     traced = job;
 
     if (!shown->readings) continue;
-    if (passes_.advise && !advise(job, *shown->readings, laterStop)) continue;
+    std::optional<advise::Advice> advice;
+    if (passes_.advise && !(advice = advise(job, *shown->readings, laterStop)) && laterStop.stop_requested()) continue;
     if (stop.stop_requested()) return;
 
     // The ranges take seconds: only when the hand has rested for a while.
@@ -182,30 +188,37 @@ void LookService::work(const std::stop_token& stop) {
       if (!readings) continue;
       shown->readings = std::make_shared<const look::Readings>(std::move(readings).value());
       show(std::move(*shown), Pass::Full);
+      if (!passes_.adviceRange || !advice) continue;
+      if (auto ranged = passes_.adviceRange(job.plan, job.settings, std::move(*advice), laterStop)) showAdvice(job, *ranged);
     } catch (const std::bad_alloc&) {
       continue;  // the look stands; its range stays unknown
     }
   }
 }
 
-bool LookService::advise(const LookJob& job, const look::Readings& readings, std::stop_token stop) {
+std::optional<advise::Advice> LookService::advise(const LookJob& job, const look::Readings& readings,
+                                                  const std::stop_token& stop) {
   {
     std::unique_lock lock(mutex_);
-    if (wake_.wait_for(lock, stop, kShortRest, [this] { return mailbox_.has_value(); })) return false;
+    if (wake_.wait_for(lock, stop, kShortRest, [this] { return mailbox_.has_value(); })) return std::nullopt;
   }
-  const auto show = [&](const advise::Advice& advice) {
-    auto result = std::make_shared<const AdviceResult>(AdviceResult{job.revision, job.settings, advice});
-    QMetaObject::invokeMethod(
-        this, [this, serial = job.serial, result] { if (serial >= firstWanted_) Q_EMIT adviceReady(result); },
-        Qt::QueuedConnection);
-  };
   try {
-    const Result<advise::Advice> advice = passes_.advise(job.plan, job.settings, readings, stop, show);
-    if (advice) show(*advice);
+    Result<advise::Advice> advice = passes_.advise(job.plan, job.settings, readings, stop,
+                                                   [&](const advise::Advice& early) { showAdvice(job, early); });
+    if (!advice) return std::nullopt;
+    showAdvice(job, *advice);
+    if (!stop.stop_requested()) return std::move(advice).value();
   } catch (const std::bad_alloc&) {
     // The look stands; what needs a look stays as it was.
   }
-  return !stop.stop_requested();
+  return std::nullopt;
+}
+
+void LookService::showAdvice(const LookJob& job, const advise::Advice& advice) {
+  auto result = std::make_shared<const AdviceResult>(AdviceResult{job.revision, job.settings, advice});
+  QMetaObject::invokeMethod(
+      this, [this, serial = job.serial, result] { if (serial >= firstWanted_) Q_EMIT adviceReady(result); },
+      Qt::QueuedConnection);
 }
 
 void LookService::publish(std::uint64_t serial, std::shared_ptr<const LookResult> result) {

@@ -44,10 +44,13 @@ class LookService : public QObject {
   using AdviceFunction = std::function<Result<advise::Advice>(
       const plan::Plan&, const look::LookSettings&, const look::Readings&, std::stop_token,
       const std::function<void(const advise::Advice&)>&)>;
+  using AdviceRangeFunction = std::function<Result<advise::Advice>(
+      const plan::Plan&, const look::LookSettings&, advise::Advice, std::stop_token)>;
   struct Passes {
     PassFunction quick, full;  ///< each called by the worker only
     AdviceFunction advise = {};  ///< once the hand rests; may be missing
     RangeFunction range = {};  ///< when the plan has been still for a while; may be missing
+    AdviceRangeFunction adviceRange = {};  ///< after that; may be missing
   };
   /// The engine with 8,000 locks at 2 mm, and with 30,000 at 1 mm.
   static Passes enginePasses();
@@ -83,8 +86,9 @@ class LookService : public QObject {
  private:
   void post();
   void work(const std::stop_token& stop);
-  /// False when a newer request waits.
-  bool advise(const LookJob& job, const look::Readings& readings, std::stop_token stop);
+  /// Nothing when a newer request waits or there is no advice.
+  std::optional<advise::Advice> advise(const LookJob& job, const look::Readings& readings, const std::stop_token& stop);
+  void showAdvice(const LookJob& job, const advise::Advice& advice);
   void publish(std::uint64_t serial, std::shared_ptr<const LookResult> result);
   void setFreshness(Freshness freshness);
 

@@ -2,12 +2,10 @@
 // Puts views of a plan on one page: diagrams, looks or both, with titles, the
 // key and the line that a look must carry.
 #include "app/paint/diagram.h"
+#include "app/paint/page_layer.h"
 #include "engine/look/look.h"
 
 namespace combdraft::paint {
-
-enum class PageLayer { Diagram, Look, Both };
-enum class Ground { Paper, MidGrey };
 
 struct PageRequest {
   std::vector<head::ViewName> views;

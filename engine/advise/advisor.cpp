@@ -6,6 +6,7 @@
 #include "engine/advise/remedies.h"
 #include "engine/advise/worn_readings.h"
 #include "engine/base/assumptions.h"
+#include "engine/look/opening_range.h"
 
 namespace combdraft::advise {
 namespace {
@@ -65,6 +66,14 @@ Effect effectOf(const Finding& finding, const std::optional<double>& now) {
   return effect;
 }
 
+/// What is shown now may be another way of wearing, wet, weeks later or the hair
+/// as it came in: that is not what was planned, and not judged.
+look::LookSettings judgedOf(look::LookSettings shown) {
+  shown.worn = {}, shown.subject = look::Subject::Planned, shown.moisture = look::Moisture::Dry;
+  shown.toner = look::Toner::After, shown.weeks = 0;
+  return shown;
+}
+
 /// How much of what is over the line a remedy takes away, 0..1; below 0 it harms.
 double helpOf(const Finding& finding, const Effect& effect) {
   if (effect.leaves == Effect::Leaves::Nothing) return 1;
@@ -88,6 +97,7 @@ struct Advisor::State {
   WornReadings tied, raised;
   look::RegrowthSearch regrowth;
   look::StripeSearch stripes;
+  look::OpeningRange openingRange;
   std::shared_ptr<const look::HeadGround> ground;
   std::optional<look::LookEngine> down;  ///< for trials only
 
@@ -230,11 +240,7 @@ Advisor& Advisor::operator=(Advisor&&) noexcept = default;
 Result<Advice> Advisor::update(const plan::Plan& plan, const look::LookSettings& shown,
                                const look::Readings& down, Remedies remedies, std::stop_token stop,
                                const std::function<void(const Advice&)>& early) {
-  // What is shown now may be another way of wearing, wet, weeks later or the hair
-  // as it came in: that is not what was planned, and not judged.
-  look::LookSettings judged = shown;
-  judged.worn = {}, judged.subject = look::Subject::Planned, judged.moisture = look::Moisture::Dry;
-  judged.toner = look::Toner::After, judged.weeks = 0;
+  const look::LookSettings judged = judgedOf(shown);
   const look::LookSettings& settings = judged;
   std::optional<look::Readings> own;
   if (!(judged == shown)) {
@@ -255,6 +261,14 @@ Result<Advice> Advisor::update(const plan::Plan& plan, const look::LookSettings&
     if (early) early(full);
   }
   return full;
+}
+
+Result<Advice> Advisor::withRanges(const plan::Plan& plan, const look::LookSettings& shown, Advice advice,
+                                   std::stop_token stop) {
+  auto ranged = state_->openingRange.apply(plan, judgedOf(shown), std::move(advice.openings), std::move(stop));
+  if (!ranged) return ranged.error();
+  advice.openings = std::move(ranged).value();
+  return advice;
 }
 
 Result<Trial> Advisor::tried(const plan::Plan& plan, const look::LookSettings& settings,

@@ -47,6 +47,11 @@ class Advisor {
                         const look::Readings& down, Remedies remedies, std::stop_token stop,
                         const std::function<void(const Advice&)>& early = {});
 
+  /// The same advice with the ranges of the largest blocks. Some ten seconds for a
+  /// new head or another opening, then tenths of a second. Errors: as update.
+  Result<Advice> withRanges(const plan::Plan& plan, const look::LookSettings& settings, Advice advice,
+                            std::stop_token stop);
+
   /// What a remedy would do: readings, openings and findings before and after.
   Result<Trial> tried(const plan::Plan& plan, const look::LookSettings& settings,
                       const Remedy& remedy, std::stop_token stop);

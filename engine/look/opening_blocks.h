@@ -15,9 +15,6 @@ struct PlannedColours {
 PlannedColours plannedColours(const LockColours& colours, const hair::Roots& roots,
                               const hair::Locks& locks);
 
-/// What most of the hair at the opening is when nothing has moved. It cannot be
-/// a block: dark patches lie on light hair, light ones on dark.
-enum class Ground { Light, Dark, Neither };
 Ground groundOf(const OpeningView& atRest, const LockColours& colours, const PlannedColours& planned,
                 double distance_m, const head::HeadShape& shape, const Assumptions& assumptions);
 

@@ -65,6 +65,7 @@ struct OpeningSweep::State {
   hair::Locks grown;  // lengths of the hair worn down, for its colours
   LockColours colours;
   std::vector<std::uint8_t> changed;  // by the last colouring
+  Ground rest = Ground::Neither;
   std::map<Position, Kept> views;
 
   void colour(Kept& kept) const {
@@ -106,7 +107,7 @@ struct OpeningSweep::State {
     for (const Position& p : wanted)
       if (Kept& kept = views.at(p); kept.view) seen.push_back(&kept);
     std::vector<Opening> all(seen.size());
-    const Ground rest = atRest(plan, planned, distance_m);
+    rest = atRest(plan, planned, distance_m);
     const Assumptions assumptions(plan.info().assumptions);
     parallelFor(seen.size(), [&](std::size_t i) {
       colour(*seen[i]);
@@ -167,6 +168,7 @@ Result<Openings> OpeningSweep::update(const plan::Plan& plan, const LookSettings
   for (const Position& p : wanted)
     if (!s.views.at(p).view && p.way == OpeningWay::Part && plan.head().part.size() >= 2) openings.offHair_mm.push_back(p.shift_mm);
   openings.all = s.lookAll(plan, wanted, planned, settings.distance_m);
+  openings.atRest = s.rest;
   if (first) first(openings);
 
   // Finer around the worst: a block is largest with the part just beside a piece.

@@ -5,7 +5,9 @@
 // (docs/engine-notes.md, "Openings").
 #include <functional>
 #include <memory>
+#include <optional>
 #include <stop_token>
+#include <string>
 #include <vector>
 
 #include "engine/base/vec.h"
@@ -47,12 +49,26 @@ struct Opening {
   double run_mm = 0;     ///< the longer of the two
 };
 
+/// What most of the hair at the opening is when nothing has moved. It cannot be
+/// a block: dark patches lie on light hair, light ones on dark.
+enum class Ground { Light, Dark, Neither };
+
+/// From what to what the largest patch may be (OpeningRange).
+struct PatchRange {
+  OpeningWay way{};
+  double shift_mm = 0;  ///< of the opening that shows it
+  double low_cm2 = 0, high_cm2 = 0;
+  std::vector<std::string> movesMost;  ///< at most two assumptions, most first
+};
+
 struct Openings {
   std::vector<Opening> all;    ///< part positions ascending, then the others
   std::vector<double> offHair_mm;  ///< positions where the part would leave the hair
   double distance_m = 1;
   /// L* of the plan's darkest and lightest planned colour.
   double darkest = 0, lightest = 0;
+  Ground atRest = Ground::Neither;
+  std::optional<PatchRange> lightRange, darkRange;  ///< of worstLight, worstDark; nothing = not worked out (yet)
 
   /// The opening with the largest light (dark) patch, or null when none shows any.
   const Opening* worstLight() const;

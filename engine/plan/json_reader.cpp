@@ -1,5 +1,7 @@
 #include "engine/plan/json_reader.h"
 
+#include <cmath>
+
 #include "engine/base/number_text.h"
 #include "engine/head/measures.h"
 #include "engine/plan/object_reader.h"
@@ -12,14 +14,17 @@ using Kind = JsonValue::Kind;
 
 class PlanReader {
  public:
-  PlanReader(const JsonValue& root, std::string_view formatName)
+  /// `root` is brought to the format of this program.
+  PlanReader(JsonValue& root, std::string_view formatName)
       : root_(root), formatName_(formatName), top_(state_, root, "", "plan") {}
+
+  const Migration& migration() const { return migration_; }
 
   Result<Plan> read() {
     readHeader();
     if (!state_.failed()) readItems();
     if (!state_.failed()) resolveTwins();
-    if (state_.failed()) return *state_.error;
+    if (state_.failed()) return error();
     return std::move(plan_);
   }
 
@@ -40,7 +45,7 @@ class PlanReader {
       top_.extra(info.extra);
     }
     if (!state_.failed()) resolveTwins();
-    if (state_.failed()) return *state_.error;
+    if (state_.failed()) return error();
     plan_.put(kPlanId, std::move(info));
     tidyParts(plan_);
     parts.plan = std::move(plan_);
@@ -48,6 +53,12 @@ class PlanReader {
   }
 
  private:
+  Error error() const {
+    Error error = *state_.error;
+    error.where = placeBefore(migration_, error.where);
+    return error;
+  }
+
   void readHeader() {
     const std::string kind(formatName_.substr(formatName_.find(' ') + 1));
     if (root_.kind != Kind::Object)
@@ -66,8 +77,9 @@ class PlanReader {
     const std::string found = version->text.substr(0, 40);
     if (*typed > kFormatVersion)
       return state_.fail(ErrorCode::VersionTooNew, "/version", {found, known});
-    if (*typed != kFormatVersion)
+    if (*typed < 1 || *typed != std::floor(*typed))
       return state_.fail(ErrorCode::VersionUnknown, "/version", {found, known});
+    migration_ = migrate(root_, static_cast<int>(*typed));
     top_.skip("format");
     top_.skip("version");
   }
@@ -243,8 +255,9 @@ class PlanReader {
     std::string place;
   };
 
-  const JsonValue& root_;
+  JsonValue& root_;
   const std::string_view formatName_;
+  Migration migration_;
   ReadState state_;
   ObjectReader top_;
   Plan plan_;
@@ -265,15 +278,26 @@ Result<JsonValue> parsedFile(std::string_view text) {
 }  // namespace
 
 Result<Plan> readPlan(std::string_view text) {
-  const Result<JsonValue> root = parsedFile(text);
+  auto read = readPlanAsRead(text);
+  if (!read) return read.error();
+  return std::move(read).value().plan;
+}
+
+Result<PlanAsRead> readPlanAsRead(std::string_view text) {
+  Result<JsonValue> root = parsedFile(text);
   if (!root) return root.error();
-  return PlanReader(*root, kFormatName).read();
+  JsonValue tree = std::move(root).value();
+  PlanReader reader(tree, kFormatName);
+  auto plan = reader.read();
+  if (!plan) return plan.error();
+  return PlanAsRead{std::move(plan).value(), reader.migration()};
 }
 
 Result<Parts> readParts(std::string_view text, std::string_view formatName) {
-  const Result<JsonValue> root = parsedFile(text);
+  Result<JsonValue> root = parsedFile(text);
   if (!root) return root.error();
-  return PlanReader(*root, formatName).readParts();
+  JsonValue tree = std::move(root).value();
+  return PlanReader(tree, formatName).readParts();
 }
 
 }  // namespace combdraft::plan

@@ -135,13 +135,23 @@ struct ZoneColour {
   bool operator==(const ZoneColour&) const = default;
 };
 
+/// Whether a product may lie on the scalp, as its leaflet says.
+enum class ScalpContact { NotStated, Yes, No };
+
+/// What was read in the maker's directions, and where. Typed, never filled in.
+struct Leaflet {
+  std::string origin;  ///< which leaflet, label or page
+  std::string read;    ///< ISO date of the reading, "" = not typed
+  ScalpContact scalpContact = ScalpContact::NotStated;
+  bool operator==(const Leaflet&) const = default;
+};
+
 /// A mixture, as typed from its leaflet. The program never fills these in.
 struct Formula {
   std::string letter;  ///< A, B, C ... the hatch on the sheet
   std::string kind;    ///< lightener, toner, glaze, deepening colour
   std::string text;    ///< what is mixed, free text
-  std::string origin, date;
-  enum class ScalpContact { NotStated, Yes, No } scalpContact = ScalpContact::NotStated;
+  Leaflet leaflet;
   Extra extra;
   bool operator==(const Formula&) const = default;
 };

@@ -117,13 +117,18 @@ void walk(V& v, ZoneColour& z) {
 }
 
 template <class V>
+void walk(V& v, Leaflet& l) {
+  v.line("origin", l.origin);
+  v.date("read", l.read);
+  v.word("scalpContact", l.scalpContact);
+}
+
+template <class V>
 void walk(V& v, Formula& f) {
   v.line("letter", f.letter);
   v.line("kind", f.kind);
   v.text("text", f.text);
-  v.line("origin", f.origin);
-  v.date("date", f.date);
-  v.word("scalpContact", f.scalpContact);
+  v.object("leaflet", "leaflet", f.leaflet);
   v.extra(f.extra);
 }
 

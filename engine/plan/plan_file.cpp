@@ -38,11 +38,22 @@ Result<Plan> loadPlan(const std::string& path) {
 }
 
 Result<Plan> loadPlan(const std::string& path, Disk& disk) {
+  auto read = loadPlanAsRead(path, disk);
+  if (!read) return read.error();
+  return std::move(read).value().plan;
+}
+
+Result<PlanAsRead> loadPlanAsRead(const std::string& path) {
+  Disk disk;
+  return loadPlanAsRead(path, disk);
+}
+
+Result<PlanAsRead> loadPlanAsRead(const std::string& path, Disk& disk) {
   const auto bytes = disk.read(path, limits::kFileBytes);
   if (!bytes) return named(bytes.error(), path);
-  auto plan = readPlan(*bytes);
-  if (!plan) return named(plan.error(), path);
-  return plan;
+  auto read = readPlanAsRead(*bytes);
+  if (!read) return named(read.error(), path);
+  return read;
 }
 
 Result<void> savePlan(const std::string& path, const Plan& plan) {

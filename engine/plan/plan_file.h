@@ -3,6 +3,7 @@
 #include <string>
 
 #include "engine/plan/disk.h"
+#include "engine/plan/json_reader.h"
 #include "engine/plan/plan.h"
 
 namespace combdraft::plan {
@@ -14,6 +15,9 @@ inline constexpr std::string_view kPreviousEnding = ".previous";
 /// Opens a plan file. Errors carry `path` in `file`; see Disk::read and readPlan.
 Result<Plan> loadPlan(const std::string& path);
 Result<Plan> loadPlan(const std::string& path, Disk& disk);
+/// The same, and what was done to an older format.
+Result<PlanAsRead> loadPlanAsRead(const std::string& path);
+Result<PlanAsRead> loadPlanAsRead(const std::string& path, Disk& disk);
 
 /// Saves in steps that each leave a whole file behind, whatever happens:
 /// write to a new file beside it, sync it, read it back and compare, keep the

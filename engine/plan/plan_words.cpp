@@ -34,10 +34,10 @@ constexpr WordEntry<Tone> kTone[] = {
     {Tone::Natural, "natural"}, {Tone::Ash, "ash"},       {Tone::Pearl, "pearl"},
     {Tone::Beige, "beige"},     {Tone::Gold, "gold"},     {Tone::Copper, "copper"},
     {Tone::Red, "red"}};
-constexpr WordEntry<Formula::ScalpContact> kContact[] = {
-    {Formula::ScalpContact::NotStated, "not stated"},
-    {Formula::ScalpContact::Yes, "yes"},
-    {Formula::ScalpContact::No, "no"}};
+constexpr WordEntry<ScalpContact> kContact[] = {
+    {ScalpContact::NotStated, "not stated"},
+    {ScalpContact::Yes, "yes"},
+    {ScalpContact::No, "no"}};
 constexpr WordEntry<Action> kAction[] = {{Action::Lighten, "lighten"},
                                          {Action::Deepen, "deepen"},
                                          {Action::LeaveOut, "leave out"}};
@@ -76,7 +76,7 @@ template <> std::span<const WordEntry<HairZone>> words() { return kZone; }
 template <> std::span<const WordEntry<CurlClass>> words() { return kCurl; }
 template <> std::span<const WordEntry<Condition>> words() { return kCondition; }
 template <> std::span<const WordEntry<Tone>> words() { return kTone; }
-template <> std::span<const WordEntry<Formula::ScalpContact>> words() { return kContact; }
+template <> std::span<const WordEntry<ScalpContact>> words() { return kContact; }
 template <> std::span<const WordEntry<Action>> words() { return kAction; }
 template <> std::span<const WordEntry<Taking>> words() { return kTaking; }
 template <> std::span<const WordEntry<KeptIn>> words() { return kKeptIn; }

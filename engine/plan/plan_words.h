@@ -28,7 +28,7 @@ template <> std::span<const WordEntry<HairZone>> words<HairZone>();
 template <> std::span<const WordEntry<CurlClass>> words<CurlClass>();
 template <> std::span<const WordEntry<Condition>> words<Condition>();
 template <> std::span<const WordEntry<Tone>> words<Tone>();
-template <> std::span<const WordEntry<Formula::ScalpContact>> words<Formula::ScalpContact>();
+template <> std::span<const WordEntry<ScalpContact>> words<ScalpContact>();
 template <> std::span<const WordEntry<Action>> words<Action>();
 template <> std::span<const WordEntry<Taking>> words<Taking>();
 template <> std::span<const WordEntry<KeptIn>> words<KeptIn>();

@@ -185,8 +185,8 @@ class Validator {
   // What the leaflet says about the scalp, when it does not allow it.
   std::optional<std::string> scalpDoubt(const ItemId& formula) const {
     const Formula* known = plan_.find<Formula>(formula);
-    const auto contact = known ? known->scalpContact : Formula::ScalpContact::NotStated;
-    if (contact == Formula::ScalpContact::Yes) return std::nullopt;
+    const auto contact = known ? known->leaflet.scalpContact : ScalpContact::NotStated;
+    if (contact == ScalpContact::Yes) return std::nullopt;
     return std::string(wordOf(contact));
   }
 

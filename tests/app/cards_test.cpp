@@ -197,7 +197,7 @@ TEST_CASE("cautions stand on the piece card where the risk is", "[cards][caution
   plan.put("formula-1", formula);
   change([](plan::Piece& p) { p.root.formula = "formula-1"; });
   CHECK(cautions().contains(QStringLiteral("leaflet")));  // not stated
-  formula.scalpContact = plan::Formula::ScalpContact::Yes;
+  formula.leaflet.scalpContact = plan::ScalpContact::Yes;
   plan.put("formula-1", formula);
   CHECK_FALSE(cautions().contains(QStringLiteral("leaflet")));
 

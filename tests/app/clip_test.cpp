@@ -112,7 +112,7 @@ TEST_CASE("what cannot be pasted is said and changes nothing", "[desk][clip]") {
     return work.window->messages().text();
   };
   CHECK(pasteText(QStringLiteral("a shopping list")).startsWith(QStringLiteral("Nothing to paste")));
-  CHECK(pasteText(QStringLiteral("{\"format\": \"combdraft clip\", \"version\": 1, \"pieces\": [7]}"))
+  CHECK(pasteText(QStringLiteral("{\"format\": \"combdraft clip\", \"version\": 2, \"pieces\": [7]}"))
             .contains(QStringLiteral("/pieces/0: found the number 7, needs an object")));
   // A clip that came as text, from a mail, say, is a clip.
   work.select({"piece-1"});

@@ -49,13 +49,13 @@ TEST_CASE("every field of a formula goes into the document as one entry each, an
   typeInto(textNamed(card, QStringLiteral("Letter"))->edit(), QStringLiteral("d"));
   CHECK(formula().letter == "D");
   typeInto(textNamed(card, QStringLiteral("Leaflet"))->edit(), QStringLiteral("leaflet, page 2"));
-  CHECK(formula().origin == "leaflet, page 2");
+  CHECK(formula().leaflet.origin == "leaflet, page 2");
   typeInto(textNamed(card, QStringLiteral("Date"))->edit(), QStringLiteral("2026-02-30"));
-  CHECK(formula().date.empty());
+  CHECK(formula().leaflet.read.empty());
   typeInto(textNamed(card, QStringLiteral("Date"))->edit(), QStringLiteral("2026-02-03"));
-  CHECK(formula().date == "2026-02-03");
+  CHECK(formula().leaflet.read == "2026-02-03");
   buttonNamed(card, QStringLiteral("Leaflet allows scalp contact: No"))->click();
-  CHECK(formula().scalpContact == plan::Formula::ScalpContact::No);
+  CHECK(formula().leaflet.scalpContact == plan::ScalpContact::No);
   CHECK(controller.undoStack().undoText() == QStringLiteral("Change scalp contact of formula D, lightener"));
   CHECK(controller.undoStack().count() == 4);
 

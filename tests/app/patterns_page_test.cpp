@@ -168,7 +168,7 @@ TEST_CASE("a bad pattern file is named with its place and the others still show"
   QDir().mkpath(desk.patterns());
   QFile bad(desk.patterns() + QStringLiteral("/bad.json"));
   REQUIRE(bad.open(QIODevice::WriteOnly));
-  bad.write(R"({"format": "combdraft pattern", "version": 1, "name": "Bad", "sections": [{"id": "s",
+  bad.write(R"({"format": "combdraft pattern", "version": 2, "name": "Bad", "sections": [{"id": "s",
              "outline": [[0, 20], [40, 20], [40, 50]], "layout": {"thicknessFrom_mm": 90}}]})");
   bad.close();
   QFile(desk.patterns() + QStringLiteral("/empty.json")).open(QIODevice::WriteOnly);

@@ -299,9 +299,9 @@ TEST_CASE("what is no clip is refused with its place", "[plan][clip]") {
   const std::string thick = "\"thickness_mm\": 5";
   bad.replace(bad.find(thick), thick.size(), "\"thickness_mm\": 500");
   CHECK(refused(bad) == "/pieces/0/thickness_mm: found 500, allowed is 0.2 to 40 mm");
-  CHECK(pasted(plan, R"({"format": "combdraft clip", "version": 1})")->empty());
+  CHECK(pasted(plan, R"({"format": "combdraft clip", "version": 2})")->empty());
   // A name that leads nowhere is dropped; the rest comes.
-  const Plan after = pastedInto(plan, R"({"format": "combdraft clip", "version": 1, "pieces": [
+  const Plan after = pastedInto(plan, R"({"format": "combdraft clip", "version": 2, "pieces": [
     {"id": "p", "choice": "gone", "section": "gone", "twinOf": "gone", "line": [[170, 60], [150, 60]],
      "root": {"formula": "gone"}}]})");
   CHECK(after.pieces().back().second->root.formula.empty());

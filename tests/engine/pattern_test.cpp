@@ -291,13 +291,13 @@ TEST_CASE("a bad pattern says what would be right and where", "[plan][pattern]")
     return describe(pattern.error());
   };
   CHECK(refused("{}") == "this JSON is not a pattern: it needs \"format\": \"combdraft pattern\"");
-  CHECK(refused(R"({"format": "combdraft pattern", "version": 1})") == "\"name\" is missing");
-  CHECK(refused(R"({"format": "combdraft pattern", "version": 1, "name": "x"})") ==
+  CHECK(refused(R"({"format": "combdraft pattern", "version": 2})") == "\"name\" is missing");
+  CHECK(refused(R"({"format": "combdraft pattern", "version": 2, "name": "x"})") ==
         "\"sections\" is missing");
-  CHECK(refused(R"({"format": "combdraft pattern", "version": 1, "name": "x", "sections": [{"id": "s",
+  CHECK(refused(R"({"format": "combdraft pattern", "version": 2, "name": "x", "sections": [{"id": "s",
         "outline": [[0, 20], [40, 20], [40, 50]], "layout": {"run": "sideways"}}]})")
             .find("/sections/0/layout/run: found \"sideways\", allowed: horizontal") == 0);
-  CHECK(refused(R"({"format": "combdraft pattern", "version": 1, "name": "x", "sections": [{"id": "s",
+  CHECK(refused(R"({"format": "combdraft pattern", "version": 2, "name": "x", "sections": [{"id": "s",
         "outline": [[0, 20], [40, 20]]}]})") ==
         "/sections/0/outline: found 2 entries, allowed is 3 to 128 entries");
 }

@@ -85,7 +85,7 @@ TEST_CASE("the documentation lists every number and every word", "[plan][docs]")
   for (const std::string& list :
        {allWords<head::HeadSet>(), allWords<head::HeadSize>(), allWords<Turn>(),
         allWords<SkinTone>(), allWords<HairZone>(), allWords<CurlClass>(), allWords<Condition>(),
-        allWords<Tone>(), allWords<Formula::ScalpContact>(), allWords<Action>(),
+        allWords<Tone>(), allWords<ScalpContact>(), allWords<Action>(),
         allWords<Taking>(), allWords<KeptIn>(), allWords<Side>(), allWords<LayoutRun>(),
         allWords<Columns>(), allWords<RunField>(), allWords<Treatment::Kind>(),
         allWords<ContrastAim>()}) {
@@ -96,7 +96,7 @@ TEST_CASE("the documentation lists every number and every word", "[plan][docs]")
 
 TEST_CASE("the schema has the ranges and defaults of the field table", "[plan][schema]") {
   const nlohmann::json whole = schema();
-  CHECK(whole.at("$id") == "urn:combdraft:plan:1");
+  CHECK(whole.at("$id") == "urn:combdraft:plan:2");
   for (const FieldInfo& field : fieldTable()) {
     CAPTURE(std::string(field.name));
     const nlohmann::json own = schemaOf(whole, std::string(field.name));
@@ -117,7 +117,7 @@ TEST_CASE("the schema has the words of the word tables", "[plan][schema]") {
   CHECK(found.at("zoneName") == wordList<HairZone>());
   CHECK(found.at("curl") == wordList<CurlClass>());
   CHECK(found.at("tone") == wordList<Tone>());
-  CHECK(found.at("scalpContact") == wordList<Formula::ScalpContact>());
+  CHECK(found.at("scalpContact") == wordList<ScalpContact>());
   CHECK(found.at("action") == wordList<Action>());
   CHECK(found.at("taking") == wordList<Taking>());
   CHECK(found.at("keptIn") == wordList<KeptIn>());
@@ -152,6 +152,7 @@ TEST_CASE("every key that is written stands in the schema, and the other way", "
   same(file.at("head"), properties("head"));
   same(file.at("hair"), properties("hair"));
   same(file.at("formulas").at(0), properties("formula"));
+  same(file.at("formulas").at(0).at("leaflet"), properties("leaflet"));
   same(file.at("choices").at(1), properties("choice"));
   nlohmann::json target = file.at("choices").at(1).at("targets").at("top");
   target.erase("later");

@@ -42,7 +42,7 @@ void checkRefused(const std::string& text, ErrorCode code, const std::string& wh
 
 // A small plan around one piece's fields.
 std::string pieceText(const std::string& fields) {
-  return R"({"format": "combdraft plan", "version": 1, "number": 5, "activeChoice": "a",
+  return R"({"format": "combdraft plan", "version": 2, "number": 5, "activeChoice": "a",
     "head": {}, "hair": {}, "choices": [{"id": "a"}],
     "pieces": [{"id": "p", "choice": "a", "line": [[-20, 60], [20, 60]])" +
          fields + "}]}";
@@ -89,10 +89,10 @@ TEST_CASE("a file that is no plan or of another version says so", "[plan][reader
   checkRefused("{}", ErrorCode::NotAPlan, "");
   checkRefused("{\"format\": \"other\"}", ErrorCode::NotAPlan, "/format");
   checkRefused("{\"format\": \"combdraft plan\"}", ErrorCode::FieldMissing, "");
-  checkRefused(with("\"version\": 1", "\"version\": \"1\""), ErrorCode::FieldWrongType, "/version");
-  checkRefused(with("\"version\": 1", "\"version\": 0"), ErrorCode::VersionUnknown, "/version");
-  checkRefused(with("\"version\": 1", "\"version\": 0.5"), ErrorCode::VersionUnknown, "/version");
-  checkRefused(with("\"version\": 1", "\"version\": 2"), ErrorCode::VersionTooNew, "/version");
+  checkRefused(with("\"version\": 2", "\"version\": \"1\""), ErrorCode::FieldWrongType, "/version");
+  checkRefused(with("\"version\": 2", "\"version\": 0"), ErrorCode::VersionUnknown, "/version");
+  checkRefused(with("\"version\": 2", "\"version\": 0.5"), ErrorCode::VersionUnknown, "/version");
+  checkRefused(with("\"version\": 2", "\"version\": 3"), ErrorCode::VersionTooNew, "/version");
   // A newer file may hold anything else; the version is what is said.
   const Error newer =
       refused(R"({"format": "combdraft plan", "version": 7, "head": "something new"})");
@@ -209,7 +209,7 @@ TEST_CASE("counts and sizes are bounded", "[plan][reader]") {
   // A million pieces: stopped by the number of values, long before the end.
   checkRefused("{\"pieces\": [" + repeated("{}", 1'000'000) + "]}", ErrorCode::TooManyItems,
                "/pieces/499998");
-  const std::string open = R"({"format": "combdraft plan", "version": 1, "number": 5,
+  const std::string open = R"({"format": "combdraft plan", "version": 2, "number": 5,
     "activeChoice": "a", "head": {}, "hair": {}, "choices": [{"id": "a"}], "pieces": [)";
   checkRefused(open + repeated("{}", 2001) + "]}", ErrorCode::TooManyItems, "/pieces");
   std::string long300;

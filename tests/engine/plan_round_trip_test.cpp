@@ -51,7 +51,7 @@ TEST_CASE("keys of a later version are kept, at every depth", "[plan]") {
     if (at == std::string::npos) FAIL("no " << mark << " in\n" << text);
     edited.insert(at + mark.size(), more);
   };
-  insertAfter("\"version\": 1,", "\n  \"zz1\": [1.50, {\"b\": 1, \"a\": \"\\u00e9\"}],");
+  insertAfter("\"version\": 2,", "\n  \"zz1\": [1.50, {\"b\": 1, \"a\": \"\\u00e9\"}],");
   insertAfter("\"head\": {", "\"zz2\": null,");
   insertAfter("\"hair\": {", "\"zz3\": true,");
   insertAfter("\"backcomb\": {", "\"zz4\": 12345678901234567890123,");
@@ -79,7 +79,7 @@ TEST_CASE("keys of a later version are kept, at every depth", "[plan]") {
 }
 
 TEST_CASE("a choice whose targets are all of a later version keeps them", "[plan]") {
-  const auto plan = readPlan(R"({"format": "combdraft plan", "version": 1, "number": 5,
+  const auto plan = readPlan(R"({"format": "combdraft plan", "version": 2, "number": 5,
     "activeChoice": "a", "head": {}, "hair": {},
     "choices": [{"id": "a", "targets": {"fringe": {"level": 99}}}]})");
   if (!plan) FAIL(describe(plan.error()));
@@ -102,7 +102,7 @@ TEST_CASE("a twin stores only whose twin it is", "[plan]") {
 }
 
 TEST_CASE("missing fields take the table's defaults", "[plan]") {
-  const auto plan = readPlan(R"({"format": "combdraft plan", "version": 1, "number": 5,
+  const auto plan = readPlan(R"({"format": "combdraft plan", "version": 2, "number": 5,
     "activeChoice": "a", "head": {}, "hair": {}, "choices": [{"id": "a"}],
     "pieces": [{"id": "p", "choice": "a", "line": [[-20, 60], [20, 60]]}]})");
   if (!plan) FAIL(describe(plan.error()));

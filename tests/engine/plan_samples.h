@@ -47,9 +47,9 @@ inline Plan fullPlan() {
   formula.letter = "A";
   formula.kind = "lightener";
   formula.text = "as the leaflet says";
-  formula.origin = "leaflet";
-  formula.date = "2024-03-01";
-  formula.scalpContact = Formula::ScalpContact::No;
+  formula.leaflet.origin = "leaflet";
+  formula.leaflet.read = "2024-03-01";
+  formula.leaflet.scalpContact = ScalpContact::No;
   plan.put("formula-1", formula);
 
   Choice choice;

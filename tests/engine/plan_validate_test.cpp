@@ -20,7 +20,7 @@ Plan quietPlan() {
   hair.condition.fill(Condition::Good);
   plan.put(kHairId, hair);
   Formula formula;
-  formula.scalpContact = Formula::ScalpContact::No;
+  formula.leaflet.scalpContact = ScalpContact::No;
   plan.put("formula-1", formula);
   Piece piece;
   piece.choice = "choice-1";
@@ -142,7 +142,7 @@ TEST_CASE("cautions about hair, skin and product", "[plan][validate]") {
             p.root.formula.clear();
           }),
           IssueCode::StartNearScalp, {"not stated", ""});
-  const auto allowed = [](Formula& f) { f.scalpContact = Formula::ScalpContact::Yes; };
+  const auto allowed = [](Formula& f) { f.leaflet.scalpContact = ScalpContact::Yes; };
   CHECK(validate(with<Formula>(withPiece([](Piece& p) { p.start_mm = 3; }), "formula-1", allowed))
             .empty());
   Plan shadow = quietPlan();

@@ -12,7 +12,7 @@ using namespace combdraft::plan;
 
 TEMPLATE_TEST_CASE("every value has one word and comes back from it", "[plan]", head::HeadSet,
                    head::HeadSize, Turn, SkinTone, HairZone, CurlClass, Condition, Tone,
-                   Formula::ScalpContact, Action, Taking, KeptIn, Side, LayoutRun, Columns, RunField,
+                   ScalpContact, Action, Taking, KeptIn, Side, LayoutRun, Columns, RunField,
                    Treatment::Kind, ContrastAim) {
   std::set<std::string_view> seen;
   int expected = 0;
