@@ -69,6 +69,8 @@ constexpr IssueWords kWords[] = {
      "has no room for half a piece (%1 mm across its rows); make it larger or its pieces thinner"},
     {C::TooManyInSection, "too-many-in-section",
      "would hold more pieces than a section may have; make them thicker or leave more out"},
+    {C::TooCrowdedToCheck, "too-crowded-to-check",
+     "holds so much that how it lies was not checked whole"},
     {C::TargetContradicts, "target-contradicts",
      "the target for \"%1\" contradicts itself: the level must lie between darkest and brightest"},
     {C::TargetUnknown, "target-unknown",

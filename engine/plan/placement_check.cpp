@@ -7,12 +7,18 @@
 #include "engine/head/measures.h"
 #include "engine/head/scalp_outline.h"
 #include "engine/head/surface_distance.h"
+#include "engine/plan/field_info.h"
 #include "engine/plan/lay_out.h"
 
 namespace combdraft::plan {
 namespace {
 
 constexpr double kStep_mm = 3, kLeast_mm = 0.5;
+/// Comparisons of a point and a line's side: a crowded head of 2,000 pieces needs a
+/// tenth of them, as many on one spot thousands of times more.
+constexpr long kMostComparisons = 40'000'000;
+/// A section that holds no piece takes the work of some.
+constexpr std::size_t kLeastSectionWork = 10;
 
 struct Line {
   ItemId id;
@@ -37,10 +43,18 @@ double beside_mm(const Vec3& p, const std::vector<Vec3>& line) {
   return atEnd ? 1e9 : best;
 }
 
+long comparisons(const Line& a, const Line& b) {
+  return 2 * static_cast<long>(a.points.size()) * static_cast<long>(b.points.size());
+}
+
+bool areFar(const Line& a, const Line& b) {
+  const double half = (a.piece->thickness_mm + b.piece->thickness_mm) / 2;
+  return (a.middle - b.middle).norm() > a.radius_mm + b.radius_mm + half;
+}
+
 // How far two strips run into each other, mm; 0 = they do not.
 double overlap_mm(const Line& a, const Line& b) {
   const double half = (a.piece->thickness_mm + b.piece->thickness_mm) / 2;
-  if ((a.middle - b.middle).norm() > a.radius_mm + b.radius_mm + half) return 0;
   double deepest = 0;
   for (std::size_t i = 1; i + 1 < a.points.size(); ++i)
     deepest = std::max(deepest, half - beside_mm(a.points[i], b.points));
@@ -58,6 +72,8 @@ std::vector<Issue> checkPlacement(const Plan& plan) {
   const head::HeadShape shape(fitted->axes);
   for (const auto& [choiceId, item] : plan.items()) {
     if (!std::holds_alternative<Choice>(*item)) continue;
+    bool isWhole = true;
+    std::size_t laidOut = 0;  // pieces: more than a plan may have cannot be meant
     for (const auto& [id, section] : plan.sections(choiceId)) {
       if (section->outline.size() < 3) continue;
       std::vector<Vec3> corners;
@@ -67,13 +83,19 @@ std::vector<Issue> checkPlacement(const Plan& plan) {
         continue;
       }
       if (!section->layout || !section->twinOf.empty()) continue;
+      if (laidOut > limits::kPieces) {
+        isWhole = false;
+        break;
+      }
       const Run run = runIn(plan, id);
+      laidOut += run.trouble == RunTrouble::TooMany ? limits::kRunPieces : std::max(run.pieces.size(), kLeastSectionWork);
       if (run.trouble == RunTrouble::NoRoom)
         issues.push_back({IssueCode::SectionWithoutRoom, Severity::Note, {id}, {numberText(run.room_mm, 1)}});
       if (run.trouble == RunTrouble::TooMany)
         issues.push_back({IssueCode::TooManyInSection, Severity::Note, {id}, {}});
     }
     std::vector<Line> lines;
+    long compared = 0;
     for (const auto& [id, piece] : plan.pieces(choiceId)) {
       if (piece->action == Action::LeaveOut) continue;
       std::vector<Vec3> given;
@@ -88,6 +110,12 @@ std::vector<Issue> checkPlacement(const Plan& plan) {
       Issue issue{IssueCode::PiecesOverlap, Severity::Note, {lines[i].id}, {}};
       double deepest = 0;
       for (std::size_t k = i + 1; k < lines.size(); ++k) {
+        if (areFar(lines[i], lines[k])) continue;
+        compared += comparisons(lines[i], lines[k]);
+        if (compared > kMostComparisons) {
+          isWhole = false;
+          break;
+        }
         const double deep = overlap_mm(lines[i], lines[k]);
         if (deep <= 0) continue;
         issue.items.push_back(lines[k].id);
@@ -97,6 +125,7 @@ std::vector<Issue> checkPlacement(const Plan& plan) {
       issue.args = {numberText(deepest, 1)};
       issues.push_back(std::move(issue));
     }
+    if (!isWhole) issues.push_back({IssueCode::TooCrowdedToCheck, Severity::Note, {choiceId}, {}});
   }
   return issues;
 }

@@ -8,7 +8,8 @@ namespace combdraft::plan {
 
 /// Notes only. Overlap is measured between the middle lines, straight in space:
 /// within 0.3 mm for strips up to 40 mm (tested on equal strips). Left-outs may
-/// lie over pieces: they keep their hair.
+/// lie over pieces: they keep their hair. Work is bounded, whatever a file holds: a
+/// choice that is crowded beyond any head is said not to be checked whole.
 std::vector<Issue> checkPlacement(const Plan& plan);
 
 }  // namespace combdraft::plan

@@ -59,6 +59,7 @@ enum class IssueCode {
   OutlineCrosses,
   SectionWithoutRoom,  ///< args: room, mm
   TooManyInSection,
+  TooCrowdedToCheck,
 };
 
 struct Issue {

@@ -1,7 +1,9 @@
+#include <algorithm>
 #include <catch2/catch.hpp>
 
 #include "engine/base/number_text.h"
 #include "engine/plan/edits.h"
+#include "engine/plan/field_info.h"
 #include "engine/plan/placement_check.h"
 
 using namespace combdraft;
@@ -74,4 +76,26 @@ TEST_CASE("no run of one section overlaps itself", "[plan][placement-check]") {
     CAPTURE(static_cast<int>(run));
     CHECK(checkPlacement(applied(plan, addSection(plan, section))).empty());
   }
+}
+
+TEST_CASE("a plan crowded beyond any head is said not to be checked whole", "[plan][placement-check]") {
+  const auto saysSo = [](const Plan& plan) {
+    const std::vector<Issue> issues = checkPlacement(plan);
+    return std::any_of(issues.begin(), issues.end(), [](const Issue& issue) { return issue.code == IssueCode::TooCrowdedToCheck; });
+  };
+  Plan heaped = Plan::fresh(3);
+  Piece piece = across(80, 60, 300, 40);
+  piece.choice = "choice-1";
+  for (std::size_t i = 0; i < limits::kPieces; ++i) heaped.put("piece-" + std::to_string(i), piece);
+  CHECK(saysSo(heaped));
+
+  // Two thousand of them side by side are no such thing.
+  Plan spread = Plan::fresh(3);
+  for (int row = 0; row < 40; ++row)
+    for (int column = 0; column < 50; ++column) {
+      Piece small = across(40 + row, 100 + 3.2 * column, 102 + 3.2 * column, 0.5);
+      small.choice = "choice-1";
+      spread.put("piece-" + std::to_string(50 * row + column), small);
+    }
+  CHECK_FALSE(saysSo(spread));
 }

@@ -6,6 +6,7 @@
 #include <cstdlib>
 #include <string>
 
+#include "engine/plan/field_info.h"
 #include "engine/plan/json_reader.h"
 #include "engine/plan/json_writer.h"
 #include "engine/plan/migrations.h"

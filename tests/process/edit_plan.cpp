@@ -1,0 +1,147 @@
+// A hand that never rests, for tests that end programs at bad moments: the real
+// document, autosave, recovery and saving, without a window.
+//
+//   edit_plan edit FOLDER SEED FIRST   recovers or opens, then edits and saves until
+//                                      it is killed; its first edit is number FIRST
+//   edit_plan newest FOLDER            the newest edit that can still be opened
+//
+// FOLDER holds plan.json and the recovery folder. Each edit writes its number into
+// the plan's notes and says it on standard output once it is made:
+//   E number time_ms    S number time_ms (saved)    R number (recovered)
+//   F reason (autosave failed)    W (autosaved)     X reason (opening or saving failed)
+// `newest` says "N number", and "U place: reason" for each plan that does not open.
+#include <time.h>
+#include <unistd.h>
+
+#include <QCoreApplication>
+#include <QDir>
+#include <QFileInfo>
+#include <QTimer>
+#include <cstdio>
+#include <cstdlib>
+#include <string>
+
+#include "app/store/plan_store.h"
+#include "app/store/recovery.h"
+#include "engine/base/random.h"
+#include "engine/plan/plan_file.h"
+
+using namespace combdraft;
+
+namespace {
+
+long now_ms() {
+  timespec t{};
+  clock_gettime(CLOCK_MONOTONIC, &t);
+  return t.tv_sec * 1000 + t.tv_nsec / 1'000'000;
+}
+
+/// One write per line: a line is there whole or not at all.
+void say(const std::string& line) {
+  const std::string whole = line + '\n';
+  if (::write(STDOUT_FILENO, whole.data(), whole.size()) < 0) std::_Exit(1);
+}
+
+long numberIn(const plan::Plan& plan) {
+  long number = 0;
+  std::sscanf(plan.info().notes.c_str(), "edit %ld", &number);
+  return number;
+}
+
+class Hand {
+ public:
+  Hand(const QString& folder, std::uint64_t seed, long first)
+      : file_(folder + QStringLiteral("/plan.json")), root_(folder + QStringLiteral("/recovery")), seed_(seed),
+        number_(first), controller_(plan::Plan::fresh(7)), recovery_(controller_, root_) {
+    QObject::connect(&recovery_, &store::Recovery::failed, [](const QString& why) { say("F " + why.toStdString()); });
+    QObject::connect(&recovery_, &store::Recovery::written, [] { say("W"); });
+    begin();
+    QObject::connect(&next_, &QTimer::timeout, [this] { edit(); });
+    next_.start(0);
+  }
+
+ private:
+  void begin() {
+    const std::vector<store::LeftPlan> left = store::findLeftPlans(root_);
+    if (!left.empty()) {
+      auto read = store::readLeftPlan(left.front());
+      if (!read) return say("X " + describe(read.error()));
+      const long number = numberIn(read->plan);
+      controller_.replaceModified(std::move(read->plan), std::move(read->file));
+      if (recovery_.writeNow() == store::Recovery::Written::Yes) store::removeLeftPlan(left.front());
+      return say("R " + std::to_string(number));
+    }
+    if (!QFileInfo::exists(file_)) return;
+    auto opened = store::openPlan(file_);
+    if (!opened) return say("X " + describe(opened.error()));
+    controller_.replace(std::move(opened->plan), std::move(opened->file));
+  }
+
+  double chance() { return randomUniform(seed_, ++drawn_, 0); }
+
+  void edit() {
+    plan::Plan next = controller_.document();
+    plan::PlanInfo info = next.info();
+    info.notes = "edit " + std::to_string(number_);
+    next.put(plan::kPlanId, std::move(info));
+    // Plans of all sizes: some hundred pieces come and go.
+    const plan::ItemId id = "piece-" + std::to_string(1 + static_cast<int>(chance() * 300));
+    if (next.find<plan::Piece>(id) && chance() < 0.3) {
+      next.remove(id);
+    } else {
+      plan::Piece piece;
+      piece.choice = next.info().activeChoice;
+      piece.line = {{170, 50 + 20 * chance()}, {150, 50 + 20 * chance()}};
+      piece.thickness_mm = 1 + 10 * chance();
+      next.put(id, std::move(piece));
+    }
+    controller_.edit(next, QStringLiteral("Edit"));
+    say("E " + std::to_string(number_) + ' ' + std::to_string(now_ms()));
+    if (chance() < 0.02) save();
+    ++number_;
+    next_.start(static_cast<int>(2 + 30 * chance()));
+  }
+
+  void save() {
+    auto saved = store::savePlan(controller_.document(), file_);
+    if (!saved) return say("X " + describe(saved.error()));
+    controller_.markSaved(std::move(saved).value());
+    recovery_.close();
+    say("S " + std::to_string(number_) + ' ' + std::to_string(now_ms()));
+  }
+
+  QString file_, root_;
+  std::uint64_t seed_, drawn_ = 0;
+  long number_;
+  document::DocumentController controller_;
+  store::Recovery recovery_;
+  QTimer next_;
+};
+
+int newest(const QString& folder) {
+  long number = 0;
+  const auto take = [&](const std::string& place, const auto& plan) {
+    if (plan)
+      number = std::max(number, numberIn(*plan));
+    else
+      say("U " + place + ": " + describe(plan.error()));
+  };
+  for (const store::LeftPlan& left : store::findLeftPlans(folder + QStringLiteral("/recovery")))
+    take(left.folder.toStdString(), store::peekLeftPlan(left));
+  const QString file = folder + QStringLiteral("/plan.json");
+  for (const QString& path : {file, file + QStringLiteral(".previous")})
+    if (QFileInfo::exists(path)) take(path.toStdString(), plan::loadPlan(path.toStdString()));
+  say("N " + std::to_string(number));
+  return 0;
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+  QCoreApplication app(argc, argv);
+  const QStringList arguments = QCoreApplication::arguments();
+  if (arguments.size() == 3 && arguments[1] == QLatin1String("newest")) return newest(arguments[2]);
+  if (arguments.size() != 5 || arguments[1] != QLatin1String("edit")) return 2;
+  const Hand hand(arguments[2], arguments[3].toULongLong(), arguments[4].toLong());
+  return QCoreApplication::exec();
+}

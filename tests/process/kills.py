@@ -1,0 +1,99 @@
+#!/usr/bin/env python3
+"""Programs killed at random moments while they edit, autosave, save and recover.
+
+Usage: kills.py EDIT_PLAN [KILLS [SEED]]     50 kills; the long form takes 1000
+
+After each kill the plan opens, the recovered one too, and at most two seconds of
+edits are missing. EDIT_PLAN is tests/process/edit_plan.cpp.
+"""
+import os
+import random
+import signal
+import subprocess
+import sys
+import tempfile
+import threading
+import time
+
+PROGRAM = os.path.realpath(sys.argv[1])
+KILLS = int(sys.argv[2]) if len(sys.argv) > 2 else 50
+SEED = int(sys.argv[3]) if len(sys.argv) > 3 else random.randrange(1 << 30)
+LOST_MS = 2000
+
+
+def now_ms():
+    return time.clock_gettime_ns(time.CLOCK_MONOTONIC) // 1_000_000
+
+
+class Hand:
+    """A running edit_plan, and what it said."""
+
+    def __init__(self, folder, seed, first):
+        self.lines = []
+        self.process = subprocess.Popen([PROGRAM, "edit", folder, str(seed), str(first)], stdout=subprocess.PIPE, text=True)
+        self.reader = threading.Thread(target=lambda: self.lines.extend(line.split(maxsplit=2) for line in self.process.stdout))
+        self.reader.start()
+
+    def kill(self):
+        died = self.process.poll()
+        self.process.send_signal(signal.SIGKILL)
+        at = now_ms()
+        self.process.wait()
+        self.reader.join()
+        return at, died
+
+    def times(self, kind):
+        return [(int(line[1]), int(line[2])) for line in self.lines if line[0] == kind and len(line) == 3]
+
+
+def newest(folder):
+    said = subprocess.run([PROGRAM, "newest", folder], stdout=subprocess.PIPE, text=True, check=True).stdout.splitlines()
+    return int([line for line in said if line.startswith("N ")][0][2:]), [line for line in said if line.startswith("U ")]
+
+
+def main():
+    dice = random.Random(SEED)
+    print(f"{KILLS} kills, seed {SEED}")
+    failures = recovered = saves = edits = 0
+    worst_ms, number = 0, 0
+    with tempfile.TemporaryDirectory() as folder:
+        for kill in range(KILLS):
+            hand = Hand(folder, dice.randrange(1 << 30), number + 1)
+            while not hand.lines and hand.process.poll() is None:
+                time.sleep(0.002)
+            # Many soon after the start, where recovering happens; the rest all over.
+            time.sleep(dice.uniform(0, 0.2) if dice.random() < 0.3 else dice.uniform(0.2, 3.5))
+            at, died = hand.kill()
+            made = hand.times("E")
+            edits += len(made)
+            saves += len(hand.times("S"))
+            recovered += sum(line[0] == "R" for line in hand.lines)
+            found, unreadable = newest(folder)
+            # The machine may have stood still: then no edit came either.
+            missing = [when for which, when in made if which > found]
+            lost_ms = at - min(missing) if missing else 0
+            worst_ms = max(worst_ms, lost_ms)
+            wrong = []
+            if died is not None:
+                wrong.append(f"it ended by itself with {died}")
+            if unreadable:
+                wrong.append(f"unreadable: {unreadable}")
+            if lost_ms > LOST_MS:
+                wrong.append(f"edits of {lost_ms} ms are missing: {found} of {made[-1][0]}")
+            if found < number and not made:
+                wrong.append(f"an edit that stood before is gone: {found} of {number}")
+            wrong += [" ".join(line) for line in hand.lines if line[0] in "XF"]
+            if wrong:
+                failures += 1
+                print(f"FAIL: kill {kill}: {'; '.join(wrong)}")
+            number = max(number, made[-1][0] if made else 0)
+        left = [name for name in os.listdir(folder) if ".saving-" in name]
+    print(f"{edits} edits, {saves} saves, {recovered} recoveries; most that was missing: {worst_ms} ms of edits; "
+          f"{len(left)} unfinished files of saves left beside the plan")
+    if not (edits and saves and recovered):
+        print("FAIL: not all of it happened")
+        failures += 1
+    sys.exit(1 if failures else 0)
+
+
+main()
