@@ -128,7 +128,9 @@ void ChoicesCard::remove() {
   const QString name = choiceName(choice, *before.find<plan::Choice>(choice));
   const QString pieces = pieceCount(before.pieces(choice).size());
   abandonTyping(this);
-  controller_.edit(plan::applied(before, gone), tr("Remove %1").arg(name), document::Selection());
+  if (controller_.edit(plan::applied(before, gone), tr("Remove %1").arg(name), document::Selection()) ==
+      document::DocumentController::Outcome::Refused)
+    return;
   Q_EMIT told(tr("%1 and its %2 are taken off the plan; undo brings them back.").arg(name, pieces));
 }
 
@@ -169,7 +171,7 @@ void ChoicesCard::take() {
   }
   const plan::Plan after = plan::applied(before, *taken);
   const std::size_t came = after.pieces(into).size() - before.pieces(into).size();
-  controller_.edit(after, tr("Take into %1").arg(name));
+  if (controller_.edit(after, tr("Take into %1").arg(name)) == document::DocumentController::Outcome::Refused) return;
   Q_EMIT told(tr("%1 has %2 more; here they stay as well.").arg(name, pieceCount(came)));
 }
 

@@ -45,6 +45,7 @@ const ActionSpec* ActionRegistry::find(const QString& id) const {
 
 QString ActionRegistry::whyNot(const QString& id) const {
   const ActionSpec* spec = find(id);
+  if (const QString why = held(id); spec && !why.isEmpty()) return why;
   return spec && !action(id)->isEnabled() ? spec->isEnabled.whyNot : QString();
 }
 
@@ -67,9 +68,11 @@ void ActionRegistry::refresh() {
   for (const ActionSpec& spec : specs_) {
     QAction* action = actions_.at(spec.id);
     if (spec.isChecked) action->setChecked(spec.isChecked());
-    if (!spec.isEnabled) continue;
-    const bool enabled = spec.isEnabled();
-    if (enabled == action->isEnabled() && !action->toolTip().isEmpty()) continue;
+    const bool enabled = held(spec.id).isEmpty() && (!spec.isEnabled || spec.isEnabled());
+    const QString why = enabled ? QString() : held(spec.id);
+    QString& told = toldHold_[spec.id];
+    if (enabled == action->isEnabled() && why == told) continue;
+    told = why;
     action->setEnabled(enabled);
     setTip(spec);
   }

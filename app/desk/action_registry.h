@@ -54,6 +54,9 @@ class ActionRegistry : public QObject {
   QString whyNot(const QString& id) const;
   /// Gives a command another key; an empty sequence leaves it without one.
   void setShortcut(const QString& id, const QKeySequence& keys);
+  /// Holds commands back, whatever their own condition says: `whyHeld` gives
+  /// the reason for an id, or "". Asked by `refresh`.
+  void setHold(std::function<QString(const QString& id)> whyHeld) { whyHeld_ = std::move(whyHeld); }
   /// Asks every isEnabled and isChecked again.
   void refresh();
 
@@ -62,9 +65,12 @@ class ActionRegistry : public QObject {
 
  private:
   void setTip(const ActionSpec& spec);
+  QString held(const QString& id) const { return whyHeld_ ? whyHeld_(id) : QString(); }
 
   std::vector<ActionSpec> specs_;
   std::map<QString, QAction*> actions_;
+  std::function<QString(const QString& id)> whyHeld_;
+  std::map<QString, QString> toldHold_;  ///< the reason that stands in the tip
 };
 
 /// The words of a command without mnemonics and dots: "Save as".

@@ -2,6 +2,8 @@
 
 #include <QCloseEvent>
 #include <QMimeData>
+#include <QPlainTextEdit>
+#include <QPushButton>
 #include <QRandomGenerator>
 #include <QSplitter>
 #include <QStackedWidget>
@@ -12,9 +14,11 @@
 #include "app/desk/card_column.h"
 #include "app/desk/command_search.h"
 #include "app/desk/compare_view.h"
+#include "app/desk/fault_page.h"
 #include "app/desk/findings_card.h"
 #include "app/desk/hint_bar.h"
 #include "app/desk/keys_page.h"
+#include "app/desk/left_compare_page.h"
 #include "app/desk/message_bar.h"
 #include "app/desk/new_plan_page.h"
 #include "app/desk/patterns_page.h"
@@ -31,12 +35,15 @@ MainWindow::MainWindow(const DeskPlaces& places, PassesMaker makePasses, SearchM
     : places_(places),
       makePasses_(std::move(makePasses)),
       makeSearch_(std::move(makeSearch)),
+      settingsTrouble_(store::mendSettings(places.settingsFile)),
       settings_(places.settingsFile),
       recoveryRoot_(places.recoveryRoot),
       controller_(plan::Plan::fresh(1)),
       looks_(makePasses_()),
       suggestions_(makeSearch_()),
-      recovery_(controller_, places.recoveryRoot) {
+      recovery_(controller_, places.recoveryRoot, places.pace),
+      fileWatch_(controller_),
+      discarded_(places.recoveryRoot) {
   setAcceptDrops(true);
   buildPages();
   declareFileActions();
@@ -47,6 +54,7 @@ MainWindow::MainWindow(const DeskPlaces& places, PassesMaker makePasses, SearchM
   declareViewActions();
   declareChoiceActions();
   declareSettingsActions();
+  declareKeepingActions();
   buildMenusAndTools();
   buildFindingsButton();
   connectAll();
@@ -54,6 +62,8 @@ MainWindow::MainWindow(const DeskPlaces& places, PassesMaker makePasses, SearchM
   connectSettings();
   connectPatterns();
   connectChoices();
+  connectKeeping();
+  connectLeft();
   view_.setSurround(settings_.isGreySurround() ? document::Surround::MidGrey
                                                : document::Surround::Paper);
   restoreWindow();
@@ -92,6 +102,10 @@ void MainWindow::buildPages() {
   pages_->addWidget(keys_);
   patterns_ = new PatternsPage(pages_);
   pages_->addWidget(patterns_);
+  faults_ = new FaultPage(pages_);
+  leftCompare_ = new LeftComparePage(pages_);
+  pages_->addWidget(faults_);
+  pages_->addWidget(leftCompare_);
 
   auto* work = new QVBoxLayout(work_);
   work->setContentsMargins(0, 0, 0, 0);
@@ -125,6 +139,8 @@ void MainWindow::connectAll() {
   connect(&controller_, &document::DocumentController::changed, this,
           [this](const DocumentChange& change) {
             if (change.kind == DocumentChange::Kind::Replaced) {
+              lookPaused_ = std::exchange(pauseNext_, false);
+              messages_->clear(QStringLiteral("paused"));
               looks_.forget();
               shownLook_.reset();
               sheet_->setLook(nullptr);  // no head wears the hair of the one before
@@ -162,6 +178,7 @@ void MainWindow::connectAll() {
       settings_.setGreySurround(view_.surround() == document::Surround::MidGrey);
     if (!(aspects & ~ViewState::Aspects(ViewState::Aspect::Hover))) return;
     actions_.refresh();
+    sessionChanged();
   });
   connect(sheet_, &sheet::HeadSheet::viewDraggedOut, this, &MainWindow::dragOut);
   connect(sheet_, &sheet::HeadSheet::wantedPicturesChanged, this, [this] {
@@ -223,13 +240,6 @@ void MainWindow::connectAll() {
     settings_.removeRecent(path);
     showStart();
   });
-  connect(start_, &StartPage::recoveryWanted, this, [this](const store::LeftPlan& left) {
-    askBeforeLeaving(tr("Save the changes before opening the other plan?"), [this, left] { openRecovered(left); });
-  });
-  connect(start_, &StartPage::recoveryDiscarded, this, [this](const store::LeftPlan& left) {
-    store::discardLeftPlan(left);
-    showStart();
-  });
   connect(newPlan_, &NewPlanPage::cancelled, this, [this] { showStart(); });
   connect(newPlan_, &NewPlanPage::finished, this, [this] {
     Result<plan::Plan> plan = newPlan(newPlan_->answers(), QRandomGenerator::system()->generate64());
@@ -263,6 +273,8 @@ void MainWindow::turnTo(Page page) {
   if (page == Page::Preferences) preferences_->setFocus();
   if (page == Page::Patterns) patterns_->setFocus();
   if (page == Page::Keys) keys_->filter()->setFocus();
+  if (page == Page::Faults) faults_->text()->setFocus();
+  if (page == Page::LeftCompare) leftCompare_->openRecovered()->setFocus();
 }
 
 void MainWindow::turnBack() { before_ == Page::Start ? showStart() : turnTo(before_); }
@@ -276,13 +288,19 @@ void MainWindow::showStart() {
 void MainWindow::titleChanged() {
   const bool work = pages_->currentIndex() == static_cast<int>(Page::Work);
   setWindowModified(work && controller_.isModified());
-  setWindowTitle(work ? tr("%1[*] — Combdraft")
-                            .arg(store::shownTitle(controller_.document(), controller_.file().path))
-                      : QStringLiteral("Combdraft[*]"));
+  const QString title = store::shownTitle(controller_.document(), controller_.file().path);
+  const bool readOnly = controller_.access() == document::DocumentController::Access::ReadOnly;
+  setWindowTitle(!work       ? QStringLiteral("Combdraft[*]")
+                 : readOnly ? tr("%1[*] (read only) — Combdraft").arg(title)
+                            : tr("%1[*] — Combdraft").arg(title));
+  sessionChanged();
 }
 
 void MainWindow::requestLook() {
-  if (pages_->currentIndex() != static_cast<int>(Page::Work)) return;
+  if (pages_->currentIndex() != static_cast<int>(Page::Work) || lookPaused_) return;
+  store::noteForFaults("worn " + std::string(hair::wornWord(view_.lookSettings().worn.way)) + ", " +
+                       std::to_string(controller_.plan().items().size()) + " things, " +
+                       std::to_string(live::kQuickLocks) + " and " + std::to_string(live::kFullLocks) + " locks");
   if (isComparing()) {
     if (const auto ask = compare_->next())
       looks_.request(controller_.plan(), controller_.revision(), ask->settings, ask->pictures);
@@ -302,7 +320,9 @@ void MainWindow::closeEvent(QCloseEvent* event) {
     return;
   }
   recovery_.close();
+  planLock_.giveBack();
   keepWindow();
+  leaveSession();
   event->accept();
 }
 

@@ -11,8 +11,13 @@
 #include "app/live/look_service.h"
 #include "app/live/suggestion_service.h"
 #include "app/paint/drawing.h"
+#include "app/store/fault_report.h"
+#include "app/store/file_watch.h"
+#include "app/store/left_plans.h"
 #include "app/store/pattern_store.h"
+#include "app/store/plan_lock.h"
 #include "app/store/recovery.h"
+#include "app/store/session.h"
 #include "app/store/settings.h"
 
 class QMenu;
@@ -40,12 +45,18 @@ class PreferencesPage;
 class CardColumn;
 class CommandSearch;
 class CompareView;
+class FaultPage;
+class LeftComparePage;
 
 /// Where a window keeps its things; tests give their own.
 struct DeskPlaces {
   QString settingsFile;                           ///< "" = the user's own
   QString recoveryRoot = store::recoveryRoot();
   QString patternsFolder = store::patternsFolder();  ///< of the user's own patterns
+  QString faultFolder = store::faultFolder();        ///< reports of faults
+  /// What was open; shared by all windows. Null = nothing is remembered.
+  std::shared_ptr<store::SessionFile> session = {};
+  store::RecoveryPace pace = {};
 };
 
 /// Theme and text size of the whole program.
@@ -68,8 +79,15 @@ class MainWindow : public QMainWindow {
   /// Opens a plan; asks first when the one that is open has unsaved changes. A
   /// window of this program that has the file open already comes forward instead.
   void openPath(const QString& path);
+  /// The same, in another window when this one has a plan already.
+  void openBeside(const QString& path);
   /// Looks for work left behind and offers it.
   void offerRecovery();
+  /// Says that the program ended itself, when it left a report.
+  void offerFaults();
+  /// Opens again what was open, in this window and others like it. Plans that
+  /// were left behind are not opened: their recovery comes first.
+  void bringBack();
   /// Another window like this one; it deletes itself when it is closed.
   MainWindow* newWindow();
 
@@ -92,6 +110,11 @@ class MainWindow : public QMainWindow {
   CommandSearch& search() { return *search_; }
   WornBar& wornBar() { return *wornBar_; }
   store::Recovery& recovery() { return recovery_; }
+  store::FileWatch& fileWatch() { return fileWatch_; }
+  FaultPage& faultPage() { return *faults_; }
+  LeftComparePage& leftComparePage() { return *leftCompare_; }
+  /// Whether the look waits until it is asked for (a safe start).
+  bool isLookPaused() const { return lookPaused_; }
 
  protected:
   void changeEvent(QEvent* event) override;
@@ -99,9 +122,10 @@ class MainWindow : public QMainWindow {
   void resizeEvent(QResizeEvent* event) override;
   void dragEnterEvent(QDragEnterEvent* event) override;
   void dropEvent(QDropEvent* event) override;
+  void moveEvent(QMoveEvent* event) override;
 
  private:
-  enum class Page { Start, NewPlan, Work, Preferences, Keys, Patterns };
+  enum class Page { Start, NewPlan, Work, Preferences, Keys, Patterns, Faults, LeftCompare };
 
   void buildPages();
   Condition whileWorking() const;
@@ -149,19 +173,53 @@ class MainWindow : public QMainWindow {
   void widenCards(int steps);
   void keepWindow();
   MainWindow* windowWith(const QString& path) const;
+  static std::vector<MainWindow*> allWindows();
   void quitAll();
   void comeForward();
+
+  store::WindowState deskState() const;
+  void setDeskState(const store::WindowState& state);
+
+  // session (main_window_session.cpp)
+  void sessionChanged();
+  void writeSession();
+  void leaveSession();
+  void bringBackNow(const std::vector<store::SessionWindow>& windows);
 
   // files
   void askBeforeLeaving(const QString& question, std::function<void()> go);
   void openNow(const QString& path);
-  void openRecovered(const store::LeftPlan& left);
   void openDialog();
   void save(std::function<void()> then = {});
   void saveAs(std::function<void()> then = {});
-  void writeTo(const QString& path, const std::function<void()>& then);
+  enum class IfInUse { Ask, WriteAnyway };
+  void writeTo(const QString& path, const std::function<void()>& then, IfInUse ifInUse = IfInUse::Ask);
   void beginPlan(plan::Plan plan);
   void tellError(const QString& text);
+
+  // left plans (main_window_left.cpp)
+  void connectLeft();
+  enum class Look { Now, WhenAsked };
+  void openRecovered(const store::LeftPlan& left, Look look);
+  void wantRecovered(const store::LeftPlan& left, Look look);
+  void discardLeft(const store::LeftPlan& left);
+  void copyLeft(const store::LeftPlan& left);
+  void sayPaused();
+  void resumeLook();
+
+  // one writer, changes from outside, refusals, faults (main_window_keeping.cpp)
+  void declareKeepingActions();
+  void connectKeeping();
+  void takeLock(const QString& path);
+  void sayInUse();
+  void openAnyway();
+  void openAsCopy();
+  void sayChanged();
+  void sayGone();
+  void readAnew();
+  void readAnewNow();
+  void sayRefused(const document::Refusal& refusal);
+  void removeReports();
 
   // pieces
   void addPiece();
@@ -178,7 +236,7 @@ class MainWindow : public QMainWindow {
   void pasteClip();
   void duplicateSelected();
   /// One undo entry; what came is selected.
-  void bringIn(const plan::ChangeSet& edit, const QString& name);
+  document::DocumentController::Outcome bringIn(const plan::ChangeSet& edit, const QString& name);
 
   // patterns (main_window_patterns.cpp)
   void connectPatterns();
@@ -189,6 +247,7 @@ class MainWindow : public QMainWindow {
   const DeskPlaces places_;
   const PassesMaker makePasses_;
   const SearchMaker makeSearch_;
+  const QString settingsTrouble_;  ///< before `settings_` is read
   store::Settings settings_;
   QString recoveryRoot_;
   document::DocumentController controller_;
@@ -196,10 +255,18 @@ class MainWindow : public QMainWindow {
   live::LookService looks_;
   live::SuggestionService suggestions_;
   store::Recovery recovery_;
+  store::FileWatch fileWatch_;
+  store::PlanLock planLock_;
+  store::DiscardedPlans discarded_;
+  QTimer sessionTimer_;
   ActionRegistry actions_;
   std::vector<look::PictureRequest> askedPictures_;
   std::shared_ptr<const live::LookResult> shownLook_;  ///< null: none yet for this document
   bool closing_ = false;
+  QString inUseBy_;           ///< who has the plan that may only be read
+  bool leftSession_ = false;  ///< closed while others stay
+  bool lookPaused_ = false, pauseNext_ = false;
+  int attempts_ = 0;  ///< of the recovered plan that waits for its look
   std::optional<store::Settings::WindowHeight> fittedHeight_;  ///< that the readings are folded for
   Page before_ = Page::Start;  ///< where a page of settings leads back to
 
@@ -219,6 +286,8 @@ class MainWindow : public QMainWindow {
   PreferencesPage* preferences_ = nullptr;
   PatternsPage* patterns_ = nullptr;
   KeysPage* keys_ = nullptr;
+  FaultPage* faults_ = nullptr;
+  LeftComparePage* leftCompare_ = nullptr;
   HintBar* hints_ = nullptr;
   QSplitter* splitter_ = nullptr;
   QPushButton* findingsButton_ = nullptr;

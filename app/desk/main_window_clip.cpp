@@ -141,8 +141,8 @@ void MainWindow::duplicateSelected() {
   bringIn(*edit, tr("Duplicate %1").arg(thingsName(plan::applied(plan, *edit), edit->args)));
 }
 
-void MainWindow::bringIn(const plan::ChangeSet& edit, const QString& name) {
-  if (edit.empty()) return;
+document::DocumentController::Outcome MainWindow::bringIn(const plan::ChangeSet& edit, const QString& name) {
+  if (edit.empty()) return document::DocumentController::Outcome::Unchanged;
   const plan::Plan next = plan::applied(controller_.document(), edit);
   // Selected is what came: sections, their pieces, and the rest.
   std::vector<plan::ItemId> came;
@@ -153,7 +153,7 @@ void MainWindow::bringIn(const plan::ChangeSet& edit, const QString& name) {
     std::erase(came, edit.args.back());
     came.push_back(edit.args.back());
   }
-  controller_.edit(next, name, document::Selection(came));
+  return controller_.edit(next, name, document::Selection(came));
 }
 
 }  // namespace combdraft::desk

@@ -5,13 +5,12 @@
 
 #include "app/desk/main_window.h"
 #include "app/desk/message_bar.h"
+#include "app/desk/message_topics.h"
 #include "app/desk/new_plan_page.h"
 #include "app/store/plan_store.h"
 
 namespace combdraft::desk {
 namespace {
-
-const QString kQuestion = QStringLiteral("question");
 
 QString fileFilter() { return MainWindow::tr("Plans (*.json);;All files (*)"); }
 
@@ -76,57 +75,32 @@ void MainWindow::openPath(const QString& path) {
   askBeforeLeaving(tr("Save them before opening the other plan?"), [this, path] { openNow(path); });
 }
 
+void MainWindow::openBeside(const QString& path) {
+  const bool isFree = controller_.file().path.isEmpty() && !controller_.isModified();
+  (isFree || windowWith(path) ? this : newWindow())->openPath(path);
+}
+
 void MainWindow::openNow(const QString& path) {
   Result<store::OpenedPlan> opened = store::openPlan(path);
   if (!opened) return tellError(QString::fromStdString(describe(opened.error())));
   store::OpenedPlan plan = std::move(opened).value();
+  if (places_.session) places_.session->thaw();
   settings_.addRecent(plan.file.path, store::shownTitle(plan.plan, plan.file.path));
   settings_.setLastFolder(QFileInfo(plan.file.path).absolutePath());
   messages_->clear(QStringLiteral("file"));
   turnTo(Page::Work);
   controller_.replace(std::move(plan.plan), std::move(plan.file));
+  takeLock(controller_.file().path);
 }
 
 void MainWindow::beginPlan(plan::Plan plan) {
   messages_->clear(QStringLiteral("file"));
+  messages_->clear(kInUse);
+  messages_->clear(kOnDisk);
+  planLock_.giveBack();
+  if (places_.session) places_.session->thaw();
   turnTo(Page::Work);
   controller_.replaceModified(std::move(plan), {});
-}
-
-void MainWindow::openRecovered(const store::LeftPlan& left) {
-  Result<store::ReadLeftPlan> read = store::readLeftPlan(left);
-  if (!read) return tellError(QString::fromStdString(describe(read.error())));
-  store::ReadLeftPlan plan = std::move(read).value();
-  turnTo(Page::Work);
-  controller_.replaceModified(std::move(plan.plan), std::move(plan.file));
-  recovery_.writeNow();  // a new snapshot first, then the old one may go
-  if (!recovery_.folder().isEmpty()) store::discardLeftPlan(left);
-  messages_->clear(QStringLiteral("left"));  // offered once
-  messages_->say({Message::Kind::News,
-                   tr("Recovered as it was. It is not saved in its file yet."),
-                   {},
-                   QStringLiteral("file")});
-}
-
-void MainWindow::offerRecovery() {
-  const std::vector<store::LeftPlan> left = store::findLeftPlans(recoveryRoot_);
-  if (left.empty()) return;
-  const QString title = left.front().title.isEmpty() ? tr("Untitled plan") : left.front().title;
-  const QString text =
-      left.size() == 1
-          ? tr("“%1” was not closed the last time. Nothing typed is lost.").arg(title)
-          : tr("%1 plans were not closed the last time. Nothing typed is lost.").arg(left.size());
-  if (left.size() == 1)
-    messages_->say({Message::Kind::News, text,
-                     {{tr("Open it"), [this, one = left.front()] {
-                         askBeforeLeaving(tr("Save them before opening the other plan?"), [this, one] { openRecovered(one); });
-                       }},
-                      {tr("Later"), {}}},
-                     QStringLiteral("left")});
-  else
-    messages_->say({Message::Kind::News, text,
-                     {{tr("Show them"), [this] { showStart(); }}, {tr("Later"), {}}},
-                     QStringLiteral("left")});
 }
 
 void MainWindow::openDialog() {
@@ -150,6 +124,7 @@ void MainWindow::save(std::function<void()> then) {
                      tr("%1 was changed by someone else since you opened it.").arg(QFileInfo(file.path).fileName()),
                      {{tr("Save as…"), [this, then] { saveAs(then); }},
                       {tr("Replace it"), [this, then, path = file.path] { writeTo(path, then); }},
+                      {tr("Read it anew"), [this] { readAnew(); }},
                       {tr("Stay"), {}}},
                      kQuestion});
     return;
@@ -171,7 +146,18 @@ void MainWindow::saveAs(std::function<void()> then) {
   dialog->open();
 }
 
-void MainWindow::writeTo(const QString& path, const std::function<void()>& then) {
+void MainWindow::writeTo(const QString& path, const std::function<void()>& then, IfInUse ifInUse) {
+  // The lock that is held stays until the plan stands in its new place.
+  store::PlanLock next;
+  if (!planLock_.isHeldFor(path) && next.take(path) == store::PlanLock::Standing::Others && ifInUse == IfInUse::Ask) {
+    messages_->say({Message::Kind::Caution,
+                    tr("%1 is open elsewhere: %2. Saving would change it there.").arg(QFileInfo(path).fileName(), holderText(next.holder())),
+                    {{tr("Save as…"), [this, then] { saveAs(then); }},
+                     {tr("Replace it"), [this, path, then] { writeTo(path, then, IfInUse::WriteAnyway); }},
+                     {tr("Stay"), {}}},
+                    kQuestion});
+    return;
+  }
   const Result<document::FileIdentity> saved = store::savePlan(controller_.document(), path);
   if (!saved) {
     messages_->say({Message::Kind::Caution,
@@ -180,8 +166,12 @@ void MainWindow::writeTo(const QString& path, const std::function<void()>& then)
                      QStringLiteral("file")});
     return;
   }
+  if (!planLock_.isHeldFor(path)) planLock_ = std::move(next);
   messages_->clear(QStringLiteral("file"));
+  messages_->clear(kInUse);
+  messages_->clear(kOnDisk);
   controller_.markSaved(*saved);
+  controller_.setAccess(document::DocumentController::Access::Full);
   recovery_.close();
   settings_.addRecent(saved->path, store::shownTitle(controller_.document(), saved->path));
   settings_.setLastFolder(QFileInfo(saved->path).absolutePath());

@@ -109,7 +109,7 @@ void MainWindow::usePattern(const store::StoredPattern& pattern) {
                            tr("“%1” cannot be used here. %2").arg(pattern.name(), QString::fromStdString(describe(used.error()))),
                            {}, kTopic});
   turnTo(Page::Work);
-  bringIn(used->edit, tr("Use the pattern “%1”").arg(pattern.name()));
+  if (bringIn(used->edit, tr("Use the pattern “%1”").arg(pattern.name())) == document::DocumentController::Outcome::Refused) return;
   const plan::Plan& after = controller_.document();
   std::size_t pieces = 0, sections = 0;
   for (const plan::ItemChange& change : used->edit.changes) {

@@ -33,14 +33,14 @@ controls::ThemeName themeFor(store::ThemeChoice choice) {
   return controls::ThemeName::Light;
 }
 
-std::vector<MainWindow*> allWindows() {
+}  // namespace
+
+std::vector<MainWindow*> MainWindow::allWindows() {
   std::vector<MainWindow*> windows;
   for (QWidget* widget : QApplication::topLevelWidgets())
     if (auto* window = qobject_cast<MainWindow*>(widget)) windows.push_back(window);
   return windows;
 }
-
-}  // namespace
 
 void applyPreferences(const store::Preferences& preferences) {
   controls::applyTheme(*qApp, themeFor(preferences.theme), preferences.textSize_percent);
@@ -174,27 +174,37 @@ void MainWindow::offerHints() {
 }
 
 void MainWindow::restoreWindow() {
-  const store::WindowState state = settings_.windowState();
   setMinimumSize(fontMetrics().averageCharWidth() * 110, fontMetrics().height() * 32);
-  if (!restoreGeometry(state.geometry)) resize(QSize(1280, 820).boundedTo(screen()->availableGeometry().size() - QSize(0, 32)));
-  if (!splitter_->restoreState(state.splitter)) splitter_->setSizes({1 << 15, 1});  // the cards as narrow as they go
+  const store::WindowState state = settings_.windowState();
+  if (state.geometry.isEmpty()) resize(QSize(1280, 820).boundedTo(screen()->availableGeometry().size() - QSize(0, 32)));
+  if (state.splitter.isEmpty()) splitter_->setSizes({1 << 15, 1});  // the cards as narrow as they go
+  setDeskState(state);
+}
+
+void MainWindow::setDeskState(const store::WindowState& state) {
+  if (!state.geometry.isEmpty() && !restoreGeometry(state.geometry))
+    resize(QSize(1280, 820).boundedTo(screen()->availableGeometry().size() - QSize(0, 32)));
+  if (!state.splitter.isEmpty() && !splitter_->restoreState(state.splitter)) splitter_->setSizes({1 << 15, 1});
   if (state.layer >= 0) view_.setLayer(static_cast<document::Layer>(state.layer));
   if (state.largeView == -2) view_.setLargeView(std::nullopt);
   if (state.largeView >= 0) view_.setLargeView(static_cast<head::ViewName>(state.largeView));
   if (state.card >= 0 && state.card < CardColumn::kCards) cards_->turnTo(static_cast<CardColumn::Card>(state.card));
 }
 
-void MainWindow::keepWindow() {
-  settings_.setWindowState({saveGeometry(), splitter_->saveState(), static_cast<int>(view_.layer()),
-                            view_.largeView() ? static_cast<int>(*view_.largeView()) : -2,
-                            static_cast<int>(cards_->current())});
+store::WindowState MainWindow::deskState() const {
+  return {saveGeometry(), splitter_->saveState(), static_cast<int>(view_.layer()),
+          view_.largeView() ? static_cast<int>(*view_.largeView()) : -2, static_cast<int>(cards_->current())};
 }
+
+void MainWindow::keepWindow() { settings_.setWindowState(deskState()); }
 
 void MainWindow::changeEvent(QEvent* event) {
   QMainWindow::changeEvent(event);
   if (event->type() == QEvent::FontChange && readings_) fitReadings();
   // The desktop may have turned dark or light while another program was in front.
   if (event->type() != QEvent::ActivationChange || !isActiveWindow()) return;
+  fileWatch_.look();  // it may have been changed while another program was in front
+  sessionChanged();
   const store::Preferences now = settings_.preferences();
   if (now.theme == store::ThemeChoice::System && themeFor(now.theme) != controls::currentTheme().name)
     applyPreferences(now);
@@ -203,6 +213,7 @@ void MainWindow::changeEvent(QEvent* event) {
 void MainWindow::resizeEvent(QResizeEvent* event) {
   QMainWindow::resizeEvent(event);
   fitReadings();
+  sessionChanged();
 }
 
 void MainWindow::widenCards(int steps) {
@@ -213,6 +224,7 @@ void MainWindow::widenCards(int steps) {
 
 MainWindow* MainWindow::newWindow() {
   keepWindow();
+  if (places_.session) places_.session->thaw();
   auto* window = new MainWindow(places_, makePasses_, makeSearch_);
   window->setAttribute(Qt::WA_DeleteOnClose);
   const int step = 2 * fontMetrics().height();
@@ -230,6 +242,11 @@ MainWindow* MainWindow::windowWith(const QString& path) const {
 }
 
 void MainWindow::quitAll() {
+  // What is open now is what the next start brings back.
+  if (places_.session) {
+    writeSession();
+    places_.session->freeze();
+  }
   // Every window asks for itself; the first that stays keeps the program.
   for (MainWindow* window : allWindows())
     if (window != this && window->isVisible() && !window->close()) {

@@ -71,6 +71,13 @@ PreferencesPage::PreferencesPage(QWidget* parent) : QWidget(parent) {
             p.unit = static_cast<store::LengthUnit>(index);
           }));
 
+  begin_ = choice(tr("The program begins with"), {{tr("What was open"), tr("The plans and windows of the last time"), {}},
+                                                  {tr("The start page"), tr("Recent plans, examples and unsaved work"), {}}});
+  softLabel(tr("Unsaved work is offered either way."));
+  connect(begin_, &controls::Segments::chosen, this, changeTo([](store::Preferences& p, int index) {
+            p.begin = static_cast<store::Beginning>(index);
+          }));
+
   cards::addHeading(column, tr("A new piece begins with"));
   auto* numbers = new QWidget(content);
   numbers->setMaximumWidth(fontMetrics().averageCharWidth() * 72);
@@ -113,6 +120,7 @@ void PreferencesPage::set(const store::Preferences& preferences, bool hints, int
   now_ = preferences;
   unit_->setCurrent(static_cast<int>(now_.unit));
   theme_->setCurrent(static_cast<int>(now_.theme));
+  begin_->setCurrent(static_cast<int>(now_.begin));
   const auto size = std::find(std::begin(store::kTextSizes), std::end(store::kTextSizes), now_.textSize_percent);
   textSize_->setCurrent(static_cast<int>(size - std::begin(store::kTextSizes)));
   thickness_->setValue(now_.newThickness_mm);

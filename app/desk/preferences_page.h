@@ -26,6 +26,7 @@ class PreferencesPage : public QWidget {
   controls::Segments* unit() { return unit_; }
   controls::Segments* theme() { return theme_; }
   controls::Segments* textSize() { return textSize_; }
+  controls::Segments* begin() { return begin_; }
   controls::NumberField* thickness() { return thickness_; }
   controls::NumberField* start() { return start_; }
   QCheckBox* hints() { return hints_; }
@@ -43,7 +44,7 @@ class PreferencesPage : public QWidget {
 
  private:
   store::Preferences now_;
-  controls::Segments *unit_, *theme_, *textSize_;
+  controls::Segments *unit_, *theme_, *textSize_, *begin_;
   controls::NumberField *thickness_, *start_;
   QCheckBox* hints_;
   QPushButton* again_;

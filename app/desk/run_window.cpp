@@ -18,6 +18,12 @@ bool hasDisplay() {
          !qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM");
 }
 
+// Messages of the window system may name files or quote texts: nobody hears them
+// who did not ask.
+void dropMessage(QtMsgType, const QMessageLogContext&, const QString& text) {
+  if (!qEnvironmentVariableIsEmpty("COMBDRAFT_SHOW_QT_MESSAGES")) std::fputs((text + u'\n').toLocal8Bit().constData(), stderr);
+}
+
 }  // namespace
 
 int runWindow(int argc, char** argv) {
@@ -35,11 +41,17 @@ int runWindow(int argc, char** argv) {
     std::fputs("combdraft: the window takes one plan file at most. combdraft --help lists the commands.\n", stderr);
     return kWrongUsage;
   }
+  qInstallMessageHandler(dropMessage);
+  store::installFaultHooks(store::faultFolder());
   applyPreferences(store::Settings().preferences());
-  MainWindow window;
+  DeskPlaces places;
+  places.session = std::make_shared<store::SessionFile>(store::sessionFile());
+  MainWindow window(places);
   window.show();
-  if (!arguments.isEmpty()) window.openPath(arguments.front());
+  window.bringBack();
+  if (!arguments.isEmpty()) window.openBeside(arguments.front());
   window.offerRecovery();
+  window.offerFaults();  // said last, read first
   return QApplication::exec();
 }
 

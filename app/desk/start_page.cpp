@@ -3,13 +3,13 @@
 #include <QFileInfo>
 #include <QLabel>
 #include <QListWidget>
-#include <QLocale>
 #include <QPushButton>
 #include <QScrollArea>
 #include <QShortcut>
 #include <QVBoxLayout>
 
 #include "app/controls/icon.h"
+#include "app/desk/left_plans_box.h"
 #include "app/store/plan_store.h"
 
 namespace combdraft::desk {
@@ -83,12 +83,8 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent) {
   connect(begin, &QPushButton::clicked, this, &StartPage::newWanted);
   connect(open, &QPushButton::clicked, this, &StartPage::openWanted);
 
-  leftBox_ = new QFrame(pageBox);
-  leftBox_->setObjectName(QStringLiteral("card"));
-  leftColumn_ = new QVBoxLayout(leftBox_);
-  leftColumn_->setContentsMargins(14, 10, 14, 12);
-  column->addWidget(leftBox_);
-  leftBox_->hide();
+  left_ = new LeftPlansBox(pageBox);
+  column->addWidget(left_);
 
   column->addSpacing(8);
   auto* lists = new QHBoxLayout;
@@ -154,37 +150,7 @@ QListWidget* StartPage::list(const QString& title, const QString& empty, QLabel*
 void StartPage::fill(const std::vector<store::LeftPlan>& left,
                      const std::vector<store::RecentPlan>& recent, const QStringList& examples,
                      const std::vector<store::StoredPattern>& patterns) {
-  while (QLayoutItem* item = leftColumn_->takeAt(0)) {
-    if (QWidget* widget = item->widget()) widget->deleteLater();
-    delete item;
-  }
-  leftBox_->setVisible(!left.empty());
-  if (!left.empty()) leftColumn_->addWidget(heading(tr("Unsaved work"), 1.15, leftBox_));
-  for (const store::LeftPlan& plan : left) {
-    auto* row = new QWidget(leftBox_);
-    auto* layout = new QHBoxLayout(row);
-    layout->setContentsMargins(0, 0, 0, 0);
-    const QString title = plan.title.isEmpty() ? tr("Untitled plan") : plan.title;
-    QString text = tr("%1, changed %2").arg(title, QLocale().toString(plan.when, QLocale::ShortFormat));
-    if (!plan.originalPath.isEmpty()) text += tr(", belongs to %1").arg(QFileInfo(plan.originalPath).fileName());
-    if (plan.attempts > 1) text += tr("; opening it did not succeed before");
-    auto* label = new QLabel(text, row);
-    label->setWordWrap(true);
-    layout->addWidget(label, 1);
-    auto* open = new QPushButton(tr("Open it"), row);
-    open->setProperty("primary", true);
-    auto* discard = new QPushButton(tr("Discard"), row);
-    open->setAccessibleName(tr("Open %1").arg(title));
-    discard->setAccessibleName(tr("Discard %1").arg(title));
-    open->setMinimumHeight(32);
-    discard->setMinimumHeight(32);
-    layout->addWidget(open);
-    layout->addWidget(discard);
-    connect(open, &QPushButton::clicked, this, [this, plan] { Q_EMIT recoveryWanted(plan); });
-    connect(discard, &QPushButton::clicked, this, [this, plan] { Q_EMIT recoveryDiscarded(plan); });
-    leftColumn_->addWidget(row);
-  }
-
+  left_->fill(left);
   recent_->clear();
   for (const store::RecentPlan& plan : recent) {
     auto* item = new QListWidgetItem(recent_);

@@ -4,7 +4,7 @@
 #include <vector>
 
 #include "app/store/pattern_store.h"
-#include "app/store/recovery.h"
+#include "app/store/left_plans.h"
 #include "app/store/settings.h"
 
 class QListWidget;
@@ -12,6 +12,8 @@ class QLabel;
 class QVBoxLayout;
 
 namespace combdraft::desk {
+
+class LeftPlansBox;
 
 class StartPage : public QWidget {
   Q_OBJECT
@@ -21,6 +23,7 @@ class StartPage : public QWidget {
 
   void fill(const std::vector<store::LeftPlan>& left, const std::vector<store::RecentPlan>& recent,
             const QStringList& examples, const std::vector<store::StoredPattern>& patterns);
+  LeftPlansBox& leftPlans() { return *left_; }
   QListWidget* recentList() { return recent_; }
   QListWidget* exampleList() { return examples_; }
   QListWidget* patternList() { return patterns_; }
@@ -33,15 +36,12 @@ class StartPage : public QWidget {
   void patternWanted(const combdraft::store::StoredPattern& pattern);
   void patternsWanted();
   void recentRemoved(const QString& path);
-  void recoveryWanted(const combdraft::store::LeftPlan& left);
-  void recoveryDiscarded(const combdraft::store::LeftPlan& left);
 
  private:
   QListWidget* list(const QString& title, const QString& empty, QLabel** emptyLabel,
                     QVBoxLayout* into);
 
-  QWidget* leftBox_;
-  QVBoxLayout* leftColumn_;
+  LeftPlansBox* left_;
   QListWidget *recent_, *examples_, *patterns_;
   QLabel *noRecent_, *noExamples_, *noPatterns_;
   std::vector<store::StoredPattern> known_;  ///< in the order of the list

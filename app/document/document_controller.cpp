@@ -18,23 +18,50 @@ DocumentController::~DocumentController() {
   disconnect(&undo_, nullptr, this, nullptr);  // the stack's end is no news
 }
 
-void DocumentController::edit(const plan::Plan& next, const QString& name, Gesture gesture) {
-  edit(next, name, selection_.within(next), gesture);
+DocumentController::Outcome DocumentController::edit(const plan::Plan& next, const QString& name, Gesture gesture) {
+  return edit(next, name, selection_.within(next), gesture);
 }
 
-void DocumentController::edit(const plan::Plan& next, const QString& name, const Selection& after,
-                              Gesture gesture) {
+DocumentController::Outcome DocumentController::edit(const plan::Plan& next, const QString& name,
+                                                     const Selection& after, Gesture gesture) {
   plan::ChangeSet edit = plan::difference(document_, next, plan::EditKind::ChangeItem);
   if (edit.empty()) {
     dropTentative();
     select(after);
-    return;
+    return Outcome::Unchanged;
   }
+  if (access_ == Access::ReadOnly) return refuse({Refusal::Why::ReadOnly});
+  if (const auto room = roomMissing(next)) return refuse({Refusal::Why::NoRoom, *room});
   undo_.push(
       new ApplyChangeSet(*this, std::move(edit), selection_, after.within(next), gesture, name));
+  return Outcome::Made;
+}
+
+DocumentController::Outcome DocumentController::refuse(const Refusal& refusal) {
+  // Fields and sheet show again what stands.
+  if (tentative_)
+    dropTentative();
+  else
+    announce(DocumentChange::Kind::Tentative, {});
+  Q_EMIT editRefused(refusal);
+  return Outcome::Refused;
+}
+
+void DocumentController::setAccess(Access access) {
+  if (access == access_) return;
+  access_ = access;
+  dropTentative();
+  Q_EMIT accessChanged();
+}
+
+void DocumentController::markDiffering(FileIdentity file) {
+  file_ = std::move(file);
+  forcedModified_ = true;
+  Q_EMIT fileChanged();
 }
 
 void DocumentController::setTentative(const plan::Plan& next) {
+  if (access_ == Access::ReadOnly) return (void)refuse({Refusal::Why::ReadOnly});
   std::set<plan::ItemId> ids = changedIds(plan(), next);
   tentative_ = next;
   if (!ids.empty()) announce(DocumentChange::Kind::Tentative, std::move(ids));
@@ -76,6 +103,10 @@ void DocumentController::load(plan::Plan plan, FileIdentity file, Standing stand
   const bool hadSelection = !selection_.isEmpty();
   selection_ = {};
   undo_.clear();
+  if (access_ != Access::Full) {
+    access_ = Access::Full;
+    Q_EMIT accessChanged();
+  }
   announce(DocumentChange::Kind::Replaced, {});
   if (hadSelection) Q_EMIT selectionChanged();
   Q_EMIT fileChanged();

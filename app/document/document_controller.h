@@ -17,6 +17,7 @@
 #include <optional>
 #include <set>
 
+#include "app/document/plan_room.h"
 #include "app/document/selection.h"
 #include "engine/plan/change_set.h"
 
@@ -39,6 +40,16 @@ struct DocumentChange {
   Kind kind = Kind::Edited;
   std::uint64_t revision = 0;
   std::set<plan::ItemId> ids;  ///< items that came, went or changed; empty for Replaced
+};
+
+/// Why an edit was not made.
+struct Refusal {
+  enum class Why {
+    ReadOnly,  ///< the document may only be read
+    NoRoom,    ///< the plan would not fit into a file any more
+  };
+  Why why = Why::ReadOnly;
+  NoRoom room{};  ///< with NoRoom
 };
 
 /// Joins edits that belong to one gesture (held arrow key, typing in one
@@ -72,11 +83,13 @@ class DocumentController : public QObject {
 
   /// Makes `next` the document with one undo entry named `name` ("Move piece
   /// 7"). An equal plan changes nothing and leaves no entry. A drag under way
-  /// is dropped first.
-  void edit(const plan::Plan& next, const QString& name, Gesture gesture = Gesture::none());
+  /// is dropped first. Refused, with `editRefused`, while the document may only
+  /// be read, and when the plan would outgrow its file.
+  enum class Outcome { Made, Unchanged, Refused };
+  Outcome edit(const plan::Plan& next, const QString& name, Gesture gesture = Gesture::none());
   /// The same, and selects `after`; undo brings the old selection back.
-  void edit(const plan::Plan& next, const QString& name, const Selection& after,
-            Gesture gesture = Gesture::none());
+  Outcome edit(const plan::Plan& next, const QString& name, const Selection& after,
+               Gesture gesture = Gesture::none());
 
   void setTentative(const plan::Plan& next);
   void commitTentative(const QString& name);
@@ -93,6 +106,13 @@ class DocumentController : public QObject {
   void replace(plan::Plan plan, FileIdentity file);
   /// Another document that is not in its file yet (new from recovery): modified.
   void replaceModified(plan::Plan plan, FileIdentity file);
+  enum class Access { Full, ReadOnly };
+  /// Whether edits are made. Another document begins with Full.
+  Access access() const { return access_; }
+  void setAccess(Access access);
+  /// The document stays; its file holds something else or is gone, so that the
+  /// document counts as modified.
+  void markDiffering(FileIdentity file);
   /// The document as it is now stands in `file`.
   void markSaved(FileIdentity file);
   const FileIdentity& file() const { return file_; }
@@ -103,6 +123,9 @@ class DocumentController : public QObject {
   void selectionChanged();
   /// File or modified state changed (window title, save action).
   void fileChanged();
+  void accessChanged();
+  /// An edit was not made; the document is as it was.
+  void editRefused(const combdraft::document::Refusal& refusal);
 
  private:
   friend class ApplyChangeSet;
@@ -110,6 +133,7 @@ class DocumentController : public QObject {
   void announce(DocumentChange::Kind kind, std::set<plan::ItemId> ids);
   enum class Standing { AsInFile, Modified };
   void load(plan::Plan plan, FileIdentity file, Standing standing);
+  Outcome refuse(const Refusal& refusal);
 
   plan::Plan document_;
   std::optional<plan::Plan> tentative_;
@@ -118,6 +142,7 @@ class DocumentController : public QObject {
   FileIdentity file_;
   std::uint64_t revision_ = 1;
   bool forcedModified_ = false;
+  Access access_ = Access::Full;
 };
 
 /// Ids whose item differs between two plans (by value).

@@ -10,7 +10,6 @@
 namespace combdraft::live {
 namespace {
 
-constexpr int kQuickLocks = 8000, kFullLocks = 30000;
 constexpr int kAdviceLocks = 12000;
 constexpr std::chrono::milliseconds kRest{1200}, kShortRest{80};
 constexpr double kQuickMeasuring_mm = 2.0, kFullMeasuring_mm = 1.0;

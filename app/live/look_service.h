@@ -19,6 +19,9 @@
 
 namespace combdraft::live {
 
+/// Locks of hair that each pass looks at.
+inline constexpr int kQuickLocks = 8000, kFullLocks = 30000;
+
 /// One thing to compute. Values and shared snapshots only.
 struct LookJob {
   plan::Plan plan;

@@ -2,11 +2,11 @@
 
 #include <QCoreApplication>
 #include <QDir>
-#include <QFile>
 #include <QFileInfo>
 
 #include "engine/base/content_hash.h"
 #include "engine/plan/field_info.h"
+#include "engine/plan/json_reader.h"
 #include "engine/plan/json_writer.h"
 #include "engine/plan/plan_file.h"
 
@@ -15,21 +15,23 @@ namespace {
 
 std::uint64_t keyOf(std::string_view bytes) { return ContentHash().add(bytes).key(); }
 
-std::uint64_t keyOfFile(const QString& path) {
-  QFile file(path);
-  if (!file.open(QIODevice::ReadOnly) ||
-      file.size() > static_cast<qint64>(plan::limits::kFileBytes))
-    return 0;
-  return keyOf(file.readAll().toStdString());
-}
-
 }  // namespace
 
+std::uint64_t contentKeyOf(const QString& path) {
+  plan::Disk disk;
+  const auto bytes = disk.read(path.toStdString(), plan::limits::kFileBytes);
+  return bytes ? keyOf(*bytes) : 0;
+}
+
 Result<OpenedPlan> openPlan(const QString& path) {
-  Result<plan::Plan> plan = plan::loadPlan(path.toStdString());
-  if (!plan) return plan.error();
-  const QString absolute = QFileInfo(path).absoluteFilePath();
-  return OpenedPlan{std::move(plan).value(), {absolute, keyOfFile(absolute)}};
+  // Read once, so that the key is that of what was opened.
+  plan::Disk disk;
+  const auto bytes = disk.read(path.toStdString(), plan::limits::kFileBytes);
+  Result<plan::Plan> plan = bytes ? plan::readPlan(*bytes) : bytes.error();
+  if (plan) return OpenedPlan{std::move(plan).value(), {QFileInfo(path).absoluteFilePath(), keyOf(*bytes)}};
+  Error error = plan.error();
+  error.file = path.toStdString();
+  return error;
 }
 
 Result<document::FileIdentity> savePlan(const plan::Plan& plan, const QString& path) {
@@ -40,7 +42,7 @@ Result<document::FileIdentity> savePlan(const plan::Plan& plan, const QString& p
 
 bool isChangedOnDisk(const document::FileIdentity& file) {
   if (file.path.isEmpty() || file.contentKey == 0 || !QFileInfo::exists(file.path)) return false;
-  return keyOfFile(file.path) != file.contentKey;
+  return contentKeyOf(file.path) != file.contentKey;
 }
 
 QString shownTitle(const plan::Plan& plan, const QString& path) {

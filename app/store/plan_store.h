@@ -22,6 +22,9 @@ Result<document::FileIdentity> savePlan(const plan::Plan& plan, const QString& p
 /// for files that are gone or were never seen.
 bool isChangedOnDisk(const document::FileIdentity& file);
 
+/// The content of a file as it is now; 0 when it cannot be read.
+std::uint64_t contentKeyOf(const QString& path);
+
 /// The title to show: the plan's own, or the file's name, or "Untitled plan".
 QString shownTitle(const plan::Plan& plan, const QString& path);
 

@@ -1,59 +1,65 @@
 #pragma once
-// Nothing typed is lost: a snapshot of the document 2 s after the last change
-// (at most 30 s apart while changes keep coming), in a folder of its own that
-// only the user can read. A killed program leaves the folder behind; the next
-// start offers it. Whether anything would be lost is decided by content, never
-// by time.
-#include <QDateTime>
-#include <QLockFile>
+// Nothing typed is lost: at no moment are more than two seconds of edits
+// missing from the disk, however steadily they come.
+//
+// Every edit hands its plan (a value; copying shares its items) to a worker,
+// which writes the newest one at the latest `snapshotAfter_ms` after the first
+// that is not written yet. The window's thread is never asked to write, and
+// never has to get round to it. Writing that fails is tried again for as long
+// as there is something to write; autosave cannot be turned off.
+//
+// The worker does what it is told in order, so that a snapshot being written
+// while its plan is saved or closed is removed after it was written.
 #include <QObject>
 #include <QTimer>
+#include <chrono>
+#include <condition_variable>
+#include <functional>
 #include <memory>
-#include <vector>
+#include <mutex>
+#include <optional>
+#include <thread>
 
 #include "app/document/document_controller.h"
-#include "engine/base/result.h"
+#include "app/store/left_plans.h"
+#include "app/store/snapshot_folder.h"
 
 namespace combdraft::store {
 
-/// A plan left behind by a program that ended without closing it.
-struct LeftPlan {
-  QString folder;
-  QString title;
-  QString originalPath;  ///< "" = was never saved
-  QDateTime when;        ///< for people only
-  int attempts = 0;      ///< how often it was opened before without getting through
+struct RecoveryPace {
+  int snapshotAfter_ms = 1000;  ///< after the first edit that is not on the disk; the rest of the 2 s is for writing
+  int retryFirst_ms = 2000;     ///< after a failure; each later one doubles
+  int retryMost_ms = 10000;
+  int standsAfter_ms = 5000;    ///< from then on a recovered plan counts as opened
 };
-
-/// Where snapshots live unless told otherwise.
-QString recoveryRoot();
-
-/// Plans that hold something their file does not. Folders of running programs
-/// are left alone; folders with nothing to lose are removed.
-std::vector<LeftPlan> findLeftPlans(const QString& root);
-/// Counts the attempt, then reads. The original path and what the file held
-/// come along, so that saving goes to the right place and asks when it must.
-struct ReadLeftPlan {
-  plan::Plan plan;
-  document::FileIdentity file;
-};
-Result<ReadLeftPlan> readLeftPlan(const LeftPlan& left);
-void discardLeftPlan(const LeftPlan& left);
 
 class Recovery : public QObject {
   Q_OBJECT
 
  public:
-  Recovery(document::DocumentController& controller, QString root = recoveryRoot(),
-           QObject* parent = nullptr);
-  /// Leaves the snapshot where it is; `close` takes it away.
+  explicit Recovery(document::DocumentController& controller, QString root = recoveryRoot(), RecoveryPace pace = {},
+                    std::shared_ptr<plan::Disk> disk = std::make_shared<plan::Disk>(), QObject* parent = nullptr);
+  /// Finishes what was asked for and leaves the snapshot where it is; `close`
+  /// takes it away.
   ~Recovery() override;
 
-  /// Writes the snapshot at once (before a risky step).
-  void writeNow();
-  /// The document was saved or given up: nothing to recover.
+  enum class Written { Yes, No };
+  /// Writes the snapshot and waits until it is on the disk (at most five
+  /// seconds), as before something that relies on it. Nothing to write is Yes.
+  Written writeNow();
+  /// The document was saved or given up: nothing to recover. Returns at once.
   void close();
-  const QString& folder() const { return folder_; }
+  enum class Forget { OnceStood, Never };
+  /// The plan now open was recovered, and this often opened without getting
+  /// through; that is forgotten once it has stood for a while, or not yet.
+  void setAttempts(int attempts, Forget forget = Forget::OnceStood);
+  /// Where the snapshot stands; "" = there is none.
+  QString folder() const;
+
+  /// For a program that is about to end itself, on any thread: writes what is
+  /// not on the disk yet, of every window. Waits at most a second for a lock.
+  /// Returns how many were written.
+  static int writeLast();
 
  Q_SIGNALS:
   /// A snapshot could not be written; it is tried again.
@@ -61,13 +67,37 @@ class Recovery : public QObject {
   void written();
 
  private:
+  using Clock = std::chrono::steady_clock;
+
   void changed(const document::DocumentChange& change);
-  bool write(QString& why);
+  void note();
+  void work(const std::stop_token& stop);
+  /// Called with the mutex held, which is free while the disk works.
+  void writeNewest(std::unique_lock<std::timed_mutex>& lock);
+  bool writeLastOfThis();
 
   document::DocumentController& controller_;
-  QString root_, folder_;
-  std::unique_ptr<QLockFile> lock_;
-  QTimer afterLast_, atMost_;
+  const QString root_;
+  const RecoveryPace pace_;
+  QTimer stands_;
+  int attempts_ = 0;
+  std::uint64_t closedSerial_ = 0;  ///< of the newest snapshot when it was last closed
+
+  // shared, under the mutex
+  mutable std::timed_mutex mutex_;
+  std::condition_variable_any wake_, done_;
+  std::optional<Snapshot> newest_;
+  std::uint64_t serial_ = 0;         ///< of `newest_`
+  std::uint64_t startedSerial_ = 0;  ///< newest that was begun to be written
+  std::uint64_t writtenSerial_ = 0;  ///< on the disk
+  std::uint64_t triedSerial_ = 0;    ///< written, or failed
+  Clock::time_point due_{};          ///< when `newest_` is to be written
+  int failures_ = 0;                 ///< in a row
+  bool urgent_ = false, removeWanted_ = false;
+  QString folderPath_;
+
+  SnapshotFolder folder_;  ///< the worker's
+  std::jthread worker_;    ///< last: stops before the rest goes
 };
 
 }  // namespace combdraft::store

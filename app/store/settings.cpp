@@ -1,16 +1,20 @@
 #include "app/store/settings.h"
 
+#include <QCoreApplication>
+#include <QFile>
 #include <QFileInfo>
 #include <QSettings>
 #include <QStandardPaths>
 #include <algorithm>
 
+#include "app/store/set_aside.h"
 #include "engine/plan/field_info.h"
 
 namespace combdraft::store {
 namespace {
 
 constexpr int kRecentPlans = 10;
+constexpr qsizetype kMostSettings_bytes = 1 << 20;
 const QString kFoldedLow = QStringLiteral("window/foldedReadingsLow");
 const QString kFoldedTall = QStringLiteral("window/foldedReadingsTall");
 const QString kGrey = QStringLiteral("window/greySurround");
@@ -23,6 +27,7 @@ const QString kUnit = QStringLiteral("preferences/unit");
 const QString kTheme = QStringLiteral("preferences/theme");
 const QString kTextSize = QStringLiteral("preferences/textSize");
 const QString kThickness = QStringLiteral("preferences/newThickness_mm");
+const QString kBegin = QStringLiteral("preferences/begin");
 const QString kStart = QStringLiteral("preferences/newStart_mm");
 const QString kHints = QStringLiteral("hints/shown");
 const QString kPutAway = QStringLiteral("hints/putAway");
@@ -31,6 +36,7 @@ const QString kFolder = QStringLiteral("files/lastFolder");
 const QString kRecent = QStringLiteral("recent");
 
 const QStringList kUnitWords{QStringLiteral("mm"), QStringLiteral("cm"), QStringLiteral("inch")};
+const QStringList kBeginWords{QStringLiteral("what-was-open"), QStringLiteral("start-page")};
 const QStringList kThemeWords{QStringLiteral("light"), QStringLiteral("dark"), QStringLiteral("system")};
 
 template <class Word>
@@ -52,13 +58,37 @@ int wholeOf(const QSettings& settings, const QString& key, int low, int high, in
   return isNumber && value >= low && value <= high ? value : otherwise;
 }
 
+QString placeOf(const QString& path) {
+  if (!path.isEmpty()) return path;
+  return QStandardPaths::writableLocation(QStandardPaths::AppConfigLocation) + QStringLiteral("/settings.ini");
+}
+
+bool isSettingsFile(const QString& path) {
+  QFile file(path);
+  if (!file.exists()) return true;
+  if (!file.open(QIODevice::ReadOnly)) return true;  // that is another matter
+  const QByteArray bytes = file.read(kMostSettings_bytes + 1);
+  if (bytes.size() > kMostSettings_bytes || bytes.contains('\0')) return false;
+  return QSettings(path, QSettings::IniFormat).status() != QSettings::FormatError;
+}
+
 }  // namespace
 
-Settings::Settings(QString path) : path_(std::move(path)) {
-  if (path_.isEmpty())
-    path_ = QStandardPaths::writableLocation(QStandardPaths::AppConfigLocation) +
-            QStringLiteral("/settings.ini");
+QString mendSettings(const QString& path) {
+  const QString place = placeOf(path);
+  const auto say = [](const char* text) { return QCoreApplication::translate("store", text); };
+  if (!isSettingsFile(place)) {
+    const Result<QString> aside = setAside(place);
+    if (!aside) return say("The settings could not be read. %1").arg(QString::fromStdString(describe(aside.error())));
+    return say("The settings could not be read and were set aside as %1. The program begins with those it came with.")
+        .arg(QFileInfo(*aside).fileName());
+  }
+  if (!QSettings(place, QSettings::IniFormat).isWritable())
+    return say("The settings cannot be written to %1: what you choose holds until the program ends.").arg(place);
+  return {};
 }
+
+Settings::Settings(QString path) : path_(placeOf(path)) {}
 
 Preferences Settings::preferences() const {
   const QSettings settings(path_, QSettings::IniFormat);
@@ -70,6 +100,7 @@ Preferences Settings::preferences() const {
     p.textSize_percent = size;
   p.newThickness_mm = lengthOf(settings, kThickness, "piece.thickness_mm", p.newThickness_mm);
   p.newStart_mm = lengthOf(settings, kStart, "piece.start_mm", p.newStart_mm);
+  p.begin = wordOf(settings, kBegin, kBeginWords, p.begin);
   return p;
 }
 
@@ -80,6 +111,7 @@ void Settings::setPreferences(const Preferences& p) {
   settings.setValue(kTextSize, p.textSize_percent);
   settings.setValue(kThickness, p.newThickness_mm);
   settings.setValue(kStart, p.newStart_mm);
+  settings.setValue(kBegin, kBeginWords[static_cast<int>(p.begin)]);
 }
 
 bool Settings::isGreySurround() const {

@@ -19,6 +19,8 @@ struct RecentPlan {
 };
 
 enum class ThemeChoice { Light, Dark, System };
+/// What the program begins with.
+enum class Beginning { WhatWasOpen, StartPage };
 enum class LengthUnit { Millimetre, Centimetre, Inch };
 
 /// What the user chose for the whole program.
@@ -28,6 +30,7 @@ struct Preferences {
   int textSize_percent = 100;   ///< one of kTextSizes
   double newThickness_mm = 5;   ///< of a new piece, within the plan's range
   double newStart_mm = 20;
+  Beginning begin = Beginning::WhatWasOpen;
   bool operator==(const Preferences&) const = default;
 };
 inline constexpr int kTextSizes[] = {90, 100, 115, 130, 150};
@@ -47,6 +50,11 @@ struct StoredKeys {
   std::map<QString, QKeySequence> keys;
   QStringList refused;
 };
+
+/// Looks at the settings before they are used. A file that is no settings file
+/// is set aside; one that cannot be written is left alone. Returns what to say
+/// to the user, or "".
+QString mendSettings(const QString& path);
 
 class Settings {
  public:

@@ -39,6 +39,8 @@ inline live::LookService::Passes instantPasses() {
 struct Desk {
   std::function<live::LookService::Passes()> passes_;
   QTemporaryDir dir;
+  std::shared_ptr<store::SessionFile> session;  ///< before `open`; null = nothing is remembered
+  store::RecoveryPace pace;
   std::unique_ptr<desk::MainWindow> window;
 
   explicit Desk(std::function<live::LookService::Passes()> passes = instantPasses) : passes_(std::move(passes)) {
@@ -46,13 +48,14 @@ struct Desk {
     open();
   }
   void open() {
-    window = std::make_unique<desk::MainWindow>(
-        desk::DeskPlaces{dir.filePath(QStringLiteral("settings.ini")), dir.filePath(QStringLiteral("recovery")),
-                         patterns()},
-        passes_);
+    window = std::make_unique<desk::MainWindow>(places(), passes_);
     window->resize(1180, 820);
     window->show();
     REQUIRE(QTest::qWaitForWindowExposed(window.get()));
+  }
+  desk::DeskPlaces places() const {
+    return {dir.filePath(QStringLiteral("settings.ini")), dir.filePath(QStringLiteral("recovery")), patterns(),
+            dir.filePath(QStringLiteral("faults")), session, pace};
   }
   QString patterns() const { return dir.filePath(QStringLiteral("patterns")); }
   QString file(const char* title, double white_frac = 0.1) {

@@ -193,7 +193,7 @@ TEST_CASE("killed with unsaved work, the next start offers it and nothing is los
   desk.window->offerRecovery();
   REQUIRE(desk.window->messages().isShowing());
   CHECK(desk.window->messages().text().contains(QStringLiteral("kept")));
-  desk.press("Open it");
+  desk.press("Open recovered");
   CHECK(desk.window->controller().document().hair().white_frac == 0.77);
   CHECK(desk.window->controller().isModified());
   CHECK(desk.window->controller().file().path == path);

@@ -1,18 +1,16 @@
-// Nothing typed is lost: snapshots, what is offered after a crash, what is not.
+// Opening and saving from the window's side, and what is remembered between starts.
 #include <catch2/catch.hpp>
 
-#include <QDir>
 #include <QFile>
 #include <QFileInfo>
 #include <QTemporaryDir>
-#include <QTest>
 
 #include "app/store/plan_store.h"
-#include "app/store/recovery.h"
+#include "app/store/session.h"
+#include "app/store/set_aside.h"
 #include "app/store/settings.h"
 
 using namespace combdraft;
-using document::DocumentController;
 
 namespace {
 
@@ -28,88 +26,6 @@ plan::Plan titled(const char* title, double white_frac) {
 }
 
 }  // namespace
-
-TEST_CASE("a program that dies leaves its last state, and the next start finds it", "[store]") {
-  QTemporaryDir dir;
-  const QString root = dir.filePath(QStringLiteral("recovery"));
-  const QString path = dir.filePath(QStringLiteral("plan.json"));
-  const plan::Plan saved = titled("Soft root", 0.1), edited = titled("Soft root", 0.3);
-  const auto file = store::savePlan(saved, path);
-  REQUIRE(file.ok());
-  {
-    DocumentController controller(saved);
-    controller.replace(saved, *file);
-    store::Recovery recovery(controller, root);
-    controller.edit(edited, QStringLiteral("Change white hair"));
-    CHECK(store::findLeftPlans(root).empty());
-    REQUIRE(QTest::qWaitFor([&] { return !recovery.folder().isEmpty(); }, 4000));
-    CHECK(store::findLeftPlans(root).empty());  // still running: not offered
-    const auto permissions = QFileInfo(recovery.folder()).permissions();
-    CHECK_FALSE(permissions.testAnyFlags(QFile::ReadGroup | QFile::ReadOther | QFile::ExeOther));
-    CHECK_FALSE(QFileInfo(recovery.folder() + QStringLiteral("/plan.json"))
-                    .permissions()
-                    .testAnyFlags(QFile::ReadGroup | QFile::ReadOther));
-  }  // gone without closing
-  const auto left = store::findLeftPlans(root);
-  REQUIRE(left.size() == 1);
-  CHECK(left.front().title == QStringLiteral("Soft root"));
-  CHECK(left.front().originalPath == path);
-  const auto read = store::readLeftPlan(left.front());
-  REQUIRE(read.ok());
-  CHECK(read->plan == edited);
-  CHECK(read->file == *file);
-  CHECK(store::findLeftPlans(root).front().attempts == 1);
-  store::discardLeftPlan(left.front());
-  CHECK(store::findLeftPlans(root).empty());
-}
-
-TEST_CASE("what stands in the file already is not offered, whatever the clock says", "[store]") {
-  QTemporaryDir dir;
-  const QString root = dir.filePath(QStringLiteral("recovery"));
-  const QString path = dir.filePath(QStringLiteral("plan.json"));
-  const plan::Plan edited = titled("Fine all over", 0.5);
-  {
-    DocumentController controller(titled("Fine all over", 0.1));
-    const auto file = store::savePlan(controller.document(), path);
-    REQUIRE(file.ok());
-    controller.replace(controller.document(), *file);
-    store::Recovery recovery(controller, root);
-    controller.edit(edited, QStringLiteral("Change"));
-    recovery.writeNow();
-  }
-  // The same content reached the file by another way.
-  REQUIRE(store::savePlan(edited, path).ok());
-  CHECK(store::findLeftPlans(root).empty());
-  CHECK(QDir(root).entryList(QDir::Dirs | QDir::NoDotAndDotDot).isEmpty());
-}
-
-TEST_CASE("a plan that was never saved is kept too, and closing takes its snapshot away", "[store]") {
-  QTemporaryDir dir;
-  const QString root = dir.filePath(QStringLiteral("recovery"));
-  DocumentController controller(plan::Plan::fresh(1));
-  store::Recovery recovery(controller, root);
-  controller.replaceModified(titled("", 0.2), {});
-  REQUIRE(QTest::qWaitFor([&] { return !recovery.folder().isEmpty(); }, 4000));
-  const QString folder = recovery.folder();
-  CHECK(QFile::exists(folder + QStringLiteral("/plan.json")));
-  recovery.close();
-  CHECK_FALSE(QFile::exists(folder));
-}
-
-TEST_CASE("a snapshot folder that cannot be made is told, not swallowed", "[store]") {
-  QTemporaryDir dir;
-  const QString blocked = dir.filePath(QStringLiteral("file"));
-  QFile file(blocked);
-  REQUIRE(file.open(QIODevice::WriteOnly));
-  file.close();
-  DocumentController controller(plan::Plan::fresh(1));
-  store::Recovery recovery(controller, blocked + QStringLiteral("/recovery"));
-  QString why;
-  QObject::connect(&recovery, &store::Recovery::failed, &recovery, [&](const QString& w) { why = w; });
-  controller.replaceModified(titled("x", 0), {});
-  recovery.writeNow();
-  CHECK_FALSE(why.isEmpty());
-}
 
 TEST_CASE("a file changed by someone else is noticed by content", "[store]") {
   QTemporaryDir dir;
@@ -139,4 +55,97 @@ TEST_CASE("recent plans: newest first, ten, each once, gone ones marked", "[stor
   CHECK_FALSE(recent[0].exists);
   settings.removeRecent(recent[0].path);
   CHECK(store::Settings(ini).recent().size() == 9);
+}
+
+TEST_CASE("what is set aside is kept, and so is what was set aside before", "[store]") {
+  QTemporaryDir dir;
+  const QString path = dir.filePath(QStringLiteral("settings.ini"));
+  const auto write = [&](const char* text) {
+    QFile file(path);
+    REQUIRE(file.open(QIODevice::WriteOnly));
+    file.write(text);
+  };
+  write("first");
+  const auto first = store::setAside(path);
+  write("second");
+  const auto second = store::setAside(path);
+  REQUIRE(first.ok());
+  REQUIRE(second.ok());
+  CHECK(*first == path + QStringLiteral(".broken"));
+  CHECK(*second != *first);
+  QFile kept(*first);
+  REQUIRE(kept.open(QIODevice::ReadOnly));
+  CHECK(kept.readAll() == "first");
+  CHECK_FALSE(QFile::exists(path));
+  CHECK_FALSE(store::setAside(path).ok());
+}
+
+TEST_CASE("a settings file that is none is set aside with a word about it", "[store]") {
+  QTemporaryDir dir;
+  const QString path = dir.filePath(QStringLiteral("settings.ini"));
+  CHECK(store::mendSettings(path).isEmpty());  // not there yet
+  store::Settings(path).setPreferences({store::LengthUnit::Inch});
+  CHECK(store::mendSettings(path).isEmpty());
+  CHECK(store::Settings(path).preferences().unit == store::LengthUnit::Inch);
+  for (const QByteArray& text : {QByteArray("[preferences\nunit=cm\n"), QByteArray("\x7f" "ELF\0\0\0\1", 8)}) {
+    QFile file(path);
+    REQUIRE(file.open(QIODevice::WriteOnly));
+    file.write(text);
+    file.close();
+    CHECK(store::mendSettings(path).contains(QStringLiteral("settings.ini.broken")));
+    CHECK_FALSE(QFile::exists(path));
+    CHECK(store::Settings(path).preferences() == store::Preferences{});
+  }
+  // No folder can be made below a file.
+  QFile block(dir.filePath(QStringLiteral("block")));
+  REQUIRE(block.open(QIODevice::WriteOnly));
+  CHECK(store::mendSettings(dir.filePath(QStringLiteral("block/settings.ini"))).contains(QStringLiteral("cannot be written")));
+}
+
+TEST_CASE("a session comes back as it was written, to the first program that asks", "[store][session]") {
+  QTemporaryDir dir;
+  const QString path = dir.filePath(QStringLiteral("session.json"));
+  const std::vector<store::SessionWindow> windows{
+      {dir.filePath(QStringLiteral("a.json")), {QByteArray("geometry\0", 9), QByteArray("s"), 2, -2, 3}},
+      {QString(), {QByteArray(), QByteArray(), 0, 5, 0}}};
+  {
+    store::SessionFile first(path);
+    REQUIRE(first.isOurs());
+    store::SessionFile second(path);
+    CHECK_FALSE(second.isOurs());
+    REQUIRE(first.write(windows).ok());
+    REQUIRE(first.setFailedStarts(1).ok());
+    REQUIRE(second.write({}).ok());
+    first.freeze();
+    REQUIRE(first.write({}).ok());
+  }
+  store::SessionFile next(path);
+  CHECK(next.read() == store::Session{windows, 1});
+  CHECK_FALSE(QFileInfo(path).permissions().testAnyFlags(QFile::ReadGroup | QFile::ReadOther));
+}
+
+TEST_CASE("a session file that cannot be used is set aside, odd values in it are left out", "[store][session]") {
+  QTemporaryDir dir;
+  const QString path = dir.filePath(QStringLiteral("session.json"));
+  const auto write = [&](const char* text) {
+    QFile file(path);
+    REQUIRE(file.open(QIODevice::WriteOnly));
+    file.write(text);
+  };
+  store::SessionFile session(path);
+  CHECK(session.read() == store::Session{});
+  CHECK(session.trouble().isEmpty());
+  for (const char* text : {"{ \"format\": 1, \"windows\"", "{}", "[1, 2]", "{ \"format\": 2, \"windows\": [] }"}) {
+    INFO(text);
+    write(text);
+    store::SessionFile again(dir.filePath(QStringLiteral("session.json")));
+    CHECK(session.read() == store::Session{});
+    CHECK(session.trouble().contains(QStringLiteral("session.json.broken")));
+    CHECK_FALSE(QFile::exists(path));
+  }
+  write("{ \"format\": 1, \"windows\": [ { \"path\": 7, \"layer\": 99, \"card\": \"x\" } ], \"failedStarts\": -4 }");
+  const store::Session read = session.read();
+  REQUIRE(read.windows.size() == 1);
+  CHECK(read.windows.front() == store::SessionWindow{});
+  CHECK(read.failedStarts == 0);
 }

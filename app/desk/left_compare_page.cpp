@@ -1,0 +1,110 @@
+#include "app/desk/left_compare_page.h"
+
+#include <QFileInfo>
+#include <QFrame>
+#include <QHBoxLayout>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QListWidget>
+#include <QLocale>
+#include <QPushButton>
+
+#include "app/desk/left_plans_box.h"
+#include "app/desk/page_parts.h"
+#include "app/desk/plan_changes.h"
+#include "app/desk/plan_drawing.h"
+#include "app/sheet/screen_palette.h"
+#include "app/store/plan_store.h"
+
+namespace combdraft::desk {
+namespace {
+
+constexpr int kLowest_px = 32;     // buttons
+constexpr int kDrawing_lines = 10;  // height of a drawing in lines of text
+
+}  // namespace
+
+LeftComparePage::LeftComparePage(QWidget* parent) : QWidget(parent) {
+  setObjectName(QStringLiteral("page"));
+  QVBoxLayout* column = pageColumn(this, tr("Recovered and saved"), [this] { Q_EMIT done(); });
+  auto* both = new QHBoxLayout;
+  both->setSpacing(14);
+  const int height = fontMetrics().height() * kDrawing_lines;
+  for (Side& side : sides_) {
+    auto* box = new QFrame(this);
+    box->setObjectName(QStringLiteral("card"));
+    auto* inside = new QVBoxLayout(box);
+    inside->setContentsMargins(12, 8, 12, 10);
+    side.title = new QLabel(box);
+    side.title->setWordWrap(true);
+    side.title->setTextFormat(Qt::PlainText);
+    QFont font = side.title->font();
+    font.setWeight(QFont::DemiBold);
+    side.title->setFont(font);
+    side.picture = new QLabel(box);
+    side.picture->setMinimumHeight(height);
+    side.picture->setAlignment(Qt::AlignCenter);
+    side.picture->setTextFormat(Qt::PlainText);
+    side.picture->setWordWrap(true);
+    inside->addWidget(side.title);
+    inside->addWidget(side.picture, 1);
+    both->addWidget(box, 1);
+  }
+  column->addLayout(both);
+  auto* what = new QLabel(tr("What differs in the recovered plan"), this);
+  what->setProperty("soft", true);
+  column->addWidget(what);
+  changes_ = new QListWidget(this);
+  changes_->setAccessibleName(what->text());
+  changes_->setWordWrap(true);
+  column->addWidget(changes_, 1);
+  auto* buttons = new QHBoxLayout;
+  openRecovered_ = new QPushButton(tr("Open recovered"), this);
+  openRecovered_->setProperty("primary", true);
+  openSaved_ = new QPushButton(tr("Open the saved one"), this);
+  openSaved_->setToolTip(tr("The recovered plan stays and is offered again"));
+  for (QPushButton* button : {openRecovered_, openSaved_}) {
+    button->setMinimumHeight(kLowest_px);
+    button->setAccessibleName(button->text());
+    buttons->addWidget(button);
+  }
+  buttons->addStretch(1);
+  column->addLayout(buttons);
+  connect(openRecovered_, &QPushButton::clicked, this, [this] { Q_EMIT recoveredWanted(left_); });
+  connect(openSaved_, &QPushButton::clicked, this, [this] { Q_EMIT savedWanted(left_.originalPath); });
+}
+
+void LeftComparePage::showSide(Side& side, const QString& title, const Result<plan::Plan>& plan) {
+  side.title->setText(title);
+  side.picture->setAccessibleName(tr("Drawing: %1").arg(title));
+  if (!plan) return side.picture->setText(QString::fromStdString(describe(plan.error())));
+  const int height = fontMetrics().height() * kDrawing_lines;
+  side.picture->setPixmap(planDrawing(*plan, {height * 3, height}, devicePixelRatioF(), sheet::screenPalette()));
+}
+
+void LeftComparePage::show(const store::LeftPlan& left) {
+  left_ = left;
+  const store::DrawingMark mark(left);
+  const Result<plan::Plan> recovered = store::peekLeftPlan(left);
+  const Result<store::OpenedPlan> opened = store::openPlan(left.originalPath);
+  const Result<plan::Plan> saved = opened ? Result<plan::Plan>(opened->plan) : Result<plan::Plan>(opened.error());
+  showSide(sides_[0], tr("Recovered: %1, changed %2").arg(leftTitle(left), QLocale().toString(left.when, QLocale::ShortFormat)), recovered);
+  showSide(sides_[1], tr("Saved in %1").arg(QFileInfo(left.originalPath).fileName()), saved);
+  changes_->clear();
+  if (recovered && saved) {
+    const QStringList lines = planChanges(*saved, *recovered);
+    changes_->addItems(lines.isEmpty() ? QStringList(tr("Nothing that is drawn or typed differs.")) : lines);
+  }
+  openRecovered_->setEnabled(recovered.ok());
+  openSaved_->setEnabled(saved.ok());
+}
+
+void LeftComparePage::keyPressEvent(QKeyEvent* event) {
+  if (event->key() == Qt::Key_Escape) {
+    Q_EMIT done();
+    return;
+  }
+  QWidget::keyPressEvent(event);
+}
+
+}  // namespace combdraft::desk

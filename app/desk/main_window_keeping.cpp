@@ -1,0 +1,232 @@
+// The window's part that keeps a plan from harm: one writer, changes from
+// outside, edits that were refused, and what to say after a fault.
+#include <QFileInfo>
+#include <QPlainTextEdit>
+#include <set>
+
+#include "app/desk/fault_page.h"
+#include "app/desk/main_window.h"
+#include "app/desk/message_bar.h"
+#include "app/desk/message_topics.h"
+#include "app/store/plan_store.h"
+
+namespace combdraft::desk {
+namespace {
+
+using Access = document::DocumentController::Access;
+
+const QString kFault = QStringLiteral("fault");
+const QString kRefused = QStringLiteral("refused");
+
+// Commands that change the plan or its file. Whatever else would, the
+// controller refuses.
+bool changesPlan(const QString& id) {
+  static const std::set<QString> kIds{
+      QStringLiteral("file.save"),   QStringLiteral("edit.undo"),     QStringLiteral("edit.redo"),
+      QStringLiteral("edit.cut"),    QStringLiteral("edit.paste"),    QStringLiteral("choice.copy"),
+      QStringLiteral("choice.empty"), QStringLiteral("choice.rename"), QStringLiteral("choice.remove"),
+      QStringLiteral("choice.next"), QStringLiteral("choice.take"),   QStringLiteral("choice.aim"),
+      QStringLiteral("choice.suggest")};
+  const bool isTool = id.startsWith(QLatin1String("tool.")) && id != QLatin1String("tool.select") && id != QLatin1String("tool.measure");
+  return isTool || id.startsWith(QLatin1String("piece.")) || kIds.contains(id);
+}
+
+QString fileName(const document::FileIdentity& file) { return QFileInfo(file.path).fileName(); }
+
+QString roomText(const document::NoRoom& room) {
+  using For = document::NoRoom::For;
+  const QString found = QLocale().toString(static_cast<qulonglong>(room.found));
+  const QString most = QLocale().toString(static_cast<qulonglong>(room.most));
+  QString what;
+  switch (room.what) {
+    case For::Pieces: what = MainWindow::tr("the plan would have %1 pieces; a plan file holds at most %2"); break;
+    case For::Sections: what = MainWindow::tr("the plan would have %1 sections; a plan file holds at most %2"); break;
+    case For::Formulas: what = MainWindow::tr("the plan would have %1 formulas; a plan file holds at most %2"); break;
+    case For::Treatments: what = MainWindow::tr("the plan would have %1 root shadows and glazes; a plan file holds at most %2"); break;
+    case For::Notes: what = MainWindow::tr("the plan would have %1 notes; a plan file holds at most %2"); break;
+    case For::Choices: what = MainWindow::tr("the plan would have %1 choices; a plan file holds at most %2"); break;
+    case For::Points: what = MainWindow::tr("the plan would have %1 points in all; a plan file holds at most %2"); break;
+    case For::LinePoints: what = MainWindow::tr("a line would have %1 points; a plan file holds at most %2"); break;
+    case For::OutlinePoints: what = MainWindow::tr("an outline would have %1 points; a plan file holds at most %2"); break;
+    case For::Text: what = MainWindow::tr("a text would have %1 bytes; a plan file holds at most %2 (a letter takes one to four)"); break;
+    case For::Name: what = MainWindow::tr("a name would have %1 bytes; a plan file holds at most %2 (a letter takes one to four)"); break;
+    case For::FileBytes: what = MainWindow::tr("the plan would have %1 bytes; a plan file holds at most %2"); break;
+    case For::FileValues: what = MainWindow::tr("the plan would have more values than the %2 that a plan file holds"); break;
+  }
+  return room.what == For::FileValues ? what.arg(QString(), most) : what.arg(found, most);
+}
+
+}  // namespace
+
+QString holderText(const store::PlanHolder& holder) {
+  if (holder.isThisProgram) return MainWindow::tr("in another window of this program");
+  if (holder.process == 0) return MainWindow::tr("by a program that did not say who it is");
+  return MainWindow::tr("by process %1 (%2) on the computer %3")
+      .arg(holder.process)
+      .arg(holder.program.isEmpty() ? MainWindow::tr("no name") : holder.program,
+           holder.computer.isEmpty() ? MainWindow::tr("without a name") : holder.computer);
+}
+
+void MainWindow::declareKeepingActions() {
+  actions_.add({QStringLiteral("file.openAnyway"), tr("Open an&yway for changes"),
+                tr("Change a plan that is open elsewhere too; who saves last is asked first"), {}, {}, [this] { openAnyway(); },
+                {[this] { return whileWorking()() && controller_.access() == Access::ReadOnly; }, tr("Only for a plan that may only be read")}});
+  actions_.add({QStringLiteral("file.openAsCopy"), tr("Go on in a &copy"),
+                tr("What may only be read becomes a new plan of your own, not saved yet"), {}, {}, [this] { openAsCopy(); },
+                {[this] { return whileWorking()() && controller_.access() == Access::ReadOnly; }, tr("Only for a plan that may only be read")}});
+  actions_.add({QStringLiteral("file.faults"), tr("Reports of &faults…"),
+                tr("What the program wrote down when it ended itself; nothing is ever sent"), {}, {},
+                [this] { turnTo(Page::Faults); }});
+  actions_.add({QStringLiteral("view.workOutLook"), tr("&Work out the look"),
+                tr("After a careful start: works out the look of the plan"), {}, {}, [this] { resumeLook(); },
+                {[this] { return whileWorking()() && lookPaused_; }, tr("The look is worked out by itself")}});
+}
+
+void MainWindow::connectKeeping() {
+  using document::DocumentController;
+  connect(&controller_, &DocumentController::editRefused, this, &MainWindow::sayRefused);
+  connect(&controller_, &DocumentController::accessChanged, this, [this] {
+    if (controller_.access() == Access::Full) messages_->clear(kInUse);
+    titleChanged();
+    actions_.refresh();
+  });
+  actions_.setHold([this](const QString& id) {
+    if (controller_.access() == Access::Full || !changesPlan(id)) return QString();
+    return tr("This plan may only be read: it is open elsewhere. Open it anyway, or go on in a copy");
+  });
+  connect(&fileWatch_, &store::FileWatch::changedOnDisk, this, &MainWindow::sayChanged);
+  connect(&fileWatch_, &store::FileWatch::goneFromDisk, this, &MainWindow::sayGone);
+  connect(&fileWatch_, &store::FileWatch::asKnownAgain, this, [this] { messages_->clear(kOnDisk); });
+  connect(faults_, &FaultPage::done, this, [this] { turnBack(); });
+  connect(faults_, &FaultPage::removeWanted, this, [this] {
+    removeReports();
+    faults_->fill(store::findFaultReports(places_.faultFolder));
+  });
+  connect(faults_, &FaultPage::copied, this,
+          [this] { messages_->say({Message::Kind::News, tr("The report is on the clipboard. Nothing was sent."), {}, kFault}); });
+  if (!settingsTrouble_.isEmpty() && allWindows().size() == 1)  // said once
+    messages_->say({Message::Kind::Caution, settingsTrouble_, {}, QStringLiteral("settings")});
+}
+
+// ---- one writer ---------------------------------------------------------------
+
+void MainWindow::takeLock(const QString& path) {
+  messages_->clear(kInUse);
+  messages_->clear(kOnDisk);
+  switch (planLock_.take(path)) {
+    case store::PlanLock::Standing::Others: {
+      const store::PlanHolder holder = planLock_.holder();
+      planLock_ = {};  // of the plan before
+      inUseBy_ = holderText(holder);
+      controller_.setAccess(Access::ReadOnly);
+      return sayInUse();
+    }
+    case store::PlanLock::Standing::CannotTell:
+      return messages_->say({Message::Kind::News,
+                             tr("No file can be made beside %1, so that another program that opens it cannot be noticed. "
+                                "If saving fails, a copy elsewhere is offered.").arg(QFileInfo(path).fileName()),
+                             {}, kInUse});
+    case store::PlanLock::Standing::Held:
+    case store::PlanLock::Standing::None: return;
+  }
+}
+
+void MainWindow::sayInUse() {
+  messages_->say({Message::Kind::Caution,
+                  tr("%1 is open elsewhere, %2. Here it can be read, not changed.").arg(fileName(controller_.file()), inUseBy_),
+                  {{tr("Open anyway"), [this] { openAnyway(); }},
+                   {tr("Open as a copy"), [this] { openAsCopy(); }},
+                   {tr("Only read"), {}}},
+                  kInUse});
+}
+
+void MainWindow::openAnyway() {
+  (void)planLock_.takeAnyway(controller_.file().path);
+  controller_.setAccess(Access::Full);
+  fileWatch_.look();  // it may have been saved elsewhere meanwhile
+}
+
+void MainWindow::openAsCopy() {
+  planLock_.giveBack();
+  controller_.replaceModified(controller_.document(), {});
+  messages_->clear(kInUse);
+  messages_->say({Message::Kind::News, tr("This is a copy of your own now. It is not saved yet."), {}, QStringLiteral("file")});
+}
+
+void MainWindow::sayRefused(const document::Refusal& refusal) {
+  if (refusal.why == document::Refusal::Why::ReadOnly) return sayInUse();
+  messages_->say({Message::Kind::Caution, tr("Not done: %1.").arg(roomText(refusal.room)), {}, kRefused});
+}
+
+// ---- changes from outside -------------------------------------------------------
+
+void MainWindow::sayChanged() {
+  const document::FileIdentity file = controller_.file();
+  messages_->say({Message::Kind::Caution,
+                  controller_.isModified() ? tr("%1 was changed on the disk by another program; you have changes here too.").arg(fileName(file))
+                                           : tr("%1 was changed on the disk by another program.").arg(fileName(file)),
+                  {{tr("Read it anew"), [this] { readAnew(); }},
+                   {tr("Save as…"), [this] { saveAs(); }},
+                   {tr("Keep mine"),
+                    [this] {
+                      const document::FileIdentity now = controller_.file();
+                      controller_.markDiffering({now.path, store::contentKeyOf(now.path)});
+                    }}},
+                  kOnDisk});
+}
+
+void MainWindow::sayGone() {
+  controller_.markDiffering(controller_.file());
+  messages_->say({Message::Kind::Caution,
+                  tr("%1 is not there any more: it was moved, renamed or deleted. The plan here is whole, and not saved anywhere else.")
+                      .arg(fileName(controller_.file())),
+                  {{tr("Save it there again"), [this] { writeTo(controller_.file().path, {}); }},
+                   {tr("Save as…"), [this] { saveAs(); }},
+                   {tr("Stay"), {}}},
+                  kOnDisk});
+}
+
+void MainWindow::readAnew() {
+  if (!controller_.isModified()) return readAnewNow();
+  messages_->say({Message::Kind::Caution,
+                  tr("Your changes would give way to what stands in %1. Undo brings them back.").arg(fileName(controller_.file())),
+                  {{tr("Read it anew"), [this] { readAnewNow(); }}, {tr("Stay"), {}}},
+                  kQuestion});
+}
+
+// One step of undo, so that nothing anybody made is lost.
+void MainWindow::readAnewNow() {
+  const Result<store::OpenedPlan> opened = store::openPlan(controller_.file().path);
+  if (!opened) return tellError(QString::fromStdString(describe(opened.error())));
+  messages_->clear(kOnDisk);
+  if (controller_.access() == Access::ReadOnly) {
+    controller_.replace(opened->plan, opened->file);
+    controller_.setAccess(Access::ReadOnly);
+    return;
+  }
+  (void)controller_.edit(opened->plan, tr("Read anew from the disk"));
+  controller_.markSaved(opened->file);
+}
+
+// ---- faults -------------------------------------------------------------------
+
+void MainWindow::offerFaults() {
+  const std::vector<store::FaultReport> reports = store::findFaultReports(places_.faultFolder);
+  faults_->fill(reports);
+  if (reports.empty()) return;
+  QString text = tr("The program ended itself the last time: something in it was not as it should be.");
+  if (!store::findLeftPlans(recoveryRoot_).empty()) text += u' ' + tr("Work that was not saved is offered on the start page.");
+  messages_->say({Message::Kind::Caution, text + u' ' + tr("A report says where in the program; nothing was sent."),
+                  {{tr("Read the report"), [this] { turnTo(Page::Faults); }},
+                   {tr("Remove it"), [this] { removeReports(); }},
+                   {tr("Later"), {}}},
+                  kFault});
+}
+
+void MainWindow::removeReports() {
+  const Result<void> removed = store::removeFaultReports(store::findFaultReports(places_.faultFolder));
+  if (!removed) return tellError(QString::fromStdString(describe(removed.error())));
+  messages_->say({Message::Kind::News, tr("The reports were removed."), {}, kFault});
+}
+
+}  // namespace combdraft::desk

@@ -1,0 +1,154 @@
+#include "app/document/plan_room.h"
+
+#include <algorithm>
+#include <variant>
+
+#include "engine/plan/field_info.h"
+#include "engine/plan/json_reader.h"
+#include "engine/plan/json_writer.h"
+
+namespace combdraft::document {
+namespace {
+
+namespace limits = plan::limits;
+using For = NoRoom::For;
+
+// What an item takes in a file at most, apart from its points and texts (own
+// estimate: a piece with every field set has about 60 values in 1,600 bytes).
+constexpr std::size_t kItem_bytes = 2500, kItemValues = 90;
+constexpr std::size_t kPoint_bytes = 90, kPointValues = 3;
+
+struct Counted {
+  std::size_t pieces = 0, sections = 0, formulas = 0, treatments = 0, notes = 0, choices = 0;
+  std::size_t points = 0, longestLine = 0, longestOutline = 0, longestText = 0, longestName = 0;
+  std::size_t bytes = 0, values = 0;
+
+  void text(const std::string& text) {
+    longestText = std::max(longestText, text.size());
+    bytes += 6 * text.size();  // a control character becomes six
+  }
+  void name(const std::string& name) { longestName = std::max(longestName, name.size()); }
+  void extra(const plan::Extra& extra) {
+    for (const auto& [key, json] : extra) {
+      bytes += 6 * key.size() + 4 * json.size();  // it is written indented
+      values += json.size() / 2 + 1;
+    }
+  }
+  void line(std::size_t count) {
+    points += count;
+    longestLine = std::max(longestLine, count);
+  }
+  void piece(const plan::Piece& piece) {
+    line(piece.line.size());
+    text(piece.note);
+    name(piece.label);
+    name(piece.foil);
+    extra(piece.extra);
+    values += 2 * piece.dropOuts.size();
+    bytes += 60 * piece.dropOuts.size();
+  }
+
+  void operator()(const plan::PlanInfo& info) {
+    text(info.notes);
+    name(info.title);
+    extra(info.extra);
+    for (const std::string* json : {&info.agreedJson, &info.visitsJson, &info.logJson}) {
+      bytes += 4 * json->size();
+      values += json->size() / 2;
+    }
+  }
+  void operator()(const plan::Head& head) {
+    line(head.part.size());
+    points += head.whorls.size();
+    extra(head.extra);
+  }
+  void operator()(const plan::Hair& hair) {
+    extra(hair.extra);
+    bytes += 300 * (hair.bands.size() + hair.scattered.size());
+    values += 8 * (hair.bands.size() + hair.scattered.size());
+  }
+  void operator()(const plan::Formula& formula) {
+    ++formulas;
+    text(formula.text);
+    for (const std::string* one : {&formula.letter, &formula.kind, &formula.origin, &formula.date}) name(*one);
+    extra(formula.extra);
+  }
+  void operator()(const plan::Section& section) {
+    ++sections;
+    name(section.label);
+    points += section.outline.size();
+    longestOutline = std::max(longestOutline, section.outline.size());
+    extra(section.extra);
+    for (const plan::RetiredPiece& retired : section.retired) {
+      piece(retired);
+      bytes += kItem_bytes;
+      values += kItemValues;
+    }
+    if (section.layout) {
+      points += section.layout->pivot ? 1 : 0;
+      bytes += kItem_bytes + 80 * section.layout->empty.size();
+      values += kItemValues + 3 * section.layout->empty.size();
+    }
+  }
+  void operator()(const plan::Piece& one) {
+    ++pieces;
+    piece(one);
+  }
+  void operator()(const plan::Treatment& treatment) {
+    ++treatments;
+    extra(treatment.extra);
+  }
+  void operator()(const plan::Note& note) {
+    ++notes;
+    ++points;
+    text(note.text);
+    extra(note.extra);
+  }
+  void operator()(const plan::Choice& choice) {
+    ++choices;
+    name(choice.name);
+    extra(choice.extra);
+    bytes += 300 * choice.targets.size();
+    values += 8 * choice.targets.size();
+  }
+};
+
+// Asked only when an estimate on the safe side says that it may be too much:
+// twins, for one, are counted, and take no room in a file.
+std::optional<NoRoom> missingInFile(const plan::Plan& plan, std::size_t points) {
+  const std::string bytes = plan::writePlan(plan);
+  if (bytes.size() > limits::kFileBytes) return NoRoom{For::FileBytes, bytes.size(), limits::kFileBytes};
+  if (plan::readPlan(bytes)) return std::nullopt;
+  if (points > limits::kPoints) return NoRoom{For::Points, points, limits::kPoints};
+  return NoRoom{For::FileValues, limits::kValues + 1, limits::kValues};
+}
+
+}  // namespace
+
+std::optional<NoRoom> roomMissing(const plan::Plan& plan) {
+  Counted is;
+  for (const auto& [id, item] : plan.items()) {
+    std::visit(is, *item);
+    is.bytes += kItem_bytes;
+    is.values += kItemValues;
+  }
+  const NoRoom counts[] = {{For::Pieces, is.pieces, limits::kPieces},
+                           {For::Sections, is.sections, limits::kSections},
+                           {For::Formulas, is.formulas, limits::kFormulas},
+                           {For::Treatments, is.treatments, limits::kTreatments},
+                           {For::Notes, is.notes, limits::kNotes},
+                           {For::Choices, is.choices, limits::kChoices},
+                           {For::LinePoints, is.longestLine, limits::kLinePoints},
+                           {For::OutlinePoints, is.longestOutline, limits::kOutlinePoints},
+                           {For::Text, is.longestText, limits::kTextBytes},
+                           {For::Name, is.longestName, limits::kLineBytes}};
+  for (const NoRoom& count : counts)
+    if (count.found > count.most) return count;
+  is.values += kPointValues * is.points;
+  is.bytes += kPoint_bytes * is.points;
+  if (is.points > limits::kPoints || is.bytes > limits::kFileBytes || is.values > limits::kValues)
+    return missingInFile(plan, is.points);
+  return std::nullopt;
+}
+
+}  // namespace combdraft::document

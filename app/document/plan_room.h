@@ -1,0 +1,29 @@
+#pragma once
+// Whether a plan still fits into its file. A file has limits (engine/plan/
+// field_info.h), and what the reader would refuse must not come about in the
+// first place: it could not be saved.
+#include <cstddef>
+#include <optional>
+
+#include "engine/plan/plan.h"
+
+namespace combdraft::document {
+
+struct NoRoom {
+  enum class For {
+    Pieces, Sections, Formulas, Treatments, Notes, Choices, Points,
+    LinePoints, OutlinePoints,  ///< of one line, of one outline
+    Text, Name,                 ///< bytes of one text, of one name or label
+    FileBytes, FileValues
+  };
+  For what = For::Pieces;
+  std::size_t found = 0, most = 0;
+  bool operator==(const NoRoom&) const = default;
+};
+
+/// The first limit that `plan` goes beyond, or nothing. Counting takes well
+/// under a millisecond; a plan that comes near the size of a file is written in
+/// memory to know.
+std::optional<NoRoom> roomMissing(const plan::Plan& plan);
+
+}  // namespace combdraft::document
