@@ -70,7 +70,7 @@ struct Counted {
   void operator()(const plan::Formula& formula) {
     ++formulas;
     text(formula.text);
-    for (const std::string* one : {&formula.letter, &formula.kind, &formula.origin, &formula.date}) name(*one);
+    for (const std::string* one : {&formula.letter, &formula.kind, &formula.leaflet.origin, &formula.leaflet.read}) name(*one);
     extra(formula.extra);
   }
   void operator()(const plan::Section& section) {

@@ -16,7 +16,7 @@
 #include "app/desk/start_page.h"
 #include "app/store/fault_report.h"
 #include "engine/base/expect.h"
-#include "tests/app/child_role.h"
+#include "tests/support/child_role.h"
 #include "tests/app/desk_fixture.h"
 
 using namespace combdraft;

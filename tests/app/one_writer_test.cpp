@@ -9,7 +9,7 @@
 
 #include "app/desk/message_bar.h"
 #include "app/store/plan_lock.h"
-#include "tests/app/child_role.h"
+#include "tests/support/child_role.h"
 #include "tests/app/desk_fixture.h"
 
 using namespace combdraft;

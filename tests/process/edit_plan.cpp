@@ -87,7 +87,7 @@ class Hand {
     // Plans of all sizes: some hundred pieces come and go.
     const plan::ItemId id = "piece-" + std::to_string(1 + static_cast<int>(chance() * 300));
     if (next.find<plan::Piece>(id) && chance() < 0.3) {
-      next.remove(id);
+      next.put(id, plan::ItemPtr());
     } else {
       plan::Piece piece;
       piece.choice = next.info().activeChoice;
@@ -97,7 +97,7 @@ class Hand {
     }
     controller_.edit(next, QStringLiteral("Edit"));
     say("E " + std::to_string(number_) + ' ' + std::to_string(now_ms()));
-    if (chance() < 0.02) save();
+    if (chance() < 0.008) save();
     ++number_;
     next_.start(static_cast<int>(2 + 30 * chance()));
   }

@@ -14,7 +14,7 @@
 #include "app/store/plan_store.h"
 #include "app/store/recovery.h"
 #include "engine/plan/json_writer.h"
-#include "tests/app/child_role.h"
+#include "tests/support/child_role.h"
 
 using namespace combdraft;
 using document::DocumentController;
