@@ -3,6 +3,7 @@
 #include <filesystem>
 
 #include "app/command/commands.h"
+#include "app/paint/sheet_page.h"
 #include "app/command/progress.h"
 #include "app/controls/theme.h"
 #include "app/paint/export_page.h"

@@ -5,13 +5,36 @@
 #include "engine/plan/clip.h"
 
 namespace combdraft::desk {
+namespace {
 
-std::unique_ptr<QMimeData> pictureMime(const paint::Page& picture) {
-  auto mime = std::make_unique<QMimeData>();
-  mime->setData(QStringLiteral("image/svg+xml"), paint::svgText(picture));
-  if (const Result<QByteArray> png = paint::pngBytes(picture, {})) mime->setData(QStringLiteral("image/png"), *png);
-  return mime;
-}
+const QString kSvg = QStringLiteral("image/svg+xml"), kPng = QStringLiteral("image/png");
+
+/// Draws its pictures when a program asks for one: most copies are pasted here, and
+/// a picture of the whole sheet takes a second.
+class PictureMime : public QMimeData {
+ public:
+  explicit PictureMime(paint::Page picture) : picture_(std::move(picture)) {}
+
+  QStringList formats() const override { return QMimeData::formats() << kSvg << kPng; }
+  bool hasFormat(const QString& type) const override { return formats().contains(type); }
+
+ protected:
+  QVariant retrieveData(const QString& type, QMetaType preferred) const override {
+    if (type == kSvg) return paint::svgText(picture_);
+    if (type == kPng) {
+      const Result<QByteArray> png = paint::pngBytes(picture_, {});
+      return png ? QVariant(*png) : QVariant();
+    }
+    return QMimeData::retrieveData(type, preferred);
+  }
+
+ private:
+  paint::Page picture_;
+};
+
+}  // namespace
+
+std::unique_ptr<QMimeData> pictureMime(const paint::Page& picture) { return std::make_unique<PictureMime>(picture); }
 
 std::unique_ptr<QMimeData> clipMime(const std::string& clip, const paint::Page& picture) {
   std::unique_ptr<QMimeData> mime = pictureMime(picture);

@@ -8,6 +8,7 @@
 #include "app/desk/message_topics.h"
 #include "app/desk/new_plan_page.h"
 #include "app/store/plan_store.h"
+#include "engine/plan/plan_file.h"
 
 namespace combdraft::desk {
 namespace {
@@ -88,6 +89,15 @@ void MainWindow::openNow(const QString& path) {
   settings_.addRecent(plan.file.path, store::shownTitle(plan.plan, plan.file.path));
   settings_.setLastFolder(QFileInfo(plan.file.path).absolutePath());
   messages_->clear(QStringLiteral("file"));
+  if (plan.migration.isNone())
+    messages_->clear(kFormat);
+  else
+    messages_->say({Message::Kind::News,
+                     tr("%1 was written by an older program (format %2) and was read as format %3. Saving writes the newer one and keeps this file "
+                        "beside it as %1%4.")
+                         .arg(QFileInfo(path).fileName()).arg(plan.migration.from).arg(plan.migration.to)
+                         .arg(QLatin1String(plan::kPreviousEnding.data(), static_cast<qsizetype>(plan::kPreviousEnding.size()))),
+                     {}, kFormat});
   turnTo(Page::Work);
   controller_.replace(std::move(plan.plan), std::move(plan.file));
   takeLock(controller_.file().path);

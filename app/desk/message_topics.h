@@ -9,6 +9,7 @@ namespace combdraft::desk {
 inline const QString kQuestion = QStringLiteral("question");
 inline const QString kInUse = QStringLiteral("in-use");
 inline const QString kOnDisk = QStringLiteral("on-disk");
+inline const QString kFormat = QStringLiteral("format");
 inline const QString kLeft = QStringLiteral("left");
 
 /// Who has a plan open: "process 4711 (combdraft) on the computer salon".

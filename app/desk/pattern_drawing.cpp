@@ -25,7 +25,7 @@ std::shared_ptr<const paint::Scene> patternScene(const plan::Plan& head, const p
 namespace {
 
 QRectF shownOf(const paint::Scene& scene, head::ViewName view) {
-  return paint::scalpPath(scene.head(), view).boundingRect().adjusted(-kAround_mm, -kAround_mm, kAround_mm, kAround_mm);
+  return scene.head().lines(view).scalp.boundingRect().adjusted(-kAround_mm, -kAround_mm, kAround_mm, kAround_mm);
 }
 
 double scaleOf(const QRectF& shown, const QSize& size) {

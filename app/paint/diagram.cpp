@@ -364,7 +364,7 @@ Items diagramItems(const Scene& scene, head::ViewName name, const DiagramStyle& 
     std::move(own.begin(), own.end(), std::back_inserter(items));
   }
   // What lies behind the head is dashed where hair is seen, never across the face.
-  const QPainterPath scalp = scalpPath(scene.head(), name);
+  const QPainterPath& scalp = scene.head().lines(name).scalp;
   for (DrawingItem& item : items)
     if (item.role == Role::Hidden) item.clip = scalp;
   std::stable_partition(items.begin(), items.end(),

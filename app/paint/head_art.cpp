@@ -2,7 +2,9 @@
 
 #include <QCoreApplication>
 #include <algorithm>
+#include <array>
 #include <cmath>
+#include <mutex>
 
 #include "app/paint/outline_reader.h"
 #include "app/paint/strip.h"
@@ -71,8 +73,8 @@ QPainterPath pathThrough(const head::SheetView& view, const std::vector<Vec3>& p
   return path;
 }
 
-void addGuide(Items& items, const HeadScene& scene, const head::SheetView& view, const char* id,
-              const std::vector<Vec3>& line, const Palette& palette, const Ink& ink) {
+void addGuide(std::vector<HeadLines::Guide>& guides, const HeadScene& scene, const head::SheetView& view, const char* id,
+              const std::vector<Vec3>& line) {
   QPainterPath path;
   std::vector<Vec3> run;
   const auto flush = [&] {
@@ -85,74 +87,24 @@ void addGuide(Items& items, const HeadScene& scene, const head::SheetView& view,
         scene.hairline.above_mm(p) > -0.5 ? run.push_back(p) : flush();
     flush();
   }
-  if (path.isEmpty()) return;
-  DrawingItem item = lineItem(id, Role::Guide, path, palette.guide, ink(0.16));
-  item.style.dash_mm = {ink(0.75), ink(0.65)};
-  item.style.cap = Qt::FlatCap;
-  items.push_back(std::move(item));
+  if (!path.isEmpty()) guides.push_back({id, path});
 }
 
-void addGuides(Items& items, const HeadScene& scene, const head::SheetView& view,
-               const Palette& palette, const Ink& ink) {
+std::vector<HeadLines::Guide> guidesOf(const HeadScene& scene, const head::SheetView& view) {
+  std::vector<HeadLines::Guide> guides;
   const ViewName name = view.name();
   const head::HeadShape& shape = scene.shape;
   // The centre line lies on the outline in profile, the ear-to-ear line on it
   // from the front and the back: not drawn twice.
-  addGuide(items, scene, view, "ridge", head::parietalRidge(shape, scene.hairline), palette, ink);
-  addGuide(items, scene, view, "occipital", head::occipitalLine(shape, scene.hairline), palette,
-           ink);
+  addGuide(guides, scene, view, "ridge", head::parietalRidge(shape, scene.hairline));
+  addGuide(guides, scene, view, "occipital", head::occipitalLine(shape, scene.hairline));
   if (name != ViewName::Front && name != ViewName::Back)
-    addGuide(items, scene, view, "ear-to-ear", head::earToEarLine(shape), palette, ink);
+    addGuide(guides, scene, view, "ear-to-ear", head::earToEarLine(shape));
   if (name != ViewName::Left && name != ViewName::Right)
-    addGuide(items, scene, view, "centre", head::centreLine(shape, scene.hairline), palette, ink);
+    addGuide(guides, scene, view, "centre", head::centreLine(shape, scene.hairline));
+  return guides;
 }
 
-}  // namespace
-
-HeadScene::HeadScene(const plan::Head& head)
-    : shape(axesOf(head)), hairline(shape, head.hairline), crown(crownOf(head, shape)),
-      places_(std::make_shared<const head::PlaceNamer>(shape, hairline)) {}
-
-head::SheetView HeadScene::view(ViewName name) const {
-  return name == ViewName::Crown ? head::SheetView::crown(shape, crown) : head::SheetView(name);
-}
-
-QColor skinColour(plan::SkinTone tone, const Palette& palette) {
-  switch (tone) {
-    case plan::SkinTone::Paper: return palette.skin;
-    case plan::SkinTone::Light: return QColor(0xF0, 0xD9, 0xC6);
-    case plan::SkinTone::Medium: return QColor(0xD9, 0xB4, 0x94);
-    case plan::SkinTone::Tan: return QColor(0xB4, 0x86, 0x63);
-    case plan::SkinTone::Deep: return QColor(0x6F, 0x4E, 0x3B);
-  }
-  return palette.skin;
-}
-
-QColor scalpColour(plan::SkinTone tone, const Palette& palette) {
-  return tone == plan::SkinTone::Paper ? palette.scalp : skinColour(tone, palette).darker(104);
-}
-
-QRectF frameOf(ViewName view) {
-  const head::ViewFrame f =
-      view == ViewName::Crown
-          ? head::SheetView::crown(head::HeadShape(), head::HeadShape().pointAlong(Vec3::UnitZ()))
-                .frame()
-          : head::SheetView(view).frame();
-  return {f.left_mm, f.top_mm, f.width_mm, f.height_mm};
-}
-
-QString viewTitle(ViewName view) {
-  const auto words = [](const char* text) { return QCoreApplication::translate("View", text); };
-  switch (view) {
-    case ViewName::Front: return words("Front");
-    case ViewName::Back: return words("Back");
-    case ViewName::Left: return words("Client's left");
-    case ViewName::Right: return words("Client's right");
-    case ViewName::Top: return words("Top");
-    case ViewName::Crown: return words("Crown");
-  }
-  return {};
-}
 
 QPainterPath scalpPath(const HeadScene& scene, ViewName name) {
   const head::SheetView view = scene.view(name);
@@ -199,6 +151,73 @@ QPainterPath scalpPath(const HeadScene& scene, ViewName name) {
   return path;
 }
 
+HeadLines linesOf(const HeadScene& scene, ViewName name) {
+  const head::SheetView view = scene.view(name);
+  HeadLines lines{scalpPath(scene, name), {}, guidesOf(scene, view)};
+  for (const LineRun& run : splitBySight(scene.shape, view, scene.hairline.outline(720)))
+    if (run.sight == Sight::Seen) lines.hairline.push_back(pathThrough(view, run.points));
+  return lines;
+}
+
+}  // namespace
+
+struct HeadScene::Kept {
+  struct One {
+    std::once_flag once;
+    HeadLines lines;
+  };
+  std::array<One, head::kAllViews.size()> of;
+};
+
+HeadScene::HeadScene(const plan::Head& head)
+    : shape(axesOf(head)), hairline(shape, head.hairline), crown(crownOf(head, shape)),
+      places_(std::make_shared<const head::PlaceNamer>(shape, hairline)), kept_(std::make_shared<Kept>()) {}
+
+const HeadLines& HeadScene::lines(ViewName name) const {
+  Kept::One& one = kept_->of.at(static_cast<std::size_t>(name));
+  std::call_once(one.once, [&] { one.lines = linesOf(*this, name); });
+  return one.lines;
+}
+
+head::SheetView HeadScene::view(ViewName name) const {
+  return name == ViewName::Crown ? head::SheetView::crown(shape, crown) : head::SheetView(name);
+}
+
+QColor skinColour(plan::SkinTone tone, const Palette& palette) {
+  switch (tone) {
+    case plan::SkinTone::Paper: return palette.skin;
+    case plan::SkinTone::Light: return QColor(0xF0, 0xD9, 0xC6);
+    case plan::SkinTone::Medium: return QColor(0xD9, 0xB4, 0x94);
+    case plan::SkinTone::Tan: return QColor(0xB4, 0x86, 0x63);
+    case plan::SkinTone::Deep: return QColor(0x6F, 0x4E, 0x3B);
+  }
+  return palette.skin;
+}
+
+QColor scalpColour(plan::SkinTone tone, const Palette& palette) {
+  return tone == plan::SkinTone::Paper ? palette.scalp : skinColour(tone, palette).darker(104);
+}
+
+QRectF frameOf(ViewName view) {
+  static const head::ViewFrame closeUp =
+      head::SheetView::crown(head::HeadShape(), head::HeadShape().pointAlong(Vec3::UnitZ())).frame();
+  const head::ViewFrame f = view == ViewName::Crown ? closeUp : head::SheetView(view).frame();
+  return {f.left_mm, f.top_mm, f.width_mm, f.height_mm};
+}
+
+QString viewTitle(ViewName view) {
+  const auto words = [](const char* text) { return QCoreApplication::translate("View", text); };
+  switch (view) {
+    case ViewName::Front: return words("Front");
+    case ViewName::Back: return words("Back");
+    case ViewName::Left: return words("Client's left");
+    case ViewName::Right: return words("Client's right");
+    case ViewName::Top: return words("Top");
+    case ViewName::Crown: return words("Crown");
+  }
+  return {};
+}
+
 QPainterPath viewClip(ViewName view) {
   QPainterPath clip;
   view == ViewName::Crown ? clip.addEllipse(frameOf(view)) : clip.addRect(frameOf(view));
@@ -227,9 +246,7 @@ DrawingItem viewRing(ViewName view, const Palette& palette, const Ink& ink) {
 
 Items headArt(const HeadScene& scene, ViewName name, plan::SkinTone tone, const Palette& palette,
               const Ink& ink, Guides guides) {
-  Items items;
-  const head::SheetView view = scene.view(name);
-  Items lines;
+  Items items, lines;
   if (name != ViewName::Crown) {
     const head::HeadAxes& axes = scene.shape.axes();
     const head::ArtScale by = head::artScale(axes, name);
@@ -265,20 +282,24 @@ Items headArt(const HeadScene& scene, ViewName name, plan::SkinTone tone, const 
       }
     }
   }
-  const QPainterPath scalp = scalpPath(scene, name);
+  const HeadLines& own = scene.lines(name);
   DrawingItem ground;
   ground.id = QStringLiteral("scalp");
   ground.role = Role::Scalp;
-  ground.path = scalp;
+  ground.path = own.scalp;
   ground.style.fill = scalpColour(tone, palette);
   items.push_back(std::move(ground));
-  if (guides == Guides::Shown) addGuides(items, scene, view, palette, ink);
-  for (const LineRun& run : splitBySight(scene.shape, view, scene.hairline.outline(720)))
-    if (run.sight == Sight::Seen)
-      items.push_back(lineItem("hairline", Role::Hairline, pathThrough(view, run.points),
-                               palette.softInk, ink(0.23)));
+  if (guides == Guides::Shown)
+    for (const HeadLines::Guide& guide : own.guides) {
+      DrawingItem item = lineItem(guide.id, Role::Guide, guide.path, palette.guide, ink(0.16));
+      item.style.dash_mm = {ink(0.75), ink(0.65)};
+      item.style.cap = Qt::FlatCap;
+      items.push_back(std::move(item));
+    }
+  for (const QPainterPath& stretch : own.hairline)
+    items.push_back(lineItem("hairline", Role::Hairline, stretch, palette.softInk, ink(0.23)));
   if (name == ViewName::Crown)
-    lines.push_back(lineItem("outline", Role::Outline, scalp, palette.ink, ink(0.33)));
+    lines.push_back(lineItem("outline", Role::Outline, own.scalp, palette.ink, ink(0.33)));
   for (DrawingItem& line : lines) items.push_back(std::move(line));
   clipToView(items, name);
   return items;

@@ -4,6 +4,7 @@
 // c = 90 mm, p = 2.4) scaled per axis; scalp, hairline and guides are drawn
 // from the head model itself, so that moved hairlines follow.
 #include <memory>
+#include <vector>
 
 #include "app/paint/drawing.h"
 #include "app/paint/ink.h"
@@ -14,6 +15,17 @@
 
 namespace combdraft::paint {
 
+/// What a view shows of a bare head's own lines, in mm of the view.
+struct HeadLines {
+  QPainterPath scalp;                 ///< closed outline of the hair-bearing skin
+  std::vector<QPainterPath> hairline; ///< its seen stretches
+  struct Guide {
+    const char* id;
+    QPainterPath path;
+  };
+  std::vector<Guide> guides;          ///< those that are seen and drawn in this view
+};
+
 /// One head, ready to be drawn in any view.
 struct HeadScene {
   head::HeadShape shape;
@@ -23,9 +35,14 @@ struct HeadScene {
   explicit HeadScene(const plan::Head& head);
   const head::PlaceNamer& places() const { return *places_; }
   head::SheetView view(head::ViewName name) const;
+  /// Worked out when first asked for and kept: they take thousands of steps onto the
+  /// surface, and every view is drawn far more often than its head changes. Any thread.
+  const HeadLines& lines(head::ViewName name) const;
 
  private:
+  struct Kept;
   std::shared_ptr<const head::PlaceNamer> places_;
+  std::shared_ptr<Kept> kept_;
 };
 
 /// Skin and scalp fills for a tone; Paper = uncoloured line art.
@@ -37,9 +54,6 @@ enum class Guides { Shown, Omitted };
 
 Items headArt(const HeadScene& scene, head::ViewName view, plan::SkinTone tone,
               const Palette& palette, const Ink& ink, Guides guides);
-
-/// Closed outline of the hair-bearing skin as seen in a view, mm.
-QPainterPath scalpPath(const HeadScene& scene, head::ViewName view);
 
 /// What a drawing of the view shows.
 QRectF frameOf(head::ViewName view);

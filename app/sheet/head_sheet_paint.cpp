@@ -145,7 +145,7 @@ void HeadSheet::paintOverlay(QPainter& painter, const ViewPlace& place) const {
   // What is hidden is dashed where hair is seen, never across the face.
   const auto overHair = [&](const QPolygonF& line) {
     painter.save();
-    painter.setClipPath(toWidget(place, paint::scalpPath(scene_->head(), place.view)), Qt::IntersectClip);
+    painter.setClipPath(toWidget(place, scene_->head().lines(place.view).scalp), Qt::IntersectClip);
     painter.drawPolyline(line);
     painter.restore();
   };

@@ -27,9 +27,12 @@ Result<OpenedPlan> openPlan(const QString& path) {
   // Read once, so that the key is that of what was opened.
   plan::Disk disk;
   const auto bytes = disk.read(path.toStdString(), plan::limits::kFileBytes);
-  Result<plan::Plan> plan = bytes ? plan::readPlan(*bytes) : bytes.error();
-  if (plan) return OpenedPlan{std::move(plan).value(), {QFileInfo(path).absoluteFilePath(), keyOf(*bytes)}};
-  Error error = plan.error();
+  Result<plan::PlanAsRead> read = bytes ? plan::readPlanAsRead(*bytes) : bytes.error();
+  if (read) {
+    plan::PlanAsRead made = std::move(read).value();
+    return OpenedPlan{std::move(made.plan), {QFileInfo(path).absoluteFilePath(), keyOf(*bytes)}, std::move(made.migration)};
+  }
+  Error error = read.error();
   error.file = path.toStdString();
   return error;
 }

@@ -6,12 +6,14 @@
 
 #include "app/document/document_controller.h"
 #include "engine/base/result.h"
+#include "engine/plan/migrations.h"
 
 namespace combdraft::store {
 
 struct OpenedPlan {
   plan::Plan plan;
   document::FileIdentity file;
+  plan::Migration migration{};  ///< from an older format
 };
 
 /// Opens a plan file; errors name the file and the place in it.

@@ -274,3 +274,14 @@ TEST_CASE("every control can be reached by Tab, has a name, and is large enough 
     CHECK(reached.contains(isInRow ? button->group()->checkedButton() : control));
   }
 }
+
+TEST_CASE("a plan of an older format opens, says so, and stands unchanged until it is saved", "[window]") {
+  Desk desk;
+  const QString old = QStringLiteral(COMBDRAFT_TESTS_DIR "/format/1/every-field.json"), path = desk.dir.filePath(QStringLiteral("old.json"));
+  REQUIRE(QFile::copy(old, path));
+  desk.window->openPath(path);
+  CHECK(desk.window->messages().text().contains(QStringLiteral("format 1")));
+  CHECK(desk.window->messages().text().contains(QStringLiteral("old.json.previous")));
+  CHECK_FALSE(desk.window->controller().isModified());
+  CHECK(desk.window->controller().document().find<plan::Formula>("formula-1")->leaflet.origin == "leaflet");
+}

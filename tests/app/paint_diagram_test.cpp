@@ -156,7 +156,7 @@ TEST_CASE("the scalp drawn from the model lies on the bundled line art", "[paint
         head::ViewName::Top}) {
     for (const OutlinePath& art : bundledOutline(view)) {
       if (art.kind != QLatin1String("scalp")) continue;
-      const QRectF drawn = art.path.boundingRect(), ours = scalpPath(scene, view).boundingRect();
+      const QRectF drawn = art.path.boundingRect(), ours = scene.lines(view).scalp.boundingRect();
       INFO(head::viewWord(view));
       CHECK(ours.left() == Approx(drawn.left()).margin(1.2));
       CHECK(ours.right() == Approx(drawn.right()).margin(1.2));
@@ -169,15 +169,15 @@ TEST_CASE("the scalp drawn from the model lies on the bundled line art", "[paint
 TEST_CASE("a moved hairline moves in the drawing", "[paint]") {
   plan::Head head;
   head.hairline.front_mm = 10;
-  const double plain = scalpPath(HeadScene{plan::Head{}}, head::ViewName::Front).boundingRect().top();
+  const double plain = HeadScene{plan::Head{}}.lines(head::ViewName::Front).scalp.boundingRect().top();
   const auto lowest = [](const HeadScene& scene) {
     return scene.hairline.pointAt(0).z();
   };
   CHECK(lowest(HeadScene(head)) == Approx(lowest(HeadScene(plan::Head{})) + 10).margin(0.01));
-  const QPainterPath moved = scalpPath(HeadScene(head), head::ViewName::Front);
+  const QPainterPath moved = HeadScene(head).lines(head::ViewName::Front).scalp;
   CHECK(moved.boundingRect().top() == Approx(plain));
   CHECK_FALSE(moved.contains(QPointF(0, -52)));  // bare forehead now
-  CHECK(scalpPath(HeadScene{plan::Head{}}, head::ViewName::Front).contains(QPointF(0, -52)));
+  CHECK(HeadScene{plan::Head{}}.lines(head::ViewName::Front).scalp.contains(QPointF(0, -52)));
 }
 
 TEST_CASE("a piece is described in salon words", "[paint]") {

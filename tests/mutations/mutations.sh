@@ -88,3 +88,23 @@ mutation blurred-lightness 'the eye blurs L*, not light' \
 mutation sweep-skipped 'the part is not swept: only its usual place is looked at' \
   engine/look/openings.cpp 'The sweep finds*' \
   's/for \(double s = -kFarthest_mm; s <= kFarthest_mm; s \+= kCoarse_mm\)/for (double s = 0; s <= 0; s += kCoarse_mm)/'
+
+mutation folder-not-synced 'a save does not sync the folder' \
+  engine/plan/plan_file.cpp '[file]' \
+  '/if \(const auto synced = disk\.syncFolder/,/return named\(synced\.error/d'
+
+mutation migration-drops-a-field 'the scalp contact of format 1 is lost on the way to format 2' \
+  engine/plan/migrations.cpp '[format]' \
+  's/leaflet\.add\(std::string\(key\.after\), taken\(formula, key\.before\)\);/if (JsonValue value = taken(formula, key.before); key.before != "scalpContact") leaflet.add(std::string(key.after), std::move(value));/'
+
+mutation limit-removed 'a list may have as many entries as it likes' \
+  engine/plan/json_reader.cpp '[reader]' \
+  's/    if \(count > most\)/    if (count > most * 1000)/'
+
+mutation autosave-gives-up 'autosave is off after a failure' \
+  app/store/recovery.cpp '[recovery]' \
+  's/const bool waits = newest_ && serial_ > writtenSerial_;/const bool waits = newest_ \&\& serial_ > writtenSerial_ \&\& failures_ == 0;/'
+
+mutation lock-ignored 'a plan that another program has open is taken' \
+  app/store/plan_lock.cpp '[lock]' \
+  's/if \(next->error\(\) == QLockFile::LockFailedError\) \{/if (false) {/'

@@ -75,8 +75,23 @@ expect 1 "cut.json: " check cut.json
 expect 1 "cut.json: " look cut.json
 expect 1 "cut.json: " draw cut.json --layer diagram --out a.svg
 check "no picture of a wrong plan" test ! -e a.svg
-sed 's/"version": *1/"version": 99/' "$plan" > newer.json
+sed 's/"version": *[0-9]*/"version": 99/' "$plan" > newer.json
 expect 1 "newer program is needed" check newer.json
+
+# older formats: read, told, upgraded; the file before stays beside the new one
+old="$source/tests/format/1/every-field.json"
+cp "$old" old.json
+expect 0 "" upgrade old.json --out new.json
+check "upgrade says what it did" grep -q "format 1 to 2" out
+check "upgrade leaves the old file alone" cmp -s old.json "$old"
+check "what upgrade wrote is the newest format" grep -q '"version": 2' new.json
+expect 0 "" upgrade new.json --out new.json
+check "upgrade keeps the file before" cmp -s new.json new.json.previous
+expect 2 "--out" upgrade old.json
+expect 3 "nothing.json: there is no such file" upgrade nothing.json --out x.json
+expect 3 "no/such/x.json: the file could not be written" upgrade old.json --out no/such/x.json
+"$program" check old.json >out 2>err
+check "check says that a format is older" grep -q "format 1 to 2" out
 printf '{"a": 1}' > other.json
 expect 1 "not a plan" check other.json
 printf 'hello' > text.json

@@ -1,0 +1,258 @@
+// A window that is used at random for a long time:
+//
+//   soak SECONDS [SEED [PLAN]]     60 1 an example
+//
+// Draws, drags, types, presses keys and triggers commands. At the end it undoes and
+// redoes everything and compares. It fails on a warning of Qt's, on a plan that does
+// not come back, on memory that grows without end, and on a moment in which the
+// window's thread itself worked for more than kStall_ms on one turn of its loop,
+// except in what is listed below. Time in which the machine gave the thread no
+// processor is not the window's and is reported apart.
+#include <time.h>
+
+#include <QApplication>
+#include <QAbstractButton>
+#include <QDialog>
+#include <QDir>
+#include <QFile>
+#include <QMouseEvent>
+#include <QStandardPaths>
+#include <QTemporaryDir>
+#include <QTest>
+#include <QTimer>
+#include <cstdio>
+#include <cstdlib>
+#include <map>
+
+#include "app/controls/theme.h"
+#include "app/desk/main_window.h"
+#include "app/sheet/head_sheet.h"
+#include "app/store/plan_store.h"
+#include "engine/base/random.h"
+
+using namespace combdraft;
+
+namespace {
+
+constexpr double kStall_ms = 100;
+/// Commands that leave the plan or the program, or that open a dialog of the system's.
+const QStringList kLeftOut{QStringLiteral("file.quit"),  QStringLiteral("file.open"),      QStringLiteral("file.new"),
+                           QStringLiteral("file.start"), QStringLiteral("window.close"),   QStringLiteral("window.new"),
+                           QStringLiteral("file.saveAs"), QStringLiteral("file.picture"),  QStringLiteral("file.openAsCopy")};
+/// What may take longer, and why.
+const QStringList kMayStall{
+    QStringLiteral("file.save"),     // the disk is asked whether it has the bytes
+    QStringLiteral("pattern.save"),  // the same
+};
+
+double threadSeconds() {
+  timespec t{};
+  clock_gettime(CLOCK_THREAD_CPUTIME_ID, &t);
+  return static_cast<double>(t.tv_sec) + 1e-9 * static_cast<double>(t.tv_nsec);
+}
+
+long memory_MB() {
+  long pages = 0, resident = 0;
+  if (FILE* file = std::fopen("/proc/self/statm", "r")) {
+    if (std::fscanf(file, "%ld %ld", &pages, &resident) != 2) resident = 0;
+    std::fclose(file);
+  }
+  return resident * 4096 / (1 << 20);
+}
+
+int warnings = 0;
+void onMessage(QtMsgType type, const QMessageLogContext&, const QString& text) {
+  if (type == QtDebugMsg || type == QtInfoMsg) return;
+  // The offscreen platform cannot do what a screen can; that is no warning of ours.
+  if (text.contains(QLatin1String("This plugin does not support"))) return;
+  if (++warnings <= 20) std::fprintf(stderr, "WARNING: %s\n", qPrintable(text));
+}
+
+class Soak {
+ public:
+  Soak(desk::MainWindow& window, std::uint64_t seed, int seconds)
+      : window_(window), seed_(seed), start_(window.controller().document()) {
+    QObject::connect(&beat_, &QTimer::timeout, [this] { beat(); });
+    QObject::connect(&gesture_, &QTimer::timeout, [this] { gesture(); });
+    QObject::connect(&minute_, &QTimer::timeout, [this] { report(); });
+    QTimer::singleShot(seconds * 1000, [this] { end(); });
+    beat_.setTimerType(Qt::PreciseTimer);
+    beat_.start(5);
+    gesture_.start(40);
+    minute_.start(60000);
+    wall_.start();
+    since_.start();
+    worked_ = threadSeconds();
+  }
+  int failures() const { return failures_; }
+
+ private:
+  double chance() { return randomUniform(seed_, ++drawn_, 0); }
+  template <class List>
+  const auto& oneOf(const List& list) {
+    return list[static_cast<typename List::size_type>(chance() * static_cast<double>(list.size()))];
+  }
+
+  void beat() {
+    const double worked = threadSeconds(), own_ms = 1000 * (worked - worked_);
+    const double wall_ms = static_cast<double>(wall_.nsecsElapsed()) / 1e6;
+    worked_ = worked;
+    wall_.restart();
+    if (ending_) return;
+    worstWall_ms_ = std::max(worstWall_ms_, wall_ms);
+    double& worst = worstOf_[last_];
+    worst = std::max(worst, own_ms);
+    if (own_ms > kStall_ms && !kMayStall.contains(last_)) ++stalls_[last_];
+  }
+
+  void gesture() {
+    ++gestures_;
+    for (QDialog* dialog : window_.findChildren<QDialog*>()) dialog->close();
+    const double what = chance();
+    if (what < 0.35) return drag();
+    if (what < 0.65) return key();
+    if (what < 0.9) return command();
+    if (what < 0.95) return click();
+    resize();
+  }
+
+  void drag() {
+    last_ = QStringLiteral("drag");
+    QWidget* sheet = &window_.headSheet();
+    const auto somewhere = [&] { return QPoint(static_cast<int>(chance() * sheet->width()), static_cast<int>(chance() * sheet->height())); };
+    QPoint at = somewhere();
+    const Qt::KeyboardModifiers with = chance() < 0.2 ? Qt::ShiftModifier : Qt::NoModifier;
+    QTest::mousePress(sheet, Qt::LeftButton, with, at);
+    for (int i = 0; i < 4; ++i) {
+      at += QPoint(static_cast<int>(60 * chance() - 30), static_cast<int>(60 * chance() - 30));
+      QMouseEvent move(QEvent::MouseMove, at, sheet->mapToGlobal(at), Qt::NoButton, Qt::LeftButton, with);
+      QApplication::sendEvent(sheet, &move);
+    }
+    QTest::mouseRelease(sheet, Qt::LeftButton, with, at);
+    if (chance() < 0.1) QTest::mouseDClick(sheet, Qt::LeftButton, with, at);
+  }
+
+  void key() {
+    static const QList<int> keys{Qt::Key_Left, Qt::Key_Right, Qt::Key_Up,  Qt::Key_Down,   Qt::Key_Tab,       Qt::Key_Space, Qt::Key_Return,
+                                 Qt::Key_Escape, Qt::Key_Delete, Qt::Key_1, Qt::Key_5,     Qt::Key_Period,    Qt::Key_Minus, Qt::Key_A,
+                                 Qt::Key_Backspace, Qt::Key_Home, Qt::Key_End, Qt::Key_PageDown};
+    QWidget* focus = QApplication::focusWidget() ? QApplication::focusWidget() : &window_.headSheet();
+    const int key = oneOf(keys);
+    last_ = QStringLiteral("key in %1").arg(QLatin1String(focus->metaObject()->className()));
+    QTest::keyClick(focus, static_cast<Qt::Key>(key), chance() < 0.15 ? Qt::ShiftModifier : Qt::NoModifier);
+  }
+
+  void command() {
+    const auto& specs = window_.actions().specs();
+    const QString id = oneOf(specs).id;
+    if (kLeftOut.contains(id)) return;
+    last_ = id;
+    window_.actions().action(id)->trigger();
+    // Pages are looked at for a moment only; questions are answered.
+    if (chance() < 0.5 && window_.actions().action(QStringLiteral("file.back"))->isEnabled())
+      window_.actions().action(QStringLiteral("file.back"))->trigger();
+  }
+
+  void click() {
+    QList<QWidget*> buttons;
+    for (auto* button : window_.findChildren<QAbstractButton*>())
+      if (button->isVisible() && button->isEnabled() && !button->text().contains(QLatin1String("elsewhere")) &&
+          !button->text().contains(QLatin1String("Open")) && !button->text().contains(QLatin1String("Save as")))
+        buttons << button;
+    if (buttons.isEmpty()) return;
+    QWidget* button = oneOf(buttons);
+    last_ = QStringLiteral("click on %1").arg(static_cast<QAbstractButton*>(button)->text());
+    QTest::mouseClick(button, Qt::LeftButton);
+  }
+
+  void resize() {
+    static const QList<QSize> sizes{{1180, 820}, {820, 1180}, {1366, 768}, {1920, 1080}, {760, 620}};
+    last_ = QStringLiteral("resize");
+    window_.resize(oneOf(sizes));
+  }
+
+  void report() {
+    const long now = memory_MB();
+    memory_.push_back(now);
+    std::printf("%5.0f s: %d gestures, %d undo steps, %ld MB, worst turn %.0f ms by the wall\n",
+                static_cast<double>(since_.elapsed()) / 1000, gestures_, window_.controller().undoStack().count(), now, worstWall_ms_);
+    std::fflush(stdout);
+  }
+
+  void fail(const QString& why) {
+    ++failures_;
+    std::printf("FAIL: %s\n", qPrintable(why));
+  }
+
+  void end() {
+    ending_ = true;
+    gesture_.stop();
+    report();
+    auto& controller = window_.controller();
+    controller.dropTentative();
+    const plan::Plan last = controller.document();
+    QUndoStack& undo = controller.undoStack();
+    const bool reachesStart = undo.count() > 0 && undo.index() > 0;
+    const int steps = undo.index();
+    while (undo.canUndo()) undo.undo();
+    if (reachesStart && !(controller.document() == start_)) fail(QStringLiteral("undoing everything is not the start"));
+    for (int i = 0; i < steps; ++i) undo.redo();
+    if (!(controller.document() == last)) fail(QStringLiteral("redoing everything is not the end"));
+    std::printf("slowest turns of the loop, the window's own work:\n");
+    std::multimap<double, QString, std::greater<>> worst;
+    for (const auto& [what, ms] : worstOf_) worst.emplace(ms, what);
+    int shown = 0;
+    for (const auto& [ms, what] : worst)
+      if (++shown <= 8) std::printf("  %6.1f ms  %s\n", ms, qPrintable(what));
+    for (const auto& [what, count] : stalls_) fail(QStringLiteral("%1 held the window up for more than %2 ms, %3 times").arg(what).arg(kStall_ms).arg(count));
+    if (warnings) fail(QStringLiteral("%1 warnings").arg(warnings));
+    // The first minutes fill what is kept on purpose; after that nothing may go on growing.
+    if (memory_.size() >= 12) {
+      const long early = memory_[memory_.size() / 3], late = memory_.back();
+      if (late > early + early / 4 + 100) fail(QStringLiteral("memory grew from %1 to %2 MB").arg(early).arg(late));
+    }
+    window_.recovery().close();
+    QApplication::exit(failures_ ? 1 : 0);
+  }
+
+  desk::MainWindow& window_;
+  std::uint64_t seed_, drawn_ = 0;
+  plan::Plan start_;
+  QTimer beat_, gesture_, minute_;
+  QElapsedTimer wall_, since_;
+  double worked_ = 0, worstWall_ms_ = 0;
+  QString last_ = QStringLiteral("start");
+  std::map<QString, double> worstOf_;
+  std::map<QString, int> stalls_;
+  std::vector<long> memory_;
+  int gestures_ = 0, failures_ = 0;
+  bool ending_ = false;
+};
+
+}  // namespace
+
+int main(int argc, char** argv) {
+  qInstallMessageHandler(onMessage);
+  QStandardPaths::setTestModeEnabled(true);
+  QApplication app(argc, argv);
+  QApplication::setApplicationName(QStringLiteral("combdraft-soak"));
+  controls::applyTheme(app, controls::ThemeName::Light);
+  const int seconds = argc > 1 ? std::atoi(argv[1]) : 60;
+  const std::uint64_t seed = argc > 2 ? std::strtoull(argv[2], nullptr, 10) : 1;
+  const QString plan = argc > 3 ? QString::fromLocal8Bit(argv[3]) : store::examplePlans().value(0);
+  QTemporaryDir folder;
+  const QString copy = folder.filePath(QStringLiteral("plan.json"));
+  if (seconds <= 0 || !QFile::copy(plan, copy)) {
+    std::fputs("soak SECONDS [SEED [PLAN]]\n", stderr);
+    return 2;
+  }
+  desk::MainWindow window({folder.filePath(QStringLiteral("settings.ini")), folder.filePath(QStringLiteral("recovery")),
+                           folder.filePath(QStringLiteral("patterns")), folder.filePath(QStringLiteral("faults")), nullptr, {}});
+  window.resize(1180, 820);
+  window.show();
+  if (!QTest::qWaitForWindowExposed(&window)) return 3;
+  window.openPath(copy);
+  std::printf("%s, seed %llu, %d s\n", qPrintable(QFileInfo(plan).fileName()), static_cast<unsigned long long>(seed), seconds);
+  const Soak soak(window, seed, seconds);
+  return QApplication::exec();
+}
