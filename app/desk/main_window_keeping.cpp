@@ -1,6 +1,7 @@
 // The window's part that keeps a plan from harm: one writer, changes from
 // outside, edits that were refused, and what to say after a fault.
 #include <QFileInfo>
+#include <QLocale>
 #include <QPlainTextEdit>
 #include <set>
 
@@ -86,7 +87,10 @@ void MainWindow::connectKeeping() {
   using document::DocumentController;
   connect(&controller_, &DocumentController::editRefused, this, &MainWindow::sayRefused);
   connect(&controller_, &DocumentController::accessChanged, this, [this] {
-    if (controller_.access() == Access::Full) messages_->clear(kInUse);
+    if (controller_.access() == Access::Full)
+      messages_->clear(kInUse);
+    else
+      view_.setTool(document::Tool::Select);  // nothing can be drawn
     titleChanged();
     actions_.refresh();
   });

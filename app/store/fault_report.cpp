@@ -12,6 +12,7 @@
 #include <QFileInfo>
 #include <QRegularExpression>
 #include <QStandardPaths>
+#include <algorithm>
 #include <array>
 #include <atomic>
 #include <cstring>
@@ -128,8 +129,7 @@ void keepWork() {
 }
 
 void expectationHook(const std::string& message) {
-  if (prepared.isEnding) return;  // broke once more while work was being kept
-  keepWork();
+  keepWork();  // not again when it was keeping the work that broke it
   writeReport("a broken expectation", reportOfExpectation(message).c_str());
 }
 

@@ -6,6 +6,7 @@
 #include <QStandardPaths>
 #include <QUuid>
 #include <algorithm>
+#include <array>
 
 #include "app/store/plan_store.h"
 #include "app/store/snapshot_folder.h"
@@ -29,15 +30,24 @@ std::unique_ptr<QLockFile> takenLock(const QString& folder) {
 
 bool isThere(const QString& path) { return QFileInfo(path).size() > 0; }
 
-// What a program wrote when it was about to end is newer than what it had
-// written before, as long as it is whole.
+const std::array kNewestFirst{kSnapshotLast, kSnapshotQuick, kSnapshotDocument};
+
+bool holdsDocument(const QString& folder) {
+  return std::any_of(kNewestFirst.begin(), kNewestFirst.end(), [&](const QString& name) { return isThere(folder + u'/' + name); });
+}
+
+// The newest that is whole; when none is, the one that was synced.
 QString documentIn(const QString& folder) {
-  const QString last = folder + u'/' + kSnapshotLast, usual = folder + u'/' + kSnapshotDocument;
-  if (!isThere(last)) return usual;
-  if (!isThere(usual)) return last;
+  QString last;
   plan::Disk disk;
-  const auto bytes = disk.read(last.toStdString(), plan::limits::kFileBytes);
-  return bytes && plan::readPlan(*bytes) ? last : usual;
+  for (const QString& name : kNewestFirst) {
+    const QString path = folder + u'/' + name;
+    if (!isThere(path)) continue;
+    const auto bytes = disk.read(path.toStdString(), plan::limits::kFileBytes);
+    if (bytes && plan::readPlan(*bytes)) return path;
+    last = path;
+  }
+  return last;
 }
 
 bool isSameAsFile(const QString& document, const QString& path) {
@@ -89,7 +99,7 @@ std::vector<LeftPlan> findLeftPlans(const QString& root) {
     // Only what is known to hold nothing is cleared away: a folder without a
     // plan that no program can still be about to fill, or one whose plan is the
     // saved file. What could not be read is listed.
-    const bool holdsNone = !isThere(folder + u'/' + kSnapshotDocument) && !isThere(folder + u'/' + kSnapshotLast);
+    const bool holdsNone = !holdsDocument(folder);
     const bool isOld = QFileInfo(folder).lastModified().secsTo(QDateTime::currentDateTime()) > kFilledWithin_s;
     if (holdsNone && !isOld) continue;
     const QString document = documentIn(folder);

@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 #include <QEvent>
 #include <algorithm>
+#include <utility>
 #include <vector>
 
 namespace combdraft::store {
@@ -14,7 +15,7 @@ constexpr milliseconds kWaitForDisk{5000}, kWaitForLock{1000};
 
 // Every Recovery of the program, for its last moment.
 struct All {
-  std::timed_mutex mutex;
+  std::mutex mutex;
   std::vector<Recovery*> list;
 };
 All& all() {
@@ -22,11 +23,22 @@ All& all() {
   return *everything;
 }
 
+// A program that is about to end may hold the lock itself, somewhere below.
+std::unique_lock<std::mutex> lockInTime(std::mutex& mutex) {
+  const auto until = std::chrono::steady_clock::now() + kWaitForLock;
+  std::unique_lock lock(mutex, std::try_to_lock);
+  while (!lock && std::chrono::steady_clock::now() < until) {
+    std::this_thread::sleep_for(milliseconds(2));
+    (void)lock.try_lock();
+  }
+  return lock;
+}
+
 }  // namespace
 
 Recovery::Recovery(document::DocumentController& controller, QString root, RecoveryPace pace,
                    std::shared_ptr<plan::Disk> disk, QObject* parent)
-    : QObject(parent), controller_(controller), root_(std::move(root)), pace_(pace), folder_(root_, std::move(disk)) {
+    : QObject(parent), controller_(controller), root_(std::move(root)), pace_(pace), disk_(std::move(disk)), folder_(root_, disk_) {
   stands_.setSingleShot(true);
   connect(&stands_, &QTimer::timeout, this, [this] {
     attempts_ = 0;
@@ -38,6 +50,7 @@ Recovery::Recovery(document::DocumentController& controller, QString root, Recov
   connect(&controller_, &document::DocumentController::fileChanged, this,
           [this] { controller_.isModified() ? note() : close(); });
   worker_ = std::jthread([this](const std::stop_token& stop) { work(stop); });
+  syncer_ = std::jthread([this](const std::stop_token& stop) { syncAlong(stop); });
   const std::scoped_lock lock(all().mutex);
   all().list.push_back(this);
 }
@@ -47,9 +60,11 @@ Recovery::~Recovery() {
     const std::scoped_lock lock(all().mutex);
     std::erase(all().list, this);
   }
+  // What the worker still hands over is still synced.
   worker_.request_stop();
-  wake_.notify_all();
   worker_.join();
+  syncer_.request_stop();
+  syncer_.join();
 }
 
 void Recovery::changed(const document::DocumentChange& change) {
@@ -113,25 +128,30 @@ QString Recovery::folder() const {
 }
 
 void Recovery::work(const std::stop_token& stop) {
-  std::unique_lock lock(mutex_);
+  Lock lock(mutex_);
   for (;;) {
     if (removeWanted_) {
-      removeWanted_ = false;
-      folderPath_.clear();
+      removeFolder(lock);
+      continue;
+    }
+    if (hasOldQuick()) {
+      notQuickSerial_ = 0;
       lock.unlock();
-      folder_.remove();
+      folder_.dropQuick();
       lock.lock();
       continue;
     }
-    const bool waits = newest_ && serial_ > writtenSerial_;
+    const bool waits = newest_ && serial_ > startedSerial_;
     if (!waits) urgent_ = false;
     const bool isLast = stop.stop_requested();
     if (waits && (urgent_ || isLast || Clock::now() >= due_)) {
-      writeNewest(lock);
+      handOver(lock);
       if (!isLast) continue;
     }
     if (isLast && !removeWanted_) return;
-    const auto isNews = [&, before = serial_] { return removeWanted_ || urgent_ || serial_ != before; };
+    const auto isNews = [&, before = serial_, started = startedSerial_] {
+      return removeWanted_ || urgent_ || serial_ != before || startedSerial_ != started || hasOldQuick();
+    };
     if (waits)
       wake_.wait_until(lock, stop, due_, isNews);
     else
@@ -139,26 +159,61 @@ void Recovery::work(const std::stop_token& stop) {
   }
 }
 
-void Recovery::writeNewest(std::unique_lock<std::timed_mutex>& lock) {
+void Recovery::removeFolder(Lock& lock) {
+  removeWanted_ = false;
+  folderPath_.clear();
+  toSync_.reset();
+  notQuickSerial_ = 0;
+  done_.wait(lock, [this] { return !isSyncing_; });
+  lock.unlock();
+  folder_.remove();
+  lock.lock();
+}
+
+void Recovery::handOver(Lock& lock) {
   const Snapshot snapshot = *newest_;
-  const std::uint64_t serial = serial_;
-  startedSerial_ = serial;
+  const std::uint64_t serial = startedSerial_ = serial_;
   urgent_ = false;
   lock.unlock();
-  const Result<void> result = folder_.write(snapshot);
+  const Result<SnapshotFolder::Quick> result = folder_.writeQuick(snapshot);
   lock.lock();
+  if (!result.ok()) return ended(serial, result.error());
+  notQuickSerial_ = *result == SnapshotFolder::Quick::Taken ? 0 : serial;
+  if (removeWanted_) return;  // closed meanwhile
   folderPath_ = folder_.path();
+  toSync_ = Sync{snapshot, serial, folderPath_};
+  wake_.notify_all();
+}
+
+void Recovery::syncAlong(const std::stop_token& stop) {
+  Lock lock(mutex_);
+  for (;;) {
+    wake_.wait(lock, stop, [this] { return toSync_.has_value(); });
+    if (!toSync_) return;
+    const Sync sync = *std::exchange(toSync_, std::nullopt);
+    isSyncing_ = true;
+    lock.unlock();
+    const Result<void> result = SnapshotFolder::writeSynced(sync.folder, sync.snapshot, *disk_);
+    lock.lock();
+    isSyncing_ = false;
+    ended(sync.serial, result);
+  }
+}
+
+void Recovery::ended(std::uint64_t serial, const Result<void>& result) {
   triedSerial_ = std::max(triedSerial_, serial);
   QString why;
   if (result.ok()) {
     writtenSerial_ = std::max(writtenSerial_, serial);
     failures_ = 0;
-  } else {
+  } else if (newest_) {
     why = QString::fromStdString(describe(result.error()));
     const int doubled = std::min(failures_++, 10);
     due_ = Clock::now() + milliseconds(std::min(pace_.retryFirst_ms << doubled, pace_.retryMost_ms));
+    startedSerial_ = writtenSerial_;  // all of it once more, with a new folder if need be
   }
   done_.notify_all();
+  wake_.notify_all();
   QMetaObject::invokeMethod(
       this,
       [this, serial, why] {
@@ -172,13 +227,13 @@ void Recovery::writeNewest(std::unique_lock<std::timed_mutex>& lock) {
 }
 
 bool Recovery::writeLastOfThis() {
-  const std::unique_lock lock(mutex_, kWaitForLock);
+  const Lock lock = lockInTime(mutex_);
   if (!lock || !newest_ || serial_ == writtenSerial_) return false;
   return writeLastSnapshot(root_, folderPath_, *newest_).ok();
 }
 
 int Recovery::writeLast() {
-  const std::unique_lock lock(all().mutex, kWaitForLock);
+  const Lock lock = lockInTime(all().mutex);
   if (!lock) return 0;
   int count = 0;
   for (Recovery* recovery : all().list) count += recovery->writeLastOfThis();

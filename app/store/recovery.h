@@ -8,8 +8,11 @@
 // never has to get round to it. Writing that fails is tried again for as long
 // as there is something to write; autosave cannot be turned off.
 //
-// The worker does what it is told in order, so that a snapshot being written
-// while its plan is saved or closed is removed after it was written.
+// The worker hands a snapshot to the system at once (it then outlives the
+// program), and a second thread brings it onto the disk (it then outlives the
+// power). A disk that keeps the second waiting for seconds does not hold up the
+// first. A snapshot being written while its plan is saved or closed is removed
+// after it was written.
 #include <QObject>
 #include <QTimer>
 #include <chrono>
@@ -27,7 +30,7 @@
 namespace combdraft::store {
 
 struct RecoveryPace {
-  int snapshotAfter_ms = 1000;  ///< after the first edit that is not on the disk; the rest of the 2 s is for writing
+  int snapshotAfter_ms = 1000;  ///< after the first edit that is not written; the rest of the 2 s is for writing
   int retryFirst_ms = 2000;     ///< after a failure; each later one doubles
   int retryMost_ms = 10000;
   int standsAfter_ms = 5000;    ///< from then on a recovered plan counts as opened
@@ -71,9 +74,14 @@ class Recovery : public QObject {
 
   void changed(const document::DocumentChange& change);
   void note();
+  using Lock = std::unique_lock<std::mutex>;
   void work(const std::stop_token& stop);
-  /// Called with the mutex held, which is free while the disk works.
-  void writeNewest(std::unique_lock<std::timed_mutex>& lock);
+  void syncAlong(const std::stop_token& stop);
+  // Called with the mutex held, which is free while the system works.
+  void handOver(Lock& lock);
+  void removeFolder(Lock& lock);
+  void ended(std::uint64_t serial, const Result<void>& result);
+  bool hasOldQuick() const { return notQuickSerial_ != 0 && writtenSerial_ >= notQuickSerial_; }
   bool writeLastOfThis();
 
   document::DocumentController& controller_;
@@ -84,20 +92,31 @@ class Recovery : public QObject {
   std::uint64_t closedSerial_ = 0;  ///< of the newest snapshot when it was last closed
 
   // shared, under the mutex
-  mutable std::timed_mutex mutex_;
+  mutable std::mutex mutex_;
   std::condition_variable_any wake_, done_;
   std::optional<Snapshot> newest_;
   std::uint64_t serial_ = 0;         ///< of `newest_`
-  std::uint64_t startedSerial_ = 0;  ///< newest that was begun to be written
+  std::uint64_t startedSerial_ = 0;  ///< newest that was handed to the system
   std::uint64_t writtenSerial_ = 0;  ///< on the disk
   std::uint64_t triedSerial_ = 0;    ///< written, or failed
   Clock::time_point due_{};          ///< when `newest_` is to be written
   int failures_ = 0;                 ///< in a row
   bool urgent_ = false, removeWanted_ = false;
   QString folderPath_;
+  struct Sync {
+    Snapshot snapshot;
+    std::uint64_t serial = 0;
+    QString folder;
+  };
+  std::optional<Sync> toSync_;
+  bool isSyncing_ = false;
+  /// What the system holds is older than this snapshot, which it would not
+  /// take; 0 = it is not. Once that one is synced, the older one goes.
+  std::uint64_t notQuickSerial_ = 0;
 
-  SnapshotFolder folder_;  ///< the worker's
-  std::jthread worker_;    ///< last: stops before the rest goes
+  const std::shared_ptr<plan::Disk> disk_;
+  SnapshotFolder folder_;         ///< the worker's
+  std::jthread worker_, syncer_;  ///< last: stop before the rest goes
 };
 
 }  // namespace combdraft::store

@@ -5,6 +5,7 @@
 #include <QJsonDocument>
 #include <QJsonObject>
 #include <QUuid>
+#include <algorithm>
 
 #include "engine/base/content_hash.h"
 #include "engine/plan/json_reader.h"
@@ -34,6 +35,21 @@ Result<void> put(const QString& folder, const QString& name, std::string_view by
   const auto renamed = disk.rename(fresh, whole);
   if (!renamed) disk.remove(fresh);
   return renamed;
+}
+
+/// The same without waiting for the disk; false = what was there still is.
+bool putUnsynced(const QString& folder, const QString& name, const std::string& bytes) {
+  const QString whole = folder + u'/' + name, fresh = whole + QStringLiteral(".quick");
+  QFile::remove(fresh);
+  QFile file(fresh);
+  const auto size = static_cast<qint64>(bytes.size());
+  if (!file.open(QIODevice::WriteOnly | QIODevice::NewOnly, kOwnerFile)) return false;
+  const bool isWhole = file.write(bytes.data(), size) == size && file.flush();
+  file.close();
+  plan::Disk disk;
+  if (isWhole && disk.rename(fresh.toStdString(), whole.toStdString())) return true;
+  QFile::remove(fresh);
+  return false;
 }
 
 SnapshotMeta metaOf(const Snapshot& snapshot, const std::string& bytes) {
@@ -68,7 +84,9 @@ SnapshotMeta readSnapshotMeta(const QString& folder) {
           std::max(0, meta[QLatin1String("attempts")].toInt())};
 }
 
-Result<void> writeSnapshotMeta(const QString& folder, const SnapshotMeta& meta, plan::Disk& disk) {
+namespace {
+
+std::string metaText(const SnapshotMeta& meta) {
   const QJsonObject object{{QStringLiteral("format"), plan::kFormatVersion},
                            {QStringLiteral("title"), meta.title},
                            {QStringLiteral("path"), meta.originalPath},
@@ -76,7 +94,13 @@ Result<void> writeSnapshotMeta(const QString& folder, const SnapshotMeta& meta, 
                            {QStringLiteral("snapshotKey"), keyText(meta.snapshotKey)},
                            {QStringLiteral("version"), meta.programVersion},
                            {QStringLiteral("attempts"), meta.attempts}};
-  return put(folder, kSnapshotMeta, QJsonDocument(object).toJson().toStdString(), disk);
+  return QJsonDocument(object).toJson().toStdString();
+}
+
+}  // namespace
+
+Result<void> writeSnapshotMeta(const QString& folder, const SnapshotMeta& meta, plan::Disk& disk) {
+  return put(folder, kSnapshotMeta, metaText(meta), disk);
 }
 
 SnapshotFolder::SnapshotFolder(QString root, std::shared_ptr<plan::Disk> disk)
@@ -98,12 +122,22 @@ Result<void> SnapshotFolder::make() {
   return disk_->syncFolder(root_.toStdString());
 }
 
-Result<void> SnapshotFolder::write(const Snapshot& snapshot) {
-  if (const auto made = make(); !made) return made;
+Result<SnapshotFolder::Quick> SnapshotFolder::writeQuick(const Snapshot& snapshot) {
+  if (const auto made = make(); !made) return made.error();
   const std::string bytes = plan::writePlan(snapshot.plan);
-  if (const auto done = put(path_, kSnapshotDocument, bytes, *disk_); !done) return done;
-  if (const auto done = writeSnapshotMeta(path_, metaOf(snapshot, bytes), *disk_); !done) return done;
-  return disk_->syncFolder(path_.toStdString());
+  if (!putUnsynced(path_, kSnapshotQuick, bytes)) return Quick::NotTaken;
+  // Until the first meta is on the disk, where the plan belongs must not be lost.
+  if (!QFile::exists(path_ + u'/' + kSnapshotMeta)) putUnsynced(path_, kSnapshotMeta, metaText(metaOf(snapshot, bytes)));
+  return Quick::Taken;
+}
+
+void SnapshotFolder::dropQuick() { QFile::remove(path_ + u'/' + kSnapshotQuick); }
+
+Result<void> SnapshotFolder::writeSynced(const QString& folder, const Snapshot& snapshot, plan::Disk& disk) {
+  const std::string bytes = plan::writePlan(snapshot.plan);
+  if (const auto done = put(folder, kSnapshotDocument, bytes, disk); !done) return done;
+  if (const auto done = writeSnapshotMeta(folder, metaOf(snapshot, bytes), disk); !done) return done;
+  return disk.syncFolder(folder.toStdString());
 }
 
 void SnapshotFolder::remove() {
@@ -135,6 +169,7 @@ Result<void> writeLastSnapshot(const QString& root, const QString& folder, const
 
 void emptySnapshotFolder(const QString& folder) {
   QFile::remove(folder + u'/' + kSnapshotLast);
+  QFile::remove(folder + u'/' + kSnapshotQuick);
   QFile::remove(folder + u'/' + kSnapshotDocument);
 }
 

@@ -4,9 +4,11 @@
 // lock means that the program ended without closing the plan.
 //
 //   lock        held while the program runs
-//   plan.json   the newest snapshot
-//   last.json   written by a program that was about to end itself; newer
+//   quick.json  the newest snapshot, handed to the system and not yet synced: it
+//               outlives the program, and after a power cut may be damaged
+//   plan.json   the newest that is on the disk for certain
 //   meta.json   where the plan belongs; written last
+//   last.json   written by a program that was about to end itself; newest of all
 #include <QLockFile>
 #include <QString>
 #include <memory>
@@ -35,6 +37,7 @@ struct SnapshotMeta {
 };
 
 inline const QString kSnapshotDocument = QStringLiteral("plan.json");
+inline const QString kSnapshotQuick = QStringLiteral("quick.json");
 inline const QString kSnapshotLast = QStringLiteral("last.json");
 inline const QString kSnapshotMeta = QStringLiteral("meta.json");
 inline const QString kSnapshotLock = QStringLiteral("lock");
@@ -43,21 +46,29 @@ SnapshotMeta readSnapshotMeta(const QString& folder);
 /// Replaces `meta.json` of a folder whose lock is free or ours.
 Result<void> writeSnapshotMeta(const QString& folder, const SnapshotMeta& meta, plan::Disk& disk);
 
-/// Not safe for two threads at once; the thread may change.
+/// Used by one thread at a time; `writeSynced` may run beside it.
 class SnapshotFolder {
  public:
-  /// A new folder below `root`, made by the first `write`.
+  /// A new folder below `root`, made by the first `writeQuick`.
   SnapshotFolder(QString root, std::shared_ptr<plan::Disk> disk);
   /// Leaves what was written where it is, and frees the lock.
   ~SnapshotFolder() = default;
 
-  /// Returns once document, meta and their names are on the disk. On error what
-  /// was there before is still there, whole.
-  Result<void> write(const Snapshot& snapshot);
+  enum class Quick { Taken, NotTaken };
+  /// Hands the snapshot to the system without waiting for the disk. An error
+  /// says that there is no folder to write to. NotTaken: `writeSynced` will tell
+  /// why; what the system had before stands there still.
+  Result<Quick> writeQuick(const Snapshot& snapshot);
+  /// Takes away what the system was handed: something newer was synced.
+  void dropQuick();
   /// The document first, so that no half removed folder is offered.
   void remove();
   /// "" = not made yet.
   const QString& path() const { return path_; }
+
+  /// Returns once document, meta and their names are on the disk. On error what
+  /// was there before is still there, whole.
+  static Result<void> writeSynced(const QString& folder, const Snapshot& snapshot, plan::Disk& disk);
 
  private:
   Result<void> make();

@@ -200,8 +200,9 @@ TEST_CASE("a plan whose picture ended the program is not drawn again", "[left]")
 
 TEST_CASE("what cannot be read says why, gives its bytes and stays", "[left]") {
   Left desk;
-  const QString document = desk.left().front().document;
-  REQUIRE(QFile::resize(document, 200));
+  const QString folder = desk.left().front().folder;
+  REQUIRE(QFile::remove(folder + QStringLiteral("/quick.json")));
+  REQUIRE(QFile::resize(folder + QStringLiteral("/plan.json"), 200));
   desk.open();
   const auto& row = desk.row();
   REQUIRE(row.trouble);

@@ -7,10 +7,13 @@
 #include <QThread>
 #include <functional>
 
+#include "app/cards/piece_card.h"
+#include "app/desk/card_column.h"
 #include "app/desk/message_bar.h"
 #include "app/store/plan_lock.h"
-#include "tests/support/child_role.h"
+#include "tests/app/card_helpers.h"
 #include "tests/app/desk_fixture.h"
+#include "tests/support/child_role.h"
 
 using namespace combdraft;
 using document::DocumentController;
@@ -113,6 +116,26 @@ TEST_CASE("every command that changes a plan is held back while it may only be r
     actionOf(desk, "file.back")->trigger();
     desk.window->controller().select(document::Selection::one("piece-1"));
   }
+}
+
+TEST_CASE("what is typed into a card of a plan that may only be read does not stay there", "[lock]") {
+  Desk desk;
+  const QString path = desk.file("shared");
+  tests::Child other("hold-lock", {path});
+  other.waitUntilReady();
+  desk.window->viewState().setTool(document::Tool::Section);
+  desk.window->openPath(path);
+  CHECK(desk.window->viewState().tool() == document::Tool::Select);  // nothing can be drawn
+  desk.press("Only read");
+  desk.window->controller().select(document::Selection::one("piece-1"));
+  auto* thickness = tests::numberNamed(*desk.window->cards().pieceCard(), QStringLiteral("Thickness"));
+  REQUIRE(thickness);
+  const QString before = thickness->edit()->text();
+  tests::typeInto(thickness->edit(), QStringLiteral("9"));
+  QTest::keyClick(thickness->edit(), Qt::Key_Return);
+  CHECK(thickness->edit()->text() == before);
+  CHECK(thickness->value() == 5);
+  CHECK(desk.window->messages().text().contains(QStringLiteral("open elsewhere")));
 }
 
 TEST_CASE("a plan that may only be read becomes a copy of one's own", "[lock]") {
