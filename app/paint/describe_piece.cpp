@@ -31,11 +31,14 @@ QString pieceName(const plan::Piece& piece) {
              : say("Piece %1").arg(pieceNumber(piece));
 }
 
-QString describePiece(const HeadScene& scene, const plan::Piece& piece) {
+QString placeWords(const HeadScene& scene, const plan::Piece& piece) {
   const std::vector<Vec3> line = surfaceLine(scene.shape, piece.line, 6);
+  return line.empty() ? QString() : placeWords(scene, line[line.size() / 2]);
+}
+
+QString describePiece(const plan::Piece& piece, const QString& place) {
   QStringList parts{pieceName(piece)};
   const QString label = QString::fromStdString(piece.label);
-  const QString place = line.empty() ? QString() : placeWords(scene, line[line.size() / 2]);
   if (!label.isEmpty() && !place.startsWith(label)) parts << label;
   if (!place.isEmpty()) parts << place;
   parts << millimetres(piece.thickness_mm);

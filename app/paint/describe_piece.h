@@ -11,8 +11,11 @@ namespace combdraft::paint {
 QString pieceNumber(const plan::Piece& piece);
 /// "Piece 7".
 QString pieceName(const plan::Piece& piece);
-/// "Piece 7, back left, 8 mm, starts 60 mm off the scalp".
-QString describePiece(const HeadScene& scene, const plan::Piece& piece);
+/// "back left": where the middle of a piece lies; "" for a piece without a line.
+/// About a millisecond, so a scene keeps it (PieceShape::place).
+QString placeWords(const HeadScene& scene, const plan::Piece& piece);
+/// "Piece 7, back left, 8 mm, starts 60 mm off the scalp". `place`: placeWords.
+QString describePiece(const plan::Piece& piece, const QString& place);
 /// "Section back left, 12 pieces, horizontal rows".
 QString describeSection(const HeadScene& scene, const plan::Plan& plan, const plan::ItemId& id,
                         const plan::Section& section);

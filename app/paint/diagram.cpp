@@ -90,7 +90,7 @@ class PiecePainter {
                const DiagramStyle& style)
       : scene_(scene), shape_(shape), piece_(*shape.piece), view_(scene.head().view(view)),
         palette_(style.palette), ink_(style.scale),
-        name_(describePiece(scene.head(), *shape.piece)) {}
+        name_(describePiece(*shape.piece, shape.place)) {}
 
   Items items() {
     for (const StripRun& run : splitBySight(view_, shape_.strip))

@@ -1,5 +1,7 @@
 #include "app/paint/scene.h"
 
+#include "app/paint/describe_piece.h"
+
 namespace combdraft::paint {
 
 Scene::Scene(const plan::Plan& plan, const plan::ItemId& choice, const Scene* before)
@@ -25,6 +27,7 @@ Scene::Scene(const plan::Plan& plan, const plan::ItemId& choice, const Scene* be
                            old->second->piece->thickness_mm == piece->thickness_mm;
     shape->strip = sameStrip ? old->second->strip
                              : makeStrip(head_->shape, piece->line, piece->thickness_mm);
+    shape->place = sameStrip ? old->second->place : placeWords(*head_, *piece);
     pieces_.push_back(std::move(shape));
   }
   for (const auto& [id, section] : plan_.sections(choice)) {

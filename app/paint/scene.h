@@ -15,6 +15,7 @@ struct PieceShape {
   plan::ItemPtr item;  ///< keeps `piece` alive
   const plan::Piece* piece = nullptr;
   Strip strip;
+  QString place;  ///< "back left"
 };
 struct SectionShape {
   plan::ItemId id;

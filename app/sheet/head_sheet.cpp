@@ -282,7 +282,7 @@ std::vector<plan::ItemId> HeadSheet::items() const {
 
 QString HeadSheet::describe(const plan::ItemId& id) const {
   if (const paint::PieceShape* piece = scene_->find(id))
-    return paint::describePiece(scene_->head(), *piece->piece);
+    return paint::describePiece(*piece->piece, piece->place);
   if (const auto* section = scene_->plan().find<plan::Section>(id))
     return paint::describeSection(scene_->head(), scene_->plan(), id, *section);
   if (const auto* note = scene_->plan().find<plan::Note>(id))

@@ -186,11 +186,11 @@ TEST_CASE("a piece is described in salon words", "[paint]") {
   plan::Piece piece = *plan.find<plan::Piece>("piece-2");
   piece.start_mm = 60;
   piece.thickness_mm = 8;
-  CHECK(describePiece(scene, piece).startsWith(QStringLiteral("Piece 2, ")));
-  CHECK(describePiece(scene, piece)
+  CHECK(describePiece(piece, placeWords(scene, piece)).startsWith(QStringLiteral("Piece 2, ")));
+  CHECK(describePiece(piece, placeWords(scene, piece))
             .endsWith(QStringLiteral("left, 8 mm, starts 60 mm off the scalp")));
   piece.start_mm = 0;
-  CHECK(describePiece(scene, piece).endsWith(QStringLiteral("starts at the scalp")));
+  CHECK(describePiece(piece, placeWords(scene, piece)).endsWith(QStringLiteral("starts at the scalp")));
 }
 
 }  // namespace
