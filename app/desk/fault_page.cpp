@@ -20,7 +20,7 @@ constexpr int kLowest_px = 32;  // buttons
 FaultPage::FaultPage(QWidget* parent) : QWidget(parent) {
   setObjectName(QStringLiteral("page"));
   QVBoxLayout* column = pageColumn(this, tr("Reports of faults"), [this] { Q_EMIT done(); });
-  auto* what = new QLabel(tr("Where in the program it ended itself, and what it was doing. A report holds nothing of a plan, no name "
+  auto* what = new QLabel(tr("Where in the program it ended itself, and what it was doing. A report holds no title, note, name "
                              "and no folder. This program sends nothing: if you want to tell its makers, read the "
                              "report, copy it, and send it yourself."),
                           this);
@@ -31,7 +31,7 @@ FaultPage::FaultPage(QWidget* parent) : QWidget(parent) {
   text_->setReadOnly(true);
   text_->setTabChangesFocus(true);
   text_->setAccessibleName(tr("Reports"));
-  text_->setPlaceholderText(tr("There is no report: the program has not ended itself."));
+  text_->setPlaceholderText(tr("There are no reports."));
   column->addWidget(text_, 1);
   auto* buttons = new QHBoxLayout;
   copy_ = new QPushButton(tr("Copy"), this);

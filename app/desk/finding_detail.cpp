@@ -55,7 +55,7 @@ QString lineText(const plan::Plan& plan, const advise::Finding& finding) {
            QString::fromUtf8(found->what.data(), static_cast<qsizetype>(found->what.size())));
 }
 
-/// "From 38 to 90 cm² right there, as far as the assumptions go; most depends on ...". Empty where
+/// "Between 38 and 90 cm² right there ...; it depends most on ...". Empty where
 /// it is not the largest block of its kind, whose range alone is worked out.
 QString rangeText(const advise::Advice& advice, const advise::Finding& finding) {
   const bool light = finding.kind == advise::FindingKind::LightBlock;
@@ -63,12 +63,12 @@ QString rangeText(const advise::Advice& advice, const advise::Finding& finding) 
   const look::Opening* worst = light ? advice.openings.worstLight() : advice.openings.worstDark();
   if (!worst || !(advise::wornOf(*worst) == finding.worn)) return {};
   const auto& range = light ? advice.openings.lightRange : advice.openings.darkRange;
-  if (!range) return FindingDetail::tr("From … to …: worked out when the hand rests.");
+  if (!range) return FindingDetail::tr("A low and a high value follow when the hand rests.");
   QStringList names;
   for (const std::string& name : range->movesMost) names << u'“' + paint::assumptionName(name) + u'”';
-  const QString span = FindingDetail::tr("From %1 to %2 cm² right there, as far as the assumptions go.")
+  const QString span = FindingDetail::tr("Between %1 and %2 cm² right there if the assumptions are a little off; real hair can differ more.")
                            .arg(controls::shownNumber(range->low_cm2, 0), controls::shownNumber(range->high_cm2, 0));
-  return names.isEmpty() ? span : span + u' ' + FindingDetail::tr("Most depends on %1.").arg(names.join(FindingDetail::tr(" and ")));
+  return names.isEmpty() ? span : span + u' ' + FindingDetail::tr("It depends most on %1.").arg(names.join(FindingDetail::tr(" and ")));
 }
 
 /// "Pieces 5, 7, 9: ", by their place in the order; empty for none.

@@ -9,6 +9,7 @@
 #include <QLocale>
 #include <QPushButton>
 
+#include "app/desk/error_text.h"
 #include "app/desk/left_plans_box.h"
 #include "app/desk/page_parts.h"
 #include "app/desk/plan_changes.h"
@@ -77,7 +78,7 @@ LeftComparePage::LeftComparePage(QWidget* parent) : QWidget(parent) {
 void LeftComparePage::showSide(Side& side, const QString& title, const Result<plan::Plan>& plan) {
   side.title->setText(title);
   side.picture->setAccessibleName(tr("Drawing: %1").arg(title));
-  if (!plan) return side.picture->setText(QString::fromStdString(describe(plan.error())));
+  if (!plan) return side.picture->setText(errorText(plan.error()));
   const int height = fontMetrics().height() * kDrawing_lines;
   side.picture->setPixmap(planDrawing(*plan, {height * 3, height}, devicePixelRatioF(), sheet::screenPalette()));
 }

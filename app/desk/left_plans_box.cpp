@@ -10,6 +10,7 @@
 #include <QVBoxLayout>
 
 #include "app/controls/flow_layout.h"
+#include "app/desk/error_text.h"
 #include "app/desk/plan_drawing.h"
 #include "app/sheet/screen_palette.h"
 
@@ -46,10 +47,10 @@ QString leftTitle(const store::LeftPlan& left) {
 QString leftBelongs(const store::LeftPlan& left) {
   const QString file = QFileInfo(left.originalPath).fileName();
   switch (left.file) {
-    case store::FileSince::NeverSaved: return LeftPlansBox::tr("It was never saved in a file.");
-    case store::FileSince::AsKnown: return LeftPlansBox::tr("Belongs to %1, which still holds what it held when it was last opened or saved.").arg(file);
-    case store::FileSince::Changed: return LeftPlansBox::tr("Belongs to %1, which holds something else by now.").arg(file);
-    case store::FileSince::Gone: return LeftPlansBox::tr("Belongs to %1, which is not there any more.").arg(file);
+    case store::FileSince::NeverSaved: return LeftPlansBox::tr("No saved file is known for it.");
+    case store::FileSince::AsKnown: return LeftPlansBox::tr("Its file %1 has not changed since.").arg(file);
+    case store::FileSince::Changed: return LeftPlansBox::tr("Its file %1 was changed after that.").arg(file);
+    case store::FileSince::Gone: return LeftPlansBox::tr("Its file %1 is not there any more.").arg(file);
   }
   return {};
 }
@@ -100,7 +101,7 @@ void LeftPlansBox::addRow(const store::LeftPlan& left) {
     if (auto read = store::peekLeftPlan(left))
       plan = std::move(read).value();
     else
-      trouble = tr("This cannot be read as a plan. %1").arg(QString::fromStdString(describe(read.error())));
+      trouble = tr("This copy is damaged and cannot be opened. It is kept as it is. (%1)").arg(errorText(read.error()));
   }
   const bool isReadable = plan || left.endedWhileDrawn;
   if (left.attempts > 0)
@@ -130,7 +131,7 @@ void LeftPlansBox::addRow(const store::LeftPlan& left) {
   if (!trouble.isEmpty()) {
     row.trouble = wrapped(QStringLiteral("\u26A0 ") + trouble, row.box);
     row.trouble->setProperty("caution", true);
-    row.trouble->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    row.trouble->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
     words->addWidget(row.trouble);
   }
   words->addStretch(1);
@@ -156,7 +157,7 @@ void LeftPlansBox::addButtons(Row& row, const store::LeftPlan& left, bool isRead
     return button;
   };
   if (!isReadable)
-    row.copy = add(tr("Save its bytes elsewhere…"), tr("A copy of the file as it is, for somebody who can look into it"), &LeftPlansBox::copyWanted);
+    row.copy = add(tr("Save a copy of the file…"), tr("A copy of the file as it is, for somebody who can look into it"), &LeftPlansBox::copyWanted);
   if (isReadable && opensSafely(left))
     row.openSafely = add(tr("Open without the look"), tr("Shows the diagram; the look is worked out when you ask for it"), &LeftPlansBox::openSafelyWanted);
   if (isReadable) row.open = add(tr("Open recovered"), tr("Opens it as it was, not yet saved in its file"), &LeftPlansBox::openWanted);
@@ -164,7 +165,7 @@ void LeftPlansBox::addButtons(Row& row, const store::LeftPlan& left, bool isRead
     row.compare = add(tr("Compare with the saved one"), tr("Both pictures side by side and what differs"), &LeftPlansBox::compareWanted);
   row.keep = add(tr("Keep for later"), tr("It stays and is offered again"), &LeftPlansBox::keepWanted);
   // What cannot be read is never taken away.
-  if (isReadable) row.discard = add(tr("Discard"), tr("Takes it away; it can be put back until the program ends"), &LeftPlansBox::discardWanted);
+  if (isReadable) row.discard = add(tr("Discard"), tr("Takes it off this list; you can put it back until this window is closed"), &LeftPlansBox::discardWanted);
   if (QPushButton* first = row.openSafely ? row.openSafely : row.open) first->setProperty("primary", true);
   into->addWidget(holder);
 }

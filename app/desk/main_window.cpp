@@ -14,6 +14,7 @@
 #include "app/desk/card_column.h"
 #include "app/desk/command_search.h"
 #include "app/desk/compare_view.h"
+#include "app/desk/error_text.h"
 #include "app/desk/fault_page.h"
 #include "app/desk/findings_card.h"
 #include "app/desk/hint_bar.h"
@@ -212,7 +213,7 @@ void MainWindow::connectAll() {
           });
   connect(&looks_, &live::LookService::failed, this, [this](const Error& error) {
     messages_->say({Message::Kind::Caution,
-                     tr("The look cannot be worked out: %1").arg(QString::fromStdString(describe(error))),
+                     tr("The look cannot be worked out: %1").arg(errorText(error)),
                      {},
                      QStringLiteral("look")});
   });
@@ -232,7 +233,7 @@ void MainWindow::connectAll() {
     askBeforeLeaving(tr("Save the changes before opening the example?"), [this, path] {
       // An example opens as a new plan, so that saving never changes it.
       Result<store::OpenedPlan> opened = store::openPlan(path);
-      if (!opened) return tellError(QString::fromStdString(describe(opened.error())));
+      if (!opened) return tellError(errorText(opened.error()));
       beginPlan(std::move(opened).value().plan);
     });
   });
@@ -243,7 +244,7 @@ void MainWindow::connectAll() {
   connect(newPlan_, &NewPlanPage::cancelled, this, [this] { showStart(); });
   connect(newPlan_, &NewPlanPage::finished, this, [this] {
     Result<plan::Plan> plan = newPlan(newPlan_->answers(), QRandomGenerator::system()->generate64());
-    if (!plan) return newPlan_->showProblem(QString::fromStdString(describe(plan.error())));
+    if (!plan) return newPlan_->showProblem(errorText(plan.error()));
     askBeforeLeaving(tr("Save them before the new plan begins?"),
                      [this, made = std::move(plan).value()] { beginPlan(made); });
   });

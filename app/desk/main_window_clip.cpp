@@ -7,6 +7,7 @@
 #include <set>
 
 #include "app/desk/clip_mime.h"
+#include "app/desk/error_text.h"
 #include "app/desk/main_window.h"
 #include "app/desk/message_bar.h"
 #include "app/desk/select_by.h"
@@ -98,7 +99,7 @@ void MainWindow::savePicture() {
   });
   connect(dialog, &QFileDialog::fileSelected, this, [this](const QString& path) {
     const Result<void> written = paint::writePage(picturePage(std::nullopt), path, {});
-    if (!written) return tellError(QString::fromStdString(describe(written.error())));
+    if (!written) return tellError(errorText(written.error()));
     messages_->say({Message::Kind::News, tr("All six views stand in %1.").arg(QFileInfo(path).fileName()), {}, kTopic});
   });
   dialog->open();
@@ -127,7 +128,7 @@ void MainWindow::pasteClip() {
   const Result<plan::ChangeSet> edit = plan::pasted(controller_.document(), *text);
   if (!edit)
     return messages_->say({Message::Kind::Caution,
-                           tr("What is on the clipboard cannot be pasted. %1").arg(QString::fromStdString(describe(edit.error()))),
+                           tr("What is on the clipboard cannot be pasted. %1").arg(errorText(edit.error())),
                            {}, kTopic});
   const plan::Plan after = plan::applied(controller_.document(), *edit);
   bringIn(*edit, tr("Paste %1").arg(thingsName(after, edit->args)));
@@ -137,7 +138,7 @@ void MainWindow::duplicateSelected() {
   const plan::Plan& plan = controller_.document();
   const Result<plan::ChangeSet> edit = plan::duplicated(plan, placedThings(plan, controller_.selection().ids()));
   if (!edit)
-    return messages_->say({Message::Kind::Caution, QString::fromStdString(describe(edit.error())), {}, kTopic});
+    return messages_->say({Message::Kind::Caution, errorText(edit.error()), {}, kTopic});
   bringIn(*edit, tr("Duplicate %1").arg(thingsName(plan::applied(plan, *edit), edit->args)));
 }
 

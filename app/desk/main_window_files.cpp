@@ -3,6 +3,7 @@
 #include <QFileInfo>
 #include <QRandomGenerator>
 
+#include "app/desk/error_text.h"
 #include "app/desk/main_window.h"
 #include "app/desk/message_bar.h"
 #include "app/desk/message_topics.h"
@@ -55,11 +56,7 @@ void MainWindow::askBeforeLeaving(const QString& question, std::function<void()>
                        .arg(store::shownTitle(controller_.document(), controller_.file().path), question),
                    {{tr("Save"), [this, go] { save(go); }},
                     {tr("Do not save"),
-                     [this, go] {
-                       recovery_.close();
-                       controller_.replace(controller_.document(), controller_.file());
-                       go();
-                     }},
+                     go},  // what comes instead takes the snapshot away, once it is there
                     {tr("Stay"), {}}},
                    kQuestion});
 }
@@ -83,7 +80,7 @@ void MainWindow::openBeside(const QString& path) {
 
 void MainWindow::openNow(const QString& path) {
   Result<store::OpenedPlan> opened = store::openPlan(path);
-  if (!opened) return tellError(QString::fromStdString(describe(opened.error())));
+  if (!opened) return tellError(errorText(opened.error()));
   store::OpenedPlan plan = std::move(opened).value();
   if (places_.session) places_.session->thaw();
   settings_.addRecent(plan.file.path, store::shownTitle(plan.plan, plan.file.path));
@@ -93,8 +90,8 @@ void MainWindow::openNow(const QString& path) {
     messages_->clear(kFormat);
   else
     messages_->say({Message::Kind::News,
-                     tr("%1 was written by an older program (format %2) and was read as format %3. Saving writes the newer one and keeps this file "
-                        "beside it as %1%4.")
+                     tr("%1 was written by an older program (format %2) and was read as format %3. Your next save writes the newer one; this file is "
+                        "then kept beside it as %1%4 until the save after that.")
                          .arg(QFileInfo(path).fileName()).arg(plan.migration.from).arg(plan.migration.to)
                          .arg(QLatin1String(plan::kPreviousEnding.data(), static_cast<qsizetype>(plan::kPreviousEnding.size()))),
                      {}, kFormat});
@@ -171,7 +168,7 @@ void MainWindow::writeTo(const QString& path, const std::function<void()>& then,
   const Result<document::FileIdentity> saved = store::savePlan(controller_.document(), path);
   if (!saved) {
     messages_->say({Message::Kind::Caution,
-                     tr("Not saved: %1").arg(QString::fromStdString(describe(saved.error()))),
+                     tr("Not saved: %1").arg(errorText(saved.error())),
                      {{tr("Save a copy elsewhere…"), [this, then] { saveAs(then); }}, {tr("Stay"), {}}},
                      QStringLiteral("file")});
     return;

@@ -5,6 +5,7 @@
 #include <QPlainTextEdit>
 #include <set>
 
+#include "app/desk/error_text.h"
 #include "app/desk/fault_page.h"
 #include "app/desk/main_window.h"
 #include "app/desk/message_bar.h"
@@ -49,37 +50,36 @@ QString roomText(const document::NoRoom& room) {
     case For::Points: what = MainWindow::tr("the plan would have %1 points in all; a plan file holds at most %2"); break;
     case For::LinePoints: what = MainWindow::tr("a line would have %1 points; a plan file holds at most %2"); break;
     case For::OutlinePoints: what = MainWindow::tr("an outline would have %1 points; a plan file holds at most %2"); break;
-    case For::Text: what = MainWindow::tr("a text would have %1 bytes; a plan file holds at most %2 (a letter takes one to four)"); break;
-    case For::Name: what = MainWindow::tr("a name would have %1 bytes; a plan file holds at most %2 (a letter takes one to four)"); break;
+    case For::Text: what = MainWindow::tr("a text would be too long (%1); a plan file holds at most about %2 letters of it"); break;
+    case For::Name: what = MainWindow::tr("a name would be too long (%1); a plan file holds at most about %2 letters of it"); break;
     case For::FileBytes: what = MainWindow::tr("the plan would have %1 bytes; a plan file holds at most %2"); break;
-    case For::FileValues: what = MainWindow::tr("the plan would have more values than the %2 that a plan file holds"); break;
+    case For::FileValues: what = MainWindow::tr("the plan would be too large for one file (%1 of %2 values); remove something, or go on in a second plan"); break;
   }
-  return room.what == For::FileValues ? what.arg(QString(), most) : what.arg(found, most);
+  return what.arg(found, most);
 }
 
 }  // namespace
 
 QString holderText(const store::PlanHolder& holder) {
   if (holder.isThisProgram) return MainWindow::tr("in another window of this program");
-  if (holder.process == 0) return MainWindow::tr("by a program that did not say who it is");
-  return MainWindow::tr("by process %1 (%2) on the computer %3")
-      .arg(holder.process)
-      .arg(holder.program.isEmpty() ? MainWindow::tr("no name") : holder.program,
-           holder.computer.isEmpty() ? MainWindow::tr("without a name") : holder.computer);
+  if (holder.process == 0) return MainWindow::tr("somewhere else (it is not known where)");
+  const QString who = holder.program.isEmpty() ? MainWindow::tr("another program") : holder.program;
+  return holder.computer.isEmpty() ? MainWindow::tr("in %1, process %2").arg(who).arg(holder.process)
+                                   : MainWindow::tr("in %1 on the computer “%2”, process %3").arg(who, holder.computer).arg(holder.process);
 }
 
 void MainWindow::declareKeepingActions() {
-  actions_.add({QStringLiteral("file.openAnyway"), tr("Open an&yway for changes"),
+  actions_.add({QStringLiteral("file.openAnyway"), tr("Chan&ge it anyway"),
                 tr("Change a plan that is open elsewhere too; who saves last is asked first"), {}, {}, [this] { openAnyway(); },
                 {[this] { return whileWorking()() && controller_.access() == Access::ReadOnly; }, tr("Only for a plan that may only be read")}});
-  actions_.add({QStringLiteral("file.openAsCopy"), tr("Go on in a &copy"),
+  actions_.add({QStringLiteral("file.openAsCopy"), tr("Work on a &copy"),
                 tr("What may only be read becomes a new plan of your own, not saved yet"), {}, {}, [this] { openAsCopy(); },
                 {[this] { return whileWorking()() && controller_.access() == Access::ReadOnly; }, tr("Only for a plan that may only be read")}});
   actions_.add({QStringLiteral("file.faults"), tr("Reports of &faults…"),
                 tr("What the program wrote down when it ended itself; nothing is ever sent"), {}, {},
                 [this] { turnTo(Page::Faults); }});
   actions_.add({QStringLiteral("view.workOutLook"), tr("&Work out the look"),
-                tr("After a careful start: works out the look of the plan"), {}, {}, [this] { resumeLook(); },
+                tr("The plan was opened without the look; this works it out now"), {}, {}, [this] { resumeLook(); },
                 {[this] { return whileWorking()() && lookPaused_; }, tr("The look is worked out by itself")}});
 }
 
@@ -96,7 +96,7 @@ void MainWindow::connectKeeping() {
   });
   actions_.setHold([this](const QString& id) {
     if (controller_.access() == Access::Full || !changesPlan(id)) return QString();
-    return tr("This plan may only be read: it is open elsewhere. Open it anyway, or go on in a copy");
+    return tr("This plan may only be read: it is open elsewhere. Change it anyway, or work on a copy");
   });
   connect(&fileWatch_, &store::FileWatch::changedOnDisk, this, &MainWindow::sayChanged);
   connect(&fileWatch_, &store::FileWatch::goneFromDisk, this, &MainWindow::sayGone);
@@ -137,10 +137,10 @@ void MainWindow::takeLock(const QString& path) {
 
 void MainWindow::sayInUse() {
   messages_->say({Message::Kind::Caution,
-                  tr("%1 is open elsewhere, %2. Here it can be read, not changed.").arg(fileName(controller_.file()), inUseBy_),
-                  {{tr("Open anyway"), [this] { openAnyway(); }},
-                   {tr("Open as a copy"), [this] { openAsCopy(); }},
-                   {tr("Only read"), {}}},
+                  tr("%1 is already open %2. You can look at it, but not change it here.").arg(fileName(controller_.file()), inUseBy_),
+                  {{tr("Change it anyway"), [this] { openAnyway(); }},
+                   {tr("Work on a copy"), [this] { openAsCopy(); }},
+                   {tr("Just look"), {}}},
                   kInUse});
 }
 
@@ -175,14 +175,19 @@ void MainWindow::sayChanged() {
                     [this] {
                       const document::FileIdentity now = controller_.file();
                       controller_.markDiffering({now.path, store::contentKeyOf(now.path)});
-                    }}},
+                      messages_->say({Message::Kind::News,
+                                      tr("Yours stays, unsaved. Your next save replaces the other version, which stands beside it as %1.previous "
+                                         "until the save after that; Save as… keeps both.").arg(fileName(now)),
+                                      {}, kOnDisk});
+                    }},
+                   {tr("Decide later"), {}}},
                   kOnDisk});
 }
 
 void MainWindow::sayGone() {
   controller_.markDiffering(controller_.file());
   messages_->say({Message::Kind::Caution,
-                  tr("%1 is not there any more: it was moved, renamed or deleted. The plan here is whole, and not saved anywhere else.")
+                  tr("%1 is not there any more: it was moved, renamed or deleted. It is still open in this window; save it to keep it.")
                       .arg(fileName(controller_.file())),
                   {{tr("Save it there again"), [this] { writeTo(controller_.file().path, {}); }},
                    {tr("Save as…"), [this] { saveAs(); }},
@@ -193,7 +198,7 @@ void MainWindow::sayGone() {
 void MainWindow::readAnew() {
   if (!controller_.isModified()) return readAnewNow();
   messages_->say({Message::Kind::Caution,
-                  tr("Your changes would give way to what stands in %1. Undo brings them back.").arg(fileName(controller_.file())),
+                  tr("Your changes would give way to what stands in %1. Undo brings them back until you close this window.").arg(fileName(controller_.file())),
                   {{tr("Read it anew"), [this] { readAnewNow(); }}, {tr("Stay"), {}}},
                   kQuestion});
 }
@@ -201,14 +206,14 @@ void MainWindow::readAnew() {
 // One step of undo, so that nothing anybody made is lost.
 void MainWindow::readAnewNow() {
   const Result<store::OpenedPlan> opened = store::openPlan(controller_.file().path);
-  if (!opened) return tellError(QString::fromStdString(describe(opened.error())));
+  if (!opened) return tellError(errorText(opened.error()));
   messages_->clear(kOnDisk);
   if (controller_.access() == Access::ReadOnly) {
     controller_.replace(opened->plan, opened->file);
     controller_.setAccess(Access::ReadOnly);
     return;
   }
-  (void)controller_.edit(opened->plan, tr("Read anew from the disk"));
+  if (controller_.edit(opened->plan, tr("Read anew from the disk")) == document::DocumentController::Outcome::Refused) return;
   controller_.markSaved(opened->file);
 }
 
@@ -218,18 +223,25 @@ void MainWindow::offerFaults() {
   const std::vector<store::FaultReport> reports = store::findFaultReports(places_.faultFolder);
   faults_->fill(reports);
   if (reports.empty()) return;
-  QString text = tr("The program ended itself the last time: something in it was not as it should be.");
-  if (!store::findLeftPlans(recoveryRoot_).empty()) text += u' ' + tr("Work that was not saved is offered on the start page.");
-  messages_->say({Message::Kind::Caution, text + u' ' + tr("A report says where in the program; nothing was sent."),
-                  {{tr("Read the report"), [this] { turnTo(Page::Faults); }},
-                   {tr("Remove it"), [this] { removeReports(); }},
-                   {tr("Later"), {}}},
-                  kFault});
+  // Once for each report; afterwards it waits in the menu.
+  const QString newest = QFileInfo(reports.front().path).fileName();
+  if (settings_.toldFault() == newest) return;
+  settings_.setToldFault(newest);
+  QString text = tr("The program stopped because of an error in it.");
+  std::vector<MessageChoice> choices;
+  if (!store::findLeftPlans(recoveryRoot_).empty()) {
+    text += u' ' + tr("Work that was not saved is on the start page.");
+    choices.push_back({tr("Show unsaved work"), [this] { showStart(); }});
+  }
+  choices.push_back({tr("Read the report"), [this] { turnTo(Page::Faults); }});
+  choices.push_back({tr("Remove the report"), [this] { removeReports(); }});
+  choices.push_back({tr("Later"), {}});
+  messages_->say({Message::Kind::Caution, text + u' ' + tr("A report says where in the program; nothing was sent."), std::move(choices), kFault});
 }
 
 void MainWindow::removeReports() {
   const Result<void> removed = store::removeFaultReports(store::findFaultReports(places_.faultFolder));
-  if (!removed) return tellError(QString::fromStdString(describe(removed.error())));
+  if (!removed) return tellError(errorText(removed.error()));
   messages_->say({Message::Kind::News, tr("The reports were removed."), {}, kFault});
 }
 

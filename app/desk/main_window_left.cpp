@@ -3,6 +3,7 @@
 #include <QFileDialog>
 #include <QFileInfo>
 
+#include "app/desk/error_text.h"
 #include "app/desk/left_compare_page.h"
 #include "app/desk/left_plans_box.h"
 #include "app/desk/main_window.h"
@@ -50,8 +51,8 @@ void MainWindow::offerRecovery() {
                                      [this, first, look] { wantRecovered(first, look); }});
   }
   messages_->say({Message::Kind::News,
-                  left.size() == 1 ? tr("“%1” was not closed the last time. What was changed last is here.").arg(leftTitle(first))
-                                   : tr("%1 plans were not closed the last time. What was changed last is here.").arg(left.size()),
+                  left.size() == 1 ? tr("“%1” has unsaved changes from last time.").arg(leftTitle(first))
+                                   : tr("%1 plans have unsaved changes from last time.").arg(left.size()),
                   std::move(choices), kLeft});
 }
 
@@ -62,7 +63,7 @@ void MainWindow::wantRecovered(const store::LeftPlan& left, Look look) {
 void MainWindow::openRecovered(const store::LeftPlan& left, Look look) {
   Result<store::ReadLeftPlan> read = store::readLeftPlan(left);
   if (!read) {
-    tellError(QString::fromStdString(describe(read.error())));
+    tellError(errorText(read.error()));
     return showStart();  // it may stand there differently now
   }
   store::ReadLeftPlan plan = std::move(read).value();
@@ -90,7 +91,7 @@ void MainWindow::openRecovered(const store::LeftPlan& left, Look look) {
 void MainWindow::sayPaused() {
   messages_->say({Message::Kind::News,
                   tr("Opened without the look, since the program ended with it before. The diagram can be changed and saved as always."),
-                  {{tr("Compute the look"), [this] { resumeLook(); }}, {tr("Not now"), {}}},
+                  {{tr("Work out the look"), [this] { resumeLook(); }}, {tr("Not now"), {}}},
                   kPaused});
   actions_.refresh();
 }
@@ -110,7 +111,7 @@ void MainWindow::discardLeft(const store::LeftPlan& left) {
   const Result<void> done = discarded_.discard(left);
   showStart();
   messages_->clear(kLeft);
-  if (!done) return tellError(QString::fromStdString(describe(done.error())));
+  if (!done) return tellError(errorText(done.error()));
   messages_->say({Message::Kind::News, tr("“%1” was discarded. It can be put back until this window is closed.").arg(leftTitle(left)),
                   {{tr("Put back"),
                     [this, left] {
@@ -118,19 +119,19 @@ void MainWindow::discardLeft(const store::LeftPlan& left) {
                       showStart();
                     }},
                    {tr("Close"), {}}},
-                  kLeft});
+                  QStringLiteral("discarded ") + left.folder});  // of its own: each waits for its answer
 }
 
 void MainWindow::copyLeft(const store::LeftPlan& left) {
-  auto* dialog = new QFileDialog(this, tr("Save the bytes of what cannot be read"), settings_.lastFolder(), tr("All files (*)"));
+  auto* dialog = new QFileDialog(this, tr("Save a copy of the damaged file"), settings_.lastFolder(), tr("All files (*)"));
   dialog->setObjectName(QStringLiteral("copyLeft"));
   dialog->setAttribute(Qt::WA_DeleteOnClose);
   dialog->setAcceptMode(QFileDialog::AcceptSave);
   dialog->selectFile(QStringLiteral("unreadable-plan.json"));
   connect(dialog, &QFileDialog::fileSelected, this, [this, left](const QString& path) {
     const Result<void> copied = store::copyLeftPlan(left, path);
-    if (!copied) return tellError(QString::fromStdString(describe(copied.error())));
-    messages_->say({Message::Kind::News, tr("The bytes stand in %1 now, and here as well.").arg(QFileInfo(path).fileName()), {}, kLeft});
+    if (!copied) return tellError(errorText(copied.error()));
+    messages_->say({Message::Kind::News, tr("The copy is in %1; the damaged file is still here too.").arg(QFileInfo(path).fileName()), {}, kLeft});
   });
   dialog->open();
 }

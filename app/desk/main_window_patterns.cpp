@@ -2,6 +2,7 @@
 #include <QRandomGenerator>
 #include <QStackedWidget>
 
+#include "app/desk/error_text.h"
 #include "app/desk/main_window.h"
 #include "app/desk/message_bar.h"
 #include "app/desk/patterns_page.h"
@@ -60,7 +61,7 @@ void MainWindow::connectPatterns() {
                                                 goodFor.toStdString(), notFor.toStdString());
     const Result<QString> path = store::savePattern(pattern, places_.patternsFolder);
     if (!path)
-      return messages_->say({Message::Kind::Caution, QString::fromStdString(describe(path.error())), {}, kTopic});
+      return messages_->say({Message::Kind::Caution, errorText(path.error()), {}, kTopic});
     patterns_->closeForm();
     fillPatterns();
     patterns_->reveal(*path);
@@ -70,7 +71,7 @@ void MainWindow::connectPatterns() {
     const Result<QByteArray> bytes = store::removePattern(pattern.path);
     fillPatterns();
     if (!bytes)
-      return messages_->say({Message::Kind::Caution, QString::fromStdString(describe(bytes.error())), {}, kTopic});
+      return messages_->say({Message::Kind::Caution, errorText(bytes.error()), {}, kTopic});
     messages_->say({Message::Kind::News, tr("“%1” was deleted.").arg(pattern.name()),
                     {{tr("Bring it back"),
                       [this, path = pattern.path, kept = *bytes] {
@@ -78,7 +79,7 @@ void MainWindow::connectPatterns() {
                         fillPatterns();
                         patterns_->reveal(path);
                         if (!back)
-                          messages_->say({Message::Kind::Caution, QString::fromStdString(describe(back.error())), {}, kTopic});
+                          messages_->say({Message::Kind::Caution, errorText(back.error()), {}, kTopic});
                       }},
                      {tr("Close"), {}}},
                     kTopic});
@@ -106,7 +107,7 @@ void MainWindow::usePattern(const store::StoredPattern& pattern) {
   const Result<plan::UsedPattern> used = plan::usePattern(controller_.document(), pattern.pattern);
   if (!used)
     return messages_->say({Message::Kind::Caution,
-                           tr("“%1” cannot be used here. %2").arg(pattern.name(), QString::fromStdString(describe(used.error()))),
+                           tr("“%1” cannot be used here. %2").arg(pattern.name(), errorText(used.error())),
                            {}, kTopic});
   turnTo(Page::Work);
   if (bringIn(used->edit, tr("Use the pattern “%1”").arg(pattern.name())) == document::DocumentController::Outcome::Refused) return;

@@ -2,6 +2,7 @@
 #include <QApplication>
 #include <QFileInfo>
 
+#include "app/desk/error_text.h"
 #include "app/desk/left_plans_box.h"
 #include "app/desk/main_window.h"
 #include "app/desk/message_bar.h"
@@ -36,7 +37,7 @@ void MainWindow::writeSession() {
   const Result<void> written = places_.session->write(windows);
   if (!written)
     messages_->say({Message::Kind::Caution,
-                    tr("What is open cannot be remembered for the next start: %1").arg(QString::fromStdString(describe(written.error()))),
+                    tr("What is open cannot be remembered for the next start: %1").arg(errorText(written.error())),
                     {}, kSession});
 }
 
@@ -46,6 +47,7 @@ void MainWindow::leaveSession() {
   for (const MainWindow* window : allWindows())
     if (window != this && window->isVisible() && window->places_.session == places_.session) leftSession_ = true;
   writeSession();  // the last window is what was open
+  if (!leftSession_) (void)places_.session->setFailedStarts(0);  // closed by its user: that is no failure
   leftSession_ = true;
 }
 
@@ -58,7 +60,7 @@ void MainWindow::bringBack() {
   if (before.failedStarts < store::kAskFromFailedStarts) return bringBackNow(before.windows);
   messages_->say({Message::Kind::Caution,
                   tr("The program ended soon after its last starts. What was open is not opened by itself this time."),
-                  {{tr("Open it"), [this, windows = before.windows] { bringBackNow(windows); }}, {tr("Leave it"), {}}},
+                  {{tr("Open it"), [this, windows = before.windows] { bringBackNow(windows); }}, {tr("Leave it"), [session = places_.session] { (void)session->setFailedStarts(0); }}},
                   kSession});
 }
 
@@ -66,7 +68,7 @@ void MainWindow::bringBackNow(const std::vector<store::SessionWindow>& windows) 
   const std::shared_ptr<store::SessionFile> session = places_.session;
   // Counted before, taken back when everything has stood for a while.
   (void)session->setFailedStarts(session->failedStarts() + 1);
-  QTimer::singleShot(places_.pace.standsAfter_ms, this, [one = std::weak_ptr(session)] {
+  QTimer::singleShot(places_.pace.standsAfter_ms, qApp, [one = std::weak_ptr(session)] {
     if (const auto still = one.lock()) (void)still->setFailedStarts(0);
   });
   QStringList left, missing;

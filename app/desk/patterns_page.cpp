@@ -11,6 +11,7 @@
 #include <QScrollArea>
 #include <QTimer>
 
+#include "app/desk/error_text.h"
 #include "app/desk/page_parts.h"
 #include "app/desk/pattern_drawing.h"
 #include "app/sheet/screen_palette.h"
@@ -138,7 +139,7 @@ void PatternsPage::fill(const store::Patterns& patterns, const plan::Plan& plan,
   patterns_ = patterns.all;
   QStringList broken;
   for (const Error& error : patterns.broken)
-    broken << QStringLiteral("\u26A0 ") + QString::fromStdString(describe(error));
+    broken << QStringLiteral("\u26A0 ") + errorText(error);
   trouble_->setText(tr("Not every pattern could be read; the others are below.") + u'\n' + broken.join(u'\n'));
   trouble_->setVisible(!broken.isEmpty());
 

@@ -17,6 +17,11 @@ using For = NoRoom::For;
 // estimate: a piece with every field set has about 60 values in 1,600 bytes).
 constexpr std::size_t kItem_bytes = 2500, kItemValues = 90;
 constexpr std::size_t kPoint_bytes = 90, kPointValues = 3;
+// JSON of others is written indented: each of its values may stand on a line of its own.
+constexpr std::size_t kIndented_bytes = 2 * limits::kDepth + 3;
+
+std::size_t valuesOf(const std::string& json) { return json.size() / 2 + 1; }
+std::size_t bytesOf(const std::string& json) { return json.size() + kIndented_bytes * valuesOf(json); }
 
 struct Counted {
   std::size_t pieces = 0, sections = 0, formulas = 0, treatments = 0, notes = 0, choices = 0;
@@ -30,8 +35,8 @@ struct Counted {
   void name(const std::string& name) { longestName = std::max(longestName, name.size()); }
   void extra(const plan::Extra& extra) {
     for (const auto& [key, json] : extra) {
-      bytes += 6 * key.size() + 4 * json.size();  // it is written indented
-      values += json.size() / 2 + 1;
+      bytes += 6 * key.size() + bytesOf(json);
+      values += valuesOf(json);
     }
   }
   void line(std::size_t count) {
@@ -53,8 +58,8 @@ struct Counted {
     name(info.title);
     extra(info.extra);
     for (const std::string* json : {&info.agreedJson, &info.visitsJson, &info.logJson}) {
-      bytes += 4 * json->size();
-      values += json->size() / 2;
+      bytes += bytesOf(*json);
+      values += valuesOf(*json);
     }
   }
   void operator()(const plan::Head& head) {

@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <mutex>
+#include <optional>
 
 #include "app/paint/outline_reader.h"
 #include "app/paint/strip.h"
@@ -162,11 +162,7 @@ HeadLines linesOf(const HeadScene& scene, ViewName name) {
 }  // namespace
 
 struct HeadScene::Kept {
-  struct One {
-    std::once_flag once;
-    HeadLines lines;
-  };
-  std::array<One, head::kAllViews.size()> of;
+  std::array<std::optional<HeadLines>, head::kAllViews.size()> of;
 };
 
 HeadScene::HeadScene(const plan::Head& head)
@@ -174,9 +170,9 @@ HeadScene::HeadScene(const plan::Head& head)
       places_(std::make_shared<const head::PlaceNamer>(shape, hairline)), kept_(std::make_shared<Kept>()) {}
 
 const HeadLines& HeadScene::lines(ViewName name) const {
-  Kept::One& one = kept_->of.at(static_cast<std::size_t>(name));
-  std::call_once(one.once, [&] { one.lines = linesOf(*this, name); });
-  return one.lines;
+  std::optional<HeadLines>& lines = kept_->of.at(static_cast<std::size_t>(name));
+  if (!lines) lines = linesOf(*this, name);
+  return *lines;
 }
 
 head::SheetView HeadScene::view(ViewName name) const {

@@ -36,7 +36,7 @@ struct HeadScene {
   const head::PlaceNamer& places() const { return *places_; }
   head::SheetView view(head::ViewName name) const;
   /// Worked out when first asked for and kept: they take thousands of steps onto the
-  /// surface, and every view is drawn far more often than its head changes. Any thread.
+  /// surface, and every view is drawn far more often than its head changes. One thread at a time.
   const HeadLines& lines(head::ViewName name) const;
 
  private:

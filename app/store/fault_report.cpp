@@ -17,6 +17,8 @@
 #include <atomic>
 #include <cstring>
 #include <exception>
+#include <thread>
+#include <chrono>
 
 #include "app/store/recovery.h"
 #include "engine/base/expect.h"
@@ -124,8 +126,19 @@ extern "C" void combdraftFatalSignal(int signal) {
 
 // ---- ordinary hooks --------------------------------------------------------
 
+// Once. When the same thread comes again, it was keeping the work that broke; another
+// one waits for the first, which ends the program: several threads may break the same
+// promise at once.
 void keepWork() {
-  if (!prepared.isEnding.exchange(true)) Recovery::writeLast();
+  static std::atomic<std::thread::id> ending;
+  if (!prepared.isEnding.exchange(true)) {
+    ending = std::this_thread::get_id();
+    Recovery::writeLast();
+    return;
+  }
+  constexpr int kTurns = 1000;
+  for (int i = 0; i < kTurns && ending.load() != std::this_thread::get_id(); ++i)
+    std::this_thread::sleep_for(std::chrono::milliseconds(10));
 }
 
 void expectationHook(const std::string& message) {
@@ -173,7 +186,7 @@ QString faultFolder() {
 }
 
 std::string reportOfExpectation(const std::string& message) {
-  static const QRegularExpression parts(QStringLiteral(R"(^expectation broken: (.*) at (\S*):(\d+) with (.*)$)"),
+  static const QRegularExpression parts(QStringLiteral(R"(^expectation broken: (.*?) at (\S*):(\d+) with (.*)$)"),
                                         QRegularExpression::DotMatchesEverythingOption);
   const auto match = parts.match(QString::fromStdString(message));
   if (!match.hasMatch()) return "Expectation: not known\n";

@@ -36,9 +36,31 @@ bool holdsDocument(const QString& folder) {
   return std::any_of(kNewestFirst.begin(), kNewestFirst.end(), [&](const QString& name) { return isThere(folder + u'/' + name); });
 }
 
-// The newest that is whole; when none is, the one that was synced.
+/// Stands in a folder while what is in it is read or drawn.
+class WorkMark {
+ public:
+  explicit WorkMark(const QString& folder) : file_(folder + kDrawing) {
+    QFile mark(file_);
+    (void)mark.open(QIODevice::WriteOnly);
+  }
+  ~WorkMark() { QFile::remove(file_); }
+  WorkMark(const WorkMark&) = delete;
+  WorkMark& operator=(const WorkMark&) = delete;
+
+ private:
+  QString file_;
+};
+
+// The newest that is whole; when none is, the one that was synced. What ended the
+// program while it was worked on is not read again: the newest, as it is.
 QString documentIn(const QString& folder) {
   QString last;
+  if (QFileInfo::exists(folder + kDrawing)) {
+    for (const QString& name : kNewestFirst)
+      if (isThere(folder + u'/' + name)) return folder + u'/' + name;
+    return last;
+  }
+  const WorkMark mark(folder);
   plan::Disk disk;
   for (const QString& name : kNewestFirst) {
     const QString path = folder + u'/' + name;

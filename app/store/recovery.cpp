@@ -206,7 +206,7 @@ void Recovery::ended(std::uint64_t serial, const Result<void>& result) {
   if (result.ok()) {
     writtenSerial_ = std::max(writtenSerial_, serial);
     failures_ = 0;
-  } else if (newest_) {
+  } else if (newest_ && serial > closedSerial_) {  // of this plan
     why = QString::fromStdString(describe(result.error()));
     const int doubled = std::min(failures_++, 10);
     due_ = Clock::now() + milliseconds(std::min(pace_.retryFirst_ms << doubled, pace_.retryMost_ms));

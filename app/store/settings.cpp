@@ -33,6 +33,7 @@ const QString kHints = QStringLiteral("hints/shown");
 const QString kPutAway = QStringLiteral("hints/putAway");
 const QString kKeys = QStringLiteral("keys");
 const QString kFolder = QStringLiteral("files/lastFolder");
+const QString kToldFault = QStringLiteral("faults/told");
 const QString kRecent = QStringLiteral("recent");
 
 const QStringList kUnitWords{QStringLiteral("mm"), QStringLiteral("cm"), QStringLiteral("inch")};
@@ -180,6 +181,9 @@ QStringList Settings::hintsPutAway() const {
 void Settings::setHintsPutAway(const QStringList& ids) {
   QSettings(path_, QSettings::IniFormat).setValue(kPutAway, ids);
 }
+
+QString Settings::toldFault() const { return QSettings(path_, QSettings::IniFormat).value(kToldFault).toString(); }
+void Settings::setToldFault(const QString& name) { QSettings(path_, QSettings::IniFormat).setValue(kToldFault, name); }
 
 QString Settings::lastFolder() const {
   return QSettings(path_, QSettings::IniFormat)

@@ -86,6 +86,10 @@ class Settings {
   QStringList hintsPutAway() const;
   void setHintsPutAway(const QStringList& ids);
 
+  /// Name of the newest report of a fault that was told; "" = none.
+  QString toldFault() const;
+  void setToldFault(const QString& name);
+
   /// Newest first, at most ten; those whose file is gone are marked.
   std::vector<RecentPlan> recent() const;
   void addRecent(const QString& path, const QString& title);

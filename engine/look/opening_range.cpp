@@ -81,8 +81,9 @@ struct OpeningRange::State {
     return kept;
   }
 
+  /// Also after a stop: what this plan needs is kept, and nothing else.
   void dropUnused() {
-    std::erase_if(rooted, [this](const auto& entry) { return !used.contains(entry.first); });
+    std::erase_if(rooted, [this](const auto& entry) { return !used.contains(entry.first) || !entry.second; });
     std::erase_if(views, [this](const auto& entry) { return !used.contains(entry.first); });
     used.clear();
   }
@@ -154,7 +155,10 @@ Result<Openings> OpeningRange::apply(const plan::Plan& plan, const LookSettings&
                                             std::tuple{openings.worstDark(), &Opening::dark, &openings.darkRange}}) {
     if (!worst) continue;
     auto found = rangeOf(*worst, patch);
-    if (!found) return found.error();
+    if (!found) {
+      s.dropUnused();
+      return found.error();
+    }
     *range = std::move(found).value();
   }
   s.dropUnused();

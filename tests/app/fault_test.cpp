@@ -105,7 +105,7 @@ TEST_CASE("the next start says what happened, shows the report, and sends nothin
   desk.window->offerRecovery();
   desk.window->offerFaults();
   // A question goes before news; both are there.
-  REQUIRE(desk.window->messages().text().contains(QStringLiteral("The program ended itself")));
+  REQUIRE(desk.window->messages().text().contains(QStringLiteral("The program stopped")));
   CHECK(QApplication::activeModalWidget() == nullptr);
   desk.press("Read the report");
   desk::FaultPage& page = desk.window->faultPage();

@@ -63,7 +63,7 @@ TEST_CASE("work left behind is offered on the start page with a picture and its 
   desk.open();
   const auto& row = desk.row();
   REQUIRE(row.box->isVisible());
-  CHECK(row.words->text().contains(QStringLiteral("kept.json, which still holds")));
+  CHECK(row.words->text().contains(QStringLiteral("kept.json has not changed since")));
   CHECK(row.trouble == nullptr);
   CHECK(row.openSafely == nullptr);
   REQUIRE(QTest::qWaitFor([&] { return desk.box().areDrawingsDone(); }, 20000));
@@ -178,7 +178,7 @@ TEST_CASE("after two openings that ended the program the look waits until it is 
   CHECK(desk.window->actions().action(QStringLiteral("view.workOutLook"))->isEnabled());
   // Counted on, so that the third time is offered the same way.
   CHECK(store::readSnapshotMeta(desk.window->recovery().folder()).attempts == 3);
-  desk.press("Compute the look");
+  desk.press("Work out the look");
   CHECK_FALSE(desk.window->isLookPaused());
   CHECK(QTest::qWaitFor([&] { return desk.window->lookService().requestsPosted() == 1; }));
 }

@@ -72,18 +72,18 @@ TEST_CASE("the second program to open a plan reads it, is told who has it, and m
   for (const char* id : {"edit.copy", "view.look", "tool.select", "tool.measure", "file.saveAs", "choice.compare"})
     CHECK(actionOf(desk, id)->isEnabled());
 
-  desk.press("Only read");
+  desk.press("Just look");
   CHECK_FALSE(desk.window->messages().isShowing());
   desk.edit();  // by whatever way
   CHECK(desk.window->controller().document().hair().white_frac == 0.1);
   CHECK_FALSE(desk.window->controller().isModified());
-  CHECK(desk.window->messages().text().contains(QStringLiteral("open elsewhere")));
+  CHECK(desk.window->messages().text().contains(QStringLiteral("already open")));
   plan::Plan dragged = desk.window->controller().document();
   dragged.put(plan::kHairId, plan::Hair{});
   desk.window->controller().setTentative(dragged);
   CHECK_FALSE(desk.window->controller().isTentative());
 
-  desk.press("Open anyway");
+  desk.press("Change it anyway");
   CHECK(desk.window->controller().access() == kFull);
   CHECK_FALSE(desk.window->messages().isShowing());
   CHECK(actionOf(desk, "piece.add")->isEnabled());
@@ -112,7 +112,7 @@ TEST_CASE("every command that changes a plan is held back while it may only be r
     desk.window->actions().action(spec.id)->trigger();
     CHECK(desk.window->controller().document() == before);
     // None of them ran into the refusal: it would have had to be held back.
-    CHECK_FALSE(desk.window->messages().text().contains(QStringLiteral("open elsewhere")));
+    CHECK_FALSE(desk.window->messages().text().contains(QStringLiteral("already open")));
     actionOf(desk, "file.back")->trigger();
     desk.window->controller().select(document::Selection::one("piece-1"));
   }
@@ -126,7 +126,7 @@ TEST_CASE("what is typed into a card of a plan that may only be read does not st
   desk.window->viewState().setTool(document::Tool::Section);
   desk.window->openPath(path);
   CHECK(desk.window->viewState().tool() == document::Tool::Select);  // nothing can be drawn
-  desk.press("Only read");
+  desk.press("Just look");
   desk.window->controller().select(document::Selection::one("piece-1"));
   auto* thickness = tests::numberNamed(*desk.window->cards().pieceCard(), QStringLiteral("Thickness"));
   REQUIRE(thickness);
@@ -135,7 +135,7 @@ TEST_CASE("what is typed into a card of a plan that may only be read does not st
   QTest::keyClick(thickness->edit(), Qt::Key_Return);
   CHECK(thickness->edit()->text() == before);
   CHECK(thickness->value() == 5);
-  CHECK(desk.window->messages().text().contains(QStringLiteral("open elsewhere")));
+  CHECK(desk.window->messages().text().contains(QStringLiteral("already open")));
 }
 
 TEST_CASE("a plan that may only be read becomes a copy of one's own", "[lock]") {
@@ -144,7 +144,7 @@ TEST_CASE("a plan that may only be read becomes a copy of one's own", "[lock]") 
   tests::Child other("hold-lock", {path});
   other.waitUntilReady();
   desk.window->openPath(path);
-  desk.press("Open as a copy");
+  desk.press("Work on a copy");
   CHECK(desk.window->controller().access() == kFull);
   CHECK(desk.window->controller().file().path.isEmpty());
   CHECK(desk.window->controller().isModified());
@@ -184,8 +184,8 @@ TEST_CASE("a lock file that names nobody is told, and does not keep anyone out f
   file.close();
   desk.window->openPath(path);
   CHECK(desk.window->controller().access() == kReadOnly);
-  CHECK(desk.window->messages().text().contains(QStringLiteral("did not say who it is")));
-  desk.press("Open anyway");
+  CHECK(desk.window->messages().text().contains(QStringLiteral("it is not known where")));
+  desk.press("Change it anyway");
   desk.edit();
   actionOf(desk, "file.save")->trigger();
   CHECK(white(path) == 0.77);

@@ -103,7 +103,7 @@ mutation limit-removed 'a list may have as many entries as it likes' \
 
 mutation autosave-gives-up 'autosave is off after a failure' \
   app/store/recovery.cpp '[recovery]' \
-  's/const bool waits = newest_ && serial_ > writtenSerial_;/const bool waits = newest_ \&\& serial_ > writtenSerial_ \&\& failures_ == 0;/'
+  's/const bool waits = newest_ && serial_ > startedSerial_;/const bool waits = newest_ \&\& serial_ > startedSerial_ \&\& failures_ == 0;/'
 
 mutation lock-ignored 'a plan that another program has open is taken' \
   app/store/plan_lock.cpp '[lock]' \

@@ -36,8 +36,8 @@ class Hand:
 
     def kill(self):
         died = self.process.poll()
+        at = now_ms()  # before: what comes later cannot count as lost by then
         self.process.send_signal(signal.SIGKILL)
-        at = now_ms()
         self.process.wait()
         self.reader.join()
         return at, died

@@ -174,7 +174,7 @@ TEST_CASE("autosave that fails says so, tries again and again, and is never off"
 }
 
 TEST_CASE("a snapshot counts as written only once its names are on the disk", "[store][recovery]") {
-  Keeping k;
+  Keeping k({20, 2000, 2000, 5000});
   k.edit(0.2);
   REQUIRE(k.recovery->writeNow() == Recovery::Written::Yes);
   k.disk->failingSyncs = 1;

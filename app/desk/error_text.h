@@ -1,0 +1,17 @@
+#pragma once
+// An error as the window says it.
+#include <QFileInfo>
+#include <QString>
+
+#include "engine/base/result.h"
+
+namespace combdraft::desk {
+
+/// With the file's name only: a folder may hold a person's name, and the client
+/// looks at the screen too. The command line says the whole path.
+inline QString errorText(Error error) {
+  error.file = QFileInfo(QString::fromStdString(error.file)).fileName().toStdString();
+  return QString::fromStdString(describe(error));
+}
+
+}  // namespace combdraft::desk
