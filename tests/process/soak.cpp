@@ -112,6 +112,7 @@ class Soak {
   }
 
   void gesture() {
+    beat();  // what the gesture before left to do is its own
     ++gestures_;
     for (QDialog* dialog : window_.findChildren<QDialog*>()) dialog->close();
     const double what = chance();
