@@ -25,6 +25,32 @@ EDITS_A_SECOND = 250  # of edit_plan, at most
 failures = 0
 
 
+def can_become_nobody():
+    """Whether the tests run as a root that may give files and itself to somebody else;
+    some containers have a root that may not."""
+    if os.geteuid() != 0:
+        return False
+    with tempfile.NamedTemporaryFile() as file:
+        try:
+            os.chown(file.name, NOBODY, NOBODY)
+        except OSError:
+            return False
+    child = os.fork()
+    if child == 0:
+        try:
+            os.setgid(NOBODY)
+            os.setuid(NOBODY)
+        except OSError:
+            os._exit(1)
+        os._exit(0)
+    return os.waitpid(child, 0)[1] == 0
+
+
+AS_NOBODY = can_become_nobody()
+# A root that stays root is stopped by no permission.
+PERMISSIONS_HOLD = AS_NOBODY or os.geteuid() != 0
+
+
 def check(holds, what):
     global failures
     if not holds:
@@ -42,7 +68,7 @@ class Hand:
             if file_bytes is not None:
                 signal.signal(signal.SIGXFSZ, signal.SIG_IGN)
                 resource.setrlimit(resource.RLIMIT_FSIZE, (file_bytes, file_bytes))
-            if os.geteuid() == 0:
+            if AS_NOBODY:
                 os.setgid(NOBODY)
                 os.setuid(NOBODY)
 
@@ -93,7 +119,7 @@ def on_disk(folder):
 
 
 def owned(folder):
-    if os.geteuid() == 0:
+    if AS_NOBODY:
         for where, _, names in os.walk(folder):
             for path in [where] + [os.path.join(where, name) for name in names]:
                 os.chown(path, NOBODY, NOBODY)
@@ -126,7 +152,7 @@ def comes_back(name, folder, cause, cure, first):
 def full_disk(top):
     folder = os.path.join(top, "full")
     os.mkdir(folder)
-    mounted = os.geteuid() == 0 and subprocess.run(
+    mounted = AS_NOBODY and subprocess.run(
         ["mount", "-t", "tmpfs", "-o", "size=2m", "tmpfs", folder], stderr=subprocess.DEVNULL, check=False).returncode == 0
     if not mounted:
         print("full disk: no small disk may be mounted here; see the limit on files instead")
@@ -175,7 +201,7 @@ def vanished_folder(top):
 
 
 def lost_permission(top):
-    if os.geteuid() != 0:
+    if not AS_NOBODY:
         print("lost permission: a program may change its own folders back; needs root to take them away")
         return
     folder = owned(tempfile.mkdtemp(dir=top))
@@ -191,6 +217,9 @@ def lost_permission(top):
 
 
 def read_only_place(top):
+    if not PERMISSIONS_HOLD:
+        print("read-only place: nothing is read-only for who the tests run as")
+        return
     folder = tempfile.mkdtemp(dir=top)
     os.mkdir(os.path.join(folder, "recovery"))
     owned(folder)
@@ -239,6 +268,8 @@ def two_at_once(top):
 
 with tempfile.TemporaryDirectory() as place:
     os.chmod(place, 0o755)
+    PROGRAM = shutil.copy(PROGRAM, place)  # where nobody may reach it
+    os.chmod(PROGRAM, 0o755)
     for trouble in (full_disk, file_limit, vanished_folder, lost_permission, read_only_place, clock_runs_back, two_at_once):
         trouble(place)
 print("failures:", failures)
