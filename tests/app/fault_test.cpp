@@ -133,7 +133,7 @@ TEST_CASE("without a report nothing is said of faults, and the page has an empty
 
 TEST_CASE("a report keeps numbers and ids of the program's making only", "[fault]") {
   const std::string report = store::reportOfExpectation(
-      "expectation broken: found && \"x at y\" at /home/anna/src/engine/plan/plan.h:12 with -1.5e-3 nan Anna piece-12 maria-1 true two\nlines ");
+      "expectation broken: found && \"x at y\" at /built/somewhere/engine/plan/plan.h:12 with -1.5e-3 nan Somebody piece-12 somebody-1 true two\nlines ");
   CHECK(report ==
         "Expectation: found && \"x at y\"\nWhere: engine/plan/plan.h:12\nOperands: -1.5e-3 nan piece-12 true (4 left out)\n");
   CHECK(store::reportOfExpectation("no such thing") == "Expectation: not known\n");

@@ -4,16 +4,14 @@
 #include <QFile>
 #include <QFileDialog>
 #include <QFileInfo>
-#include <QThread>
 #include <functional>
 
 #include "app/cards/piece_card.h"
 #include "app/desk/card_column.h"
 #include "app/desk/message_bar.h"
-#include "app/store/plan_lock.h"
 #include "tests/app/card_helpers.h"
 #include "tests/app/desk_fixture.h"
-#include "tests/support/child_role.h"
+#include "tests/support/hold_lock.h"
 
 using namespace combdraft;
 using document::DocumentController;
@@ -24,14 +22,6 @@ namespace {
 
 constexpr auto kReadOnly = DocumentController::Access::ReadOnly;
 constexpr auto kFull = DocumentController::Access::Full;
-
-int holdLock(const QStringList& arguments) {
-  PlanLock lock;
-  if (lock.take(arguments.at(0)) != PlanLock::Standing::Held) return 1;
-  tests::tellReady();
-  for (;;) QThread::sleep(1);
-}
-const tests::ChildRole holding("hold-lock", holdLock);
 
 QAction* actionOf(Desk& desk, const char* id) { return desk.window->actions().action(QLatin1String(id)); }
 

@@ -3,25 +3,11 @@
 
 #include <QFile>
 #include <QTemporaryDir>
-#include <QThread>
 
-#include "app/store/plan_lock.h"
-#include "tests/support/child_role.h"
+#include "tests/support/hold_lock.h"
 
 using namespace combdraft;
 using store::PlanLock;
-
-namespace {
-
-int holdLock(const QStringList& arguments) {
-  PlanLock lock;
-  if (lock.take(arguments.at(0)) != PlanLock::Standing::Held) return 1;
-  tests::tellReady();
-  for (;;) QThread::sleep(1);
-}
-const tests::ChildRole holding("hold-lock", holdLock);
-
-}  // namespace
 
 TEST_CASE("one program has a plan until it ends, however it ends", "[store][lock]") {
   const QTemporaryDir dir;

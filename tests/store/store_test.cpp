@@ -9,23 +9,10 @@
 #include "app/store/session.h"
 #include "app/store/set_aside.h"
 #include "app/store/settings.h"
+#include "tests/support/titled_plan.h"
 
 using namespace combdraft;
-
-namespace {
-
-plan::Plan titled(const char* title, double white_frac) {
-  plan::Plan plan = plan::Plan::fresh(11);
-  plan::PlanInfo info = plan.info();
-  info.title = title;
-  plan.put(plan::kPlanId, info);
-  plan::Hair hair = plan.hair();
-  hair.white_frac = white_frac;
-  plan.put(plan::kHairId, hair);
-  return plan;
-}
-
-}  // namespace
+using tests::titled;
 
 TEST_CASE("a file changed by someone else is noticed by content", "[store]") {
   QTemporaryDir dir;
