@@ -29,6 +29,7 @@
 #include "app/desk/worn_bar.h"
 #include "app/store/plan_store.h"
 #include "tests/app/desk_fixture.h"
+#include "tests/support/places.h"
 
 using namespace combdraft;
 using tests::Desk;
@@ -277,7 +278,7 @@ TEST_CASE("every control can be reached by Tab, has a name, and is large enough 
 
 TEST_CASE("a plan of an older format opens, says so, and stands unchanged until it is saved", "[window]") {
   Desk desk;
-  const QString old = QStringLiteral(COMBDRAFT_TESTS_DIR "/format/1/every-field.json"), path = desk.dir.filePath(QStringLiteral("old.json"));
+  const QString old = QString::fromStdString(test::testsDir() + "/format/1/every-field.json"), path = desk.dir.filePath(QStringLiteral("old.json"));
   REQUIRE(QFile::copy(old, path));
   desk.window->openPath(path);
   CHECK(desk.window->messages().text().contains(QStringLiteral("format 1")));

@@ -8,6 +8,7 @@
 #include "engine/head/body_sections.h"
 #include "engine/head/hairline.h"
 #include "engine/head/head_art.h"
+#include "tests/support/places.h"
 
 using namespace combdraft;
 using namespace combdraft::head;
@@ -15,7 +16,7 @@ using namespace combdraft::head;
 namespace {
 
 std::string artText(ViewName view) {
-  std::ifstream in(std::string(COMBDRAFT_SOURCE_DIR) + "/resources/outlines/" + artFile(view));
+  std::ifstream in(test::sourceDir() + "/resources/outlines/" + artFile(view));
   std::stringstream text;
   text << in.rdbuf();
   return text.str();

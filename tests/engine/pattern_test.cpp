@@ -15,6 +15,7 @@
 #include "engine/plan/lay_out.h"
 #include "engine/plan/pattern.h"
 #include "engine/plan/twins.h"
+#include "tests/support/places.h"
 
 using namespace combdraft;
 using namespace combdraft::plan;
@@ -30,7 +31,7 @@ std::string textOf(const std::filesystem::path& path) {
 
 std::vector<std::filesystem::path> startingFiles() {
   std::vector<std::filesystem::path> files;
-  for (const auto& entry : std::filesystem::directory_iterator(COMBDRAFT_SOURCE_DIR "/resources/patterns"))
+  for (const auto& entry : std::filesystem::directory_iterator(test::sourceDir() + "/resources/patterns"))
     files.push_back(entry.path());
   std::sort(files.begin(), files.end());
   return files;
@@ -43,7 +44,7 @@ Parts patternIn(const std::filesystem::path& file) {
 }
 
 Parts starting(const std::string& name) {
-  return patternIn(COMBDRAFT_SOURCE_DIR "/resources/patterns/" + name + ".json");
+  return patternIn(test::sourceDir() + "/resources/patterns/" + name + ".json");
 }
 
 Plan onHead(head::HeadSet set, head::HeadSize size, const head::HairlineMoves& hairline = {}) {
@@ -303,7 +304,7 @@ TEST_CASE("a bad pattern says what would be right and where", "[plan][pattern]")
 }
 
 TEST_CASE("the pattern on the page of the file format opens", "[plan][pattern]") {
-  const std::string page = textOf(COMBDRAFT_SOURCE_DIR "/docs/file-format.md");
+  const std::string page = textOf(test::sourceDir() + "/docs/file-format.md");
   const std::size_t chapter = page.find("# Patterns and clips");
   REQUIRE(chapter != std::string::npos);
   const std::size_t begin = page.find("```json", chapter) + 7;

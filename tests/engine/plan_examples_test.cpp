@@ -9,6 +9,7 @@
 
 #include "engine/plan/json_writer.h"
 #include "engine/plan/plan_file.h"
+#include "tests/support/places.h"
 
 using namespace combdraft;
 using namespace combdraft::plan;
@@ -18,7 +19,7 @@ namespace {
 std::vector<std::string> exampleFiles() {
   std::vector<std::string> files;
   for (const auto& entry :
-       std::filesystem::directory_iterator(COMBDRAFT_SOURCE_DIR "/examples"))
+       std::filesystem::directory_iterator(test::sourceDir() + "/examples"))
     if (entry.path().extension() == ".json") files.push_back(entry.path());
   std::sort(files.begin(), files.end());
   return files;

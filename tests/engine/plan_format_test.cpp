@@ -11,6 +11,7 @@
 #include "engine/plan/plan_words.h"
 #include "engine/plan/validate.h"
 #include "tests/engine/plan_samples.h"
+#include "tests/support/places.h"
 
 using namespace combdraft;
 using namespace combdraft::plan;
@@ -19,7 +20,7 @@ namespace {
 
 std::string fileText(const std::string& path) {
   std::ostringstream text;
-  text << std::ifstream(std::string(COMBDRAFT_SOURCE_DIR "/") + path).rdbuf();
+  text << std::ifstream(test::sourceDir() + "/" + path).rdbuf();
   REQUIRE_FALSE(text.str().empty());
   return text.str();
 }

@@ -15,6 +15,7 @@
 #include "engine/plan/pattern.h"
 #include "engine/plan/plan_file.h"
 #include "tests/engine/plan_samples.h"
+#include "tests/support/places.h"
 
 using namespace combdraft;
 using namespace combdraft::plan;
@@ -22,7 +23,7 @@ namespace fs = std::filesystem;
 
 namespace {
 
-fs::path folderOf(int version) { return fs::path(COMBDRAFT_TESTS_DIR "/format") / std::to_string(version); }
+fs::path folderOf(int version) { return fs::path(test::testsDir() + "/format") / std::to_string(version); }
 
 std::string textOf(const fs::path& path) {
   std::ostringstream text;

@@ -7,6 +7,7 @@
 #include "engine/plan/plan_file.h"
 #include "engine/plan/validate.h"
 #include "tests/engine/plan_samples.h"
+#include "tests/support/places.h"
 
 using namespace combdraft;
 using namespace combdraft::plan;
@@ -229,7 +230,7 @@ TEST_CASE("notes: worth a look", "[plan][validate]") {
 
 TEST_CASE("examples have no errors, and cautions where they belong", "[plan][validate][examples]") {
   std::set<IssueCode> found;
-  for (const auto& entry : std::filesystem::directory_iterator(COMBDRAFT_SOURCE_DIR "/examples")) {
+  for (const auto& entry : std::filesystem::directory_iterator(test::sourceDir() + "/examples")) {
     const auto plan = loadPlan(entry.path());
     REQUIRE(plan.ok());
     for (const Issue& issue : validate(*plan)) {

@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "engine/base/number_text.h"
+#include "tests/support/places.h"
 
 namespace combdraft::test {
 
@@ -24,7 +25,7 @@ struct CsvRow {
 
 /// Rows of a table named as in the data folder. Throws when it is missing or empty.
 inline std::vector<CsvRow> publishedTable(const std::string& name) {
-  std::ifstream file(std::string(COMBDRAFT_TESTS_DIR) + "/published/data/" + name);
+  std::ifstream file(test::testsDir() + "/published/data/" + name);
   if (!file) throw std::runtime_error("no table " + name);
   std::vector<std::string> columns;
   std::vector<CsvRow> rows;

@@ -8,13 +8,14 @@
 #include <vector>
 
 #include "engine/base/number_text.h"
+#include "tests/support/places.h"
 
 namespace combdraft::test {
 
 class Table {
  public:
   explicit Table(const std::string& name) {
-    std::ifstream in(std::string(COMBDRAFT_TESTS_DIR) + "/published/data/" + name);
+    std::ifstream in(test::testsDir() + "/published/data/" + name);
     std::string line;
     while (std::getline(in, line)) {
       if (line.empty() || line[0] == '#') continue;
