@@ -1,6 +1,7 @@
 #include "app/desk/run_window.h"
 
 #include <QApplication>
+#include <QIcon>
 #include <QLocale>
 #include <cstdio>
 
@@ -35,6 +36,8 @@ int runWindow(int argc, char** argv) {
   }
   QApplication app(argc, argv);
   QApplication::setApplicationName(QStringLiteral("combdraft"));
+  QApplication::setDesktopFileName(QStringLiteral("combdraft"));  // where the desktop finds name and icon
+  QApplication::setWindowIcon(QIcon(QStringLiteral(":/icons/combdraft.svg")));
   QApplication::setApplicationVersion(QStringLiteral(COMBDRAFT_VERSION));
   const QStringList arguments = QApplication::arguments().mid(1);
   if (arguments.size() > 1 || (arguments.size() == 1 && arguments.front().startsWith(u'-'))) {

@@ -27,7 +27,7 @@ QLabel* heading(const QString& text, double size, QWidget* parent) {
 // Titles of the examples come from the plans themselves.
 QString titleOf(const QString& path) {
   const Result<store::OpenedPlan> opened = store::openPlan(path);
-  return opened ? store::shownTitle(opened->plan, path) : QFileInfo(path).completeBaseName();
+  return opened ? store::shownTitle(opened->plan, path) : store::nameOfFile(path);
 }
 
 }  // namespace
