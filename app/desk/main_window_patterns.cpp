@@ -34,7 +34,7 @@ QStringList remarks(const plan::Plan& after, const plan::UsedPattern& used) {
 
 void MainWindow::declarePatternActions() {
   const Condition working = whileWorking();
-  actions_.add({QStringLiteral("pattern.show"), tr("Patte&rns…"),
+  actions_.add({QStringLiteral("pattern.show"), tr("Pat&terns…"),
                 tr("Whole heads and parts of one to start from: what each is good for, and for which hair it is not"),
                 QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_P), {}, [this] { turnTo(Page::Patterns); }, {}, {}, tr("Patterns")});
   actions_.add({QStringLiteral("pattern.save"), tr("Save selected sections as a &pattern…"),

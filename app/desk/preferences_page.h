@@ -44,7 +44,7 @@ class PreferencesPage : public QWidget {
 
  private:
   store::Preferences now_;
-  controls::Segments *unit_, *theme_, *textSize_, *begin_;
+  controls::Segments *unit_, *theme_, *textSize_, *begin_, *language_;
   controls::NumberField *thickness_, *start_;
   QCheckBox* hints_;
   QPushButton* again_;

@@ -6,6 +6,7 @@
 #include <cstdio>
 
 #include "app/controls/theme.h"
+#include "app/desk/language.h"
 #include "app/desk/main_window.h"
 
 namespace combdraft::desk {
@@ -46,7 +47,9 @@ int runWindow(int argc, char** argv) {
   }
   qInstallMessageHandler(dropMessage);
   store::installFaultHooks(store::faultFolder());
-  applyPreferences(store::Settings().preferences());
+  const store::Preferences preferences = store::Settings().preferences();
+  speak(app, preferences.language);
+  applyPreferences(preferences);
   DeskPlaces places;
   places.session = std::make_shared<store::SessionFile>(store::sessionFile());
   MainWindow window(places);
