@@ -8,6 +8,7 @@
 #include <algorithm>
 
 #include "app/cards/piece_edits.h"
+#include "app/words/engine_words.h"
 #include "engine/plan/placement_check.h"
 
 namespace combdraft::desk {
@@ -48,7 +49,7 @@ QString findingText(const plan::Plan& plan, const plan::Issue& issue) {
   QString who = names.join(QStringLiteral(", "));
   if (issue.items.size() > kNamed) who = Words::tr("%1 and %2 more").arg(who).arg(issue.items.size() - kNamed);
   if (!who.isEmpty()) who[0] = who[0].toUpper();
-  const QString sentence = QString::fromStdString(plan::sentenceOf(issue));
+  const QString sentence = words::inWords(plan::sentenceOf(issue));
   return who.isEmpty() ? sentence : who + QStringLiteral(": ") + sentence;
 }
 
@@ -147,7 +148,7 @@ void FindingsList::fill() {
   };
   addIssues([](plan::Severity s) { return s != plan::Severity::Note; });
   for (std::size_t i = 0; i < findings(); ++i) {
-    QString text = QString::fromStdString(advise::sentenceOf(advice_->advice.findings[i]));
+    QString text = words::inWords(advise::sentenceOf(advice_->advice.findings[i]));
     if (!text.isEmpty()) text[0] = text[0].toUpper();
     add(QStringLiteral("\u25D0 ") + tr("The look"), text, {{}, i});
   }

@@ -11,6 +11,7 @@
 #include "app/controls/icon.h"
 #include "app/desk/left_plans_box.h"
 #include "app/store/plan_store.h"
+#include "app/words/engine_words.h"
 
 namespace combdraft::desk {
 namespace {
@@ -169,7 +170,7 @@ void StartPage::fill(const std::vector<store::LeftPlan>& left,
   for (const store::StoredPattern& pattern : patterns) {
     auto* item = new QListWidgetItem(pattern.name(), patterns_);
     item->setToolTip(tr("Good for: %1\nNot for: %2")
-                         .arg(QString::fromStdString(pattern.pattern.goodFor), QString::fromStdString(pattern.pattern.notFor)));
+                         .arg(words::inWords(pattern.pattern.goodFor), words::inWords(pattern.pattern.notFor)));
   }
   for (QListWidget* list : {recent_, examples_, patterns_}) {  // as high as what it holds
     const int row = list->count() ? list->sizeHintForRow(0) : 0;

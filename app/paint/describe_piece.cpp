@@ -5,6 +5,7 @@
 
 #include "app/paint/figure.h"
 #include "app/paint/strip.h"
+#include "app/words/engine_words.h"
 #include "engine/base/number_text.h"
 
 namespace combdraft::paint {
@@ -100,7 +101,7 @@ QString placeWords(const HeadScene& scene, const Vec3& p) {
 }
 
 QString describePlace(const HeadScene& scene, const Vec3& p) {
-  return QString::fromStdString(head::describe(scene.places().at(p)));
+  return words::inWords(head::describe(scene.places().at(p)));
 }
 
 QString formulaLetters(const plan::Plan& plan, const plan::Piece& piece) {

@@ -5,6 +5,7 @@
 
 #include "app/controls/units.h"
 #include "app/paint/describe_piece.h"
+#include "app/words/engine_words.h"
 #include "engine/head/scalp_outline.h"
 #include "engine/head/surface_distance.h"
 #include "engine/plan/edits.h"
@@ -172,7 +173,7 @@ QString LineTool::words() const {
   if (!trouble_.isEmpty()) return trouble_;
   if (!typed_.isEmpty() && !typedLength())
     return isStrip() ? Words::tr("“%1” is no thickness: allowed is %2.")
-                           .arg(typed_, QString::fromStdString(plan::rangeText(
+                           .arg(typed_, words::inWords(plan::rangeText(
                                             plan::fieldInfo("piece.thickness_mm"))))
                      : Words::tr("“%1” is no length.").arg(typed_);
   if (!typed_.isEmpty() && !isStrip())

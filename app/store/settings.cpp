@@ -8,6 +8,7 @@
 #include <algorithm>
 
 #include "app/store/set_aside.h"
+#include "app/words/engine_words.h"
 #include "engine/plan/field_info.h"
 
 namespace combdraft::store {
@@ -85,7 +86,7 @@ QString mendSettings(const QString& path) {
   const QString place = placeOf(path);
   if (!isSettingsFile(place)) {
     const Result<QString> aside = setAside(place);
-    if (!aside) return Words::tr("The settings could not be read. %1").arg(QString::fromStdString(describe(aside.error())));
+    if (!aside) return Words::tr("The settings could not be read. %1").arg(words::inWords(aside.error()));
     return Words::tr("The settings could not be read and were set aside as %1. The program begins with those it came with.")
         .arg(QFileInfo(*aside).fileName());
   }

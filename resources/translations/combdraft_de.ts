@@ -273,6 +273,1637 @@
     </message>
 </context>
 <context>
+    <name>Engine</name>
+    <message>
+        <source>A light block of about %1 shows %2</source>
+        <translation>Ein heller Block von etwa %1 zeigt sich %2</translation>
+    </message>
+    <message>
+        <source>A dark block of about %1 shows %2</source>
+        <translation>Ein dunkler Block von etwa %1 zeigt sich %2</translation>
+    </message>
+    <message>
+        <source>An unbroken light line of %1 shows along the opening %2</source>
+        <translation>Eine ununterbrochene helle Linie von %1 zeigt sich entlang der Öffnung, %2</translation>
+    </message>
+    <message>
+        <source>An unbroken dark line of %1 shows along the opening %2</source>
+        <translation>Eine ununterbrochene dunkle Linie von %1 zeigt sich entlang der Öffnung, %2</translation>
+    </message>
+    <message>
+        <source>%1 of the hair looks like one middle tone, neither light nor dark</source>
+        <translation>%1 des Haars wirken wie ein mittlerer Ton, weder hell noch dunkel</translation>
+    </message>
+    <message>
+        <source>Stripes show at %1, %2 mm wide, from %3 m away</source>
+        <translation>Streifen zeigen sich: %1, %2 mm breit, aus %3 m Entfernung</translation>
+    </message>
+    <message>
+        <source>The hair underneath stays dark at %1 %2: %3 of it is light</source>
+        <translation>Das Haar darunter bleibt dunkel (%1), %2: %3 davon sind hell</translation>
+    </message>
+    <message>
+        <source>A hard edge shows %1: %2 differs by %3 from the hair beside it</source>
+        <translation>Eine harte Kante zeigt sich %1: %2 weicht um %3 vom Haar daneben ab</translation>
+    </message>
+    <message>
+        <source>The face frame hardly stands out: %1 is only %2 steps (L*) lighter than the whole look</source>
+        <translation>Der Gesichtsrahmen hebt sich kaum ab: %1 ist nur %2 Stufen (L*) heller als der ganze Look</translation>
+    </message>
+    <message>
+        <source>The face frame hardly stands out: %1 is %2 steps (L*) darker than the whole look</source>
+        <translation>Der Gesichtsrahmen hebt sich kaum ab: %1 ist %2 Stufen (L*) dunkler als der ganze Look</translation>
+    </message>
+    <message>
+        <source>The nape stays dark %1: %2 of it is light</source>
+        <translation>Der Nacken bleibt dunkel, %1: %2 davon sind hell</translation>
+    </message>
+    <message>
+        <source>Little shadow is left: %1 of the hair stays dark</source>
+        <translation>Wenig Schatten bleibt: %1 des Haars bleiben dunkel</translation>
+    </message>
+    <message>
+        <source>Very light, cool pieces over darker hair may look grey at %1</source>
+        <translation>Sehr helle, kühle Strähnen über dunklerem Haar können grau wirken: %1</translation>
+    </message>
+    <message>
+        <source>Regrowth shows after about %1 %2</source>
+        <translation>Nachwuchs zeigt sich nach etwa %1, %2</translation>
+    </message>
+    <message>
+        <source>%1 misses its aim: %2</source>
+        <translation>%1 verfehlt ihr Ziel: %2</translation>
+    </message>
+    <message>
+        <source>it looks %1 levels lighter than wanted</source>
+        <translation>sie wirkt %1 Tonhöhen heller als gewünscht</translation>
+    </message>
+    <message>
+        <source>it looks %1 levels darker than wanted</source>
+        <translation>sie wirkt %1 Tonhöhen dunkler als gewünscht</translation>
+    </message>
+    <message>
+        <source>its lightest hair looks %1 levels lighter than allowed</source>
+        <translation>das hellste Haar wirkt %1 Tonhöhen heller als erlaubt</translation>
+    </message>
+    <message>
+        <source>its darkest hair looks %1 levels darker than allowed</source>
+        <translation>das dunkelste Haar wirkt %1 Tonhöhen dunkler als erlaubt</translation>
+    </message>
+    <message>
+        <source>its contrast is not the one wanted</source>
+        <translation>der Kontrast ist nicht der gewünschte</translation>
+    </message>
+    <message>
+        <source>Hair that has farther to lift is placed last: %1 more than the first pieces</source>
+        <translation>Haar, das weiter aufhellen soll, kommt zuletzt: %1 mehr als die ersten Strähnen</translation>
+    </message>
+    <message>
+        <source>worn down</source>
+        <translation>offen getragen</translation>
+    </message>
+    <message>
+        <source>with the part %1 mm to the client&apos;s right</source>
+        <translation>mit dem Scheitel %1 mm nach rechts der Kundin</translation>
+    </message>
+    <message>
+        <source>with the part %1 mm to the client&apos;s left</source>
+        <translation>mit dem Scheitel %1 mm nach links der Kundin</translation>
+    </message>
+    <message>
+        <source>worn half up</source>
+        <translation>halb hochgesteckt</translation>
+    </message>
+    <message>
+        <source>tied back</source>
+        <translation>zurückgebunden</translation>
+    </message>
+    <message>
+        <source>with the crown opened</source>
+        <translation>mit geöffneter Wirbelpartie</translation>
+    </message>
+    <message>
+        <source>blown by wind</source>
+        <translation>im Wind</translation>
+    </message>
+    <message>
+        <source>with a layer raised</source>
+        <translation>mit angehobener Lage</translation>
+    </message>
+    <message>
+        <source>face frame left</source>
+        <translation>Gesichtsrahmen links</translation>
+    </message>
+    <message>
+        <source>face frame right</source>
+        <translation>Gesichtsrahmen rechts</translation>
+    </message>
+    <message>
+        <source>front top</source>
+        <translation>vorderer Oberkopf</translation>
+    </message>
+    <message>
+        <source>top</source>
+        <translation>Oberkopf</translation>
+    </message>
+    <message>
+        <source>crown</source>
+        <translation>Wirbelpartie</translation>
+    </message>
+    <message>
+        <source>left side</source>
+        <translation>linke Seite</translation>
+    </message>
+    <message>
+        <source>right side</source>
+        <translation>rechte Seite</translation>
+    </message>
+    <message>
+        <source>upper back</source>
+        <translation>oberer Hinterkopf</translation>
+    </message>
+    <message>
+        <source>middle back</source>
+        <translation>mittlere Rückpartie</translation>
+    </message>
+    <message>
+        <source>ends at the back</source>
+        <translation>Spitzen hinten</translation>
+    </message>
+    <message>
+        <source>nape</source>
+        <translation>Nacken</translation>
+    </message>
+    <message>
+        <source>whole</source>
+        <translation>ganzer Kopf</translation>
+    </message>
+    <message>
+        <source>the whole look</source>
+        <translation>der ganze Look</translation>
+    </message>
+    <message>
+        <source>front</source>
+        <translation>vorn</translation>
+    </message>
+    <message>
+        <source>sides</source>
+        <translation>Seiten</translation>
+    </message>
+    <message>
+        <source>side</source>
+        <translation>Seite</translation>
+    </message>
+    <message>
+        <source>temple</source>
+        <translation>Schläfe</translation>
+    </message>
+    <message>
+        <source>back</source>
+        <translation>Hinterkopf</translation>
+    </message>
+    <message>
+        <source>off the hair</source>
+        <translation>neben dem Haar</translation>
+    </message>
+    <message>
+        <source>two clear levels</source>
+        <translation>zwei klare Stufen</translation>
+    </message>
+    <message>
+        <source>soft</source>
+        <translation>weich</translation>
+    </message>
+    <message>
+        <source>one tone</source>
+        <translation>ein Ton</translation>
+    </message>
+    <message>
+        <source>too little hair to say</source>
+        <translation>zu wenig Haar, um es zu sagen</translation>
+    </message>
+    <message>
+        <source>neutral</source>
+        <translation>neutral</translation>
+    </message>
+    <message>
+        <source>coppery</source>
+        <translation>kupfrig</translation>
+    </message>
+    <message>
+        <source>golden</source>
+        <translation>golden</translation>
+    </message>
+    <message>
+        <source>warm</source>
+        <translation>warm</translation>
+    </message>
+    <message>
+        <source>cool</source>
+        <translation>kühl</translation>
+    </message>
+    <message>
+        <source>%1 steps of lightness (L*)</source>
+        <translation>%1 Helligkeitsstufen (L*)</translation>
+    </message>
+    <message>
+        <source>%1 cm²</source>
+        <translation>%1 cm²</translation>
+    </message>
+    <message>
+        <source>%1 mm</source>
+        <translation>%1 mm</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>%1 levels</source>
+        <translation>%1 Tonhöhen</translation>
+    </message>
+    <message>
+        <source>%1 weeks</source>
+        <translation>%1 Wochen</translation>
+    </message>
+    <message>
+        <source>%1 piece</source>
+        <translation>%1 Strähne</translation>
+    </message>
+    <message>
+        <source>%1 pieces</source>
+        <translation>%1 Strähnen</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>%1 to %2 mm</source>
+        <translation>%1 bis %2 mm</translation>
+    </message>
+    <message>
+        <source>%1 to %2 levels</source>
+        <translation>%1 bis %2 Tonhöhen</translation>
+    </message>
+    <message>
+        <source>%1 to %2 degrees</source>
+        <translation>%1 bis %2 Grad</translation>
+    </message>
+    <message>
+        <source>%1 to %2 per cm2</source>
+        <translation>%1 bis %2 je cm²</translation>
+    </message>
+    <message>
+        <source>%1 to %2 um</source>
+        <translation>%1 bis %2 µm</translation>
+    </message>
+    <message>
+        <source>%1 mm behind the front hairline</source>
+        <translation>%1 mm hinter der vorderen Haarlinie</translation>
+    </message>
+    <message>
+        <source>%1 mm before the front hairline</source>
+        <translation>%1 mm vor der vorderen Haarlinie</translation>
+    </message>
+    <message>
+        <source>%1 mm below the crown</source>
+        <translation>%1 mm unter dem Wirbelpunkt</translation>
+    </message>
+    <message>
+        <source>%1 mm above the crown</source>
+        <translation>%1 mm über dem Wirbelpunkt</translation>
+    </message>
+    <message>
+        <source>%1 mm above the ear point</source>
+        <translation>%1 mm über dem Ohrpunkt</translation>
+    </message>
+    <message>
+        <source>%1 mm below the ear point</source>
+        <translation>%1 mm unter dem Ohrpunkt</translation>
+    </message>
+    <message>
+        <source>on the centre line</source>
+        <translation>auf der Mittellinie</translation>
+    </message>
+    <message>
+        <source>%1 mm left of centre</source>
+        <translation>%1 mm links der Mitte</translation>
+    </message>
+    <message>
+        <source>%1 mm right of centre</source>
+        <translation>%1 mm rechts der Mitte</translation>
+    </message>
+    <message>
+        <source>%1 mm outside the hairline</source>
+        <translation>%1 mm außerhalb der Haarlinie</translation>
+    </message>
+    <message>
+        <source>%1 mm from the hairline</source>
+        <translation>%1 mm von der Haarlinie</translation>
+    </message>
+    <message>
+        <source>Make it thinner: %1 mm</source>
+        <translation>Dünner machen: %1 mm</translation>
+    </message>
+    <message>
+        <source>Split the width: strips of %1 mm with left-outs between</source>
+        <translation>Die Breite teilen: Streifen von %1 mm mit Auslassungen dazwischen</translation>
+    </message>
+    <message>
+        <source>Drop the middle of its length: leave %1 mm dark</source>
+        <translation>Die Mitte der Länge aussparen: %1 mm dunkel lassen</translation>
+    </message>
+    <message>
+        <source>Drop the middle of its width: a left-out of %1 mm along it</source>
+        <translation>Die Mitte der Breite aussparen: eine Auslassung von %1 mm der Länge nach</translation>
+    </message>
+    <message>
+        <source>Start lower: %1 mm off the scalp</source>
+        <translation>Tiefer beginnen: %1 mm über der Kopfhaut</translation>
+    </message>
+    <message>
+        <source>Backcomb deeper, and push more of it back: pushed hair ends %1 mm off the scalp</source>
+        <translation>Tiefer toupieren und mehr zurückschieben: Zurückgeschobenes Haar endet %1 mm über der Kopfhaut</translation>
+    </message>
+    <message>
+        <source>Break it with a left-out of %1 mm straight across</source>
+        <translation>Mit einer Auslassung von %1 mm quer unterbrechen</translation>
+    </message>
+    <message>
+        <source>Add a light piece of %1 mm</source>
+        <translation>Eine helle Strähne von %1 mm hinzufügen</translation>
+    </message>
+    <message>
+        <source>Take less: %1 of the hair in it</source>
+        <translation>Weniger nehmen: %1 des Haars darin</translation>
+    </message>
+    <message>
+        <source>Take %1 away; their hair stays dark</source>
+        <translation>%1 wegnehmen; ihr Haar bleibt dunkel</translation>
+    </message>
+    <message>
+        <source>Use more: add %1</source>
+        <translation>Mehr verwenden: %1 hinzufügen</translation>
+    </message>
+    <message>
+        <source>%1. Not in the picture any more (%2 before)</source>
+        <translation>%1. Nicht mehr im Bild (vorher %2)</translation>
+    </message>
+    <message>
+        <source>%1. It shows less: %2 instead of %3</source>
+        <translation>%1. Es zeigt sich weniger: %2 statt %3</translation>
+    </message>
+    <message>
+        <source>%1. It leaves smaller ones: the largest %2 instead of %3</source>
+        <translation>%1. Es bleiben kleinere: der größte %2 statt %3</translation>
+    </message>
+    <message>
+        <source>%1. It still shows: %2 instead of %3</source>
+        <translation>%1. Es zeigt sich noch: %2 statt %3</translation>
+    </message>
+    <message>
+        <source>Keeps every piece and changes as little as will do</source>
+        <translation>Behält jede Strähne und ändert so wenig wie nötig</translation>
+    </message>
+    <message>
+        <source>Keeps every piece and its thickness; changes start and backcomb only</source>
+        <translation>Behält jede Strähne und ihre Dicke; ändert nur Beginn und Toupieren</translation>
+    </message>
+    <message>
+        <source>Leaves out pieces that hardly show, then changes the rest</source>
+        <translation>Lässt Strähnen weg, die sich kaum zeigen, und ändert dann den Rest</translation>
+    </message>
+    <message>
+        <source>%1: %2 piece left out</source>
+        <translation>%1: %2 Strähne weggelassen</translation>
+    </message>
+    <message>
+        <source>%1: %2 pieces left out</source>
+        <translation>%1: %2 Strähnen weggelassen</translation>
+    </message>
+    <message>
+        <source>%1 (%2 piece): %3</source>
+        <translation>%1 (%2 Strähne): %3</translation>
+    </message>
+    <message>
+        <source>%1 (%2 pieces): %3</source>
+        <translation>%1 (%2 Strähnen): %3</translation>
+    </message>
+    <message>
+        <source>thickness %1 to %2 mm</source>
+        <translation>Dicke von %1 auf %2 mm</translation>
+    </message>
+    <message>
+        <source>thickness on average %1 to %2 mm</source>
+        <translation>Dicke im Mittel von %1 auf %2 mm</translation>
+    </message>
+    <message>
+        <source>taken share %1 to %2 %</source>
+        <translation>genommener Anteil von %1 auf %2 %</translation>
+    </message>
+    <message>
+        <source>taken share on average %1 to %2 %</source>
+        <translation>genommener Anteil im Mittel von %1 auf %2 %</translation>
+    </message>
+    <message>
+        <source>start %1 to %2 mm off the scalp</source>
+        <translation>Beginn von %1 auf %2 mm über der Kopfhaut</translation>
+    </message>
+    <message>
+        <source>start on average %1 to %2 mm off the scalp</source>
+        <translation>Beginn im Mittel von %1 auf %2 mm über der Kopfhaut</translation>
+    </message>
+    <message>
+        <source>no backcomb (%1 mm before)</source>
+        <translation>nicht toupiert (vorher %1 mm)</translation>
+    </message>
+    <message>
+        <source>no backcomb (on average %1 mm before)</source>
+        <translation>nicht toupiert (vorher im Mittel %1 mm)</translation>
+    </message>
+    <message>
+        <source>backcomb depth %1 to %2 mm</source>
+        <translation>Toupiertiefe von %1 auf %2 mm</translation>
+    </message>
+    <message>
+        <source>backcomb depth on average %1 to %2 mm</source>
+        <translation>Toupiertiefe im Mittel von %1 auf %2 mm</translation>
+    </message>
+    <message>
+        <source>pushed share %1 to %2 %</source>
+        <translation>zurückgeschobener Anteil von %1 auf %2 %</translation>
+    </message>
+    <message>
+        <source>pushed share on average %1 to %2 %</source>
+        <translation>zurückgeschobener Anteil im Mittel von %1 auf %2 %</translation>
+    </message>
+    <message>
+        <source>beside the opening</source>
+        <translation>neben der Öffnung</translation>
+    </message>
+    <message>
+        <source>%1 is %2, allowed is %3</source>
+        <translation>%1 ist %2, erlaubt ist %3</translation>
+    </message>
+    <message>
+        <source>the plan has no choice; it needs at least one</source>
+        <translation>der Plan hat keine Variante; er braucht mindestens eine</translation>
+    </message>
+    <message>
+        <source>the active choice &quot;%1&quot; is not among the choices</source>
+        <translation>die aktive Variante „%1“ ist nicht unter den Varianten</translation>
+    </message>
+    <message>
+        <source>belongs to the choice &quot;%1&quot;, which does not exist</source>
+        <translation>gehört zur Variante „%1“, die es nicht gibt</translation>
+    </message>
+    <message>
+        <source>belongs to the section &quot;%1&quot;, which does not exist</source>
+        <translation>gehört zur Abteilung „%1“, die es nicht gibt</translation>
+    </message>
+    <message>
+        <source>belongs to the section &quot;%1&quot; of another choice</source>
+        <translation>gehört zur Abteilung „%1“ einer anderen Variante</translation>
+    </message>
+    <message>
+        <source>names the formula &quot;%1&quot;, which does not exist</source>
+        <translation>nennt die Rezeptur „%1“, die es nicht gibt</translation>
+    </message>
+    <message>
+        <source>is the twin of &quot;%1&quot;, which does not exist</source>
+        <translation>ist der Zwilling von „%1“, das es nicht gibt</translation>
+    </message>
+    <message>
+        <source>is the twin of &quot;%1&quot;, which is a twin itself; name the one that stands on its own</source>
+        <translation>ist der Zwilling von „%1“, das selbst ein Zwilling ist; das eigenständige nennen</translation>
+    </message>
+    <message>
+        <source>reaches %1 mm outside the hairline; at most 15 mm is allowed</source>
+        <translation>reicht %1 mm über die Haarlinie hinaus; höchstens 15 mm sind erlaubt</translation>
+    </message>
+    <message>
+        <source>its line has no length; draw it between two places</source>
+        <translation>die Linie hat keine Länge; zwischen zwei Stellen zeichnen</translation>
+    </message>
+    <message>
+        <source>head measures: %1</source>
+        <translation>Kopfmaße: %1</translation>
+    </message>
+    <message>
+        <source>starts at or near the scalp; does the leaflet allow scalp contact? (%1) Check the leaflet</source>
+        <translation>beginnt an oder nahe der Kopfhaut; erlaubt die Packungsbeilage Kontakt mit der Kopfhaut? (%1) Die Packungsbeilage prüfen</translation>
+    </message>
+    <message>
+        <source>reaches the scalp; does the leaflet allow scalp contact? (%1) Check the leaflet</source>
+        <translation>reicht an die Kopfhaut; erlaubt die Packungsbeilage Kontakt mit der Kopfhaut? (%1) Die Packungsbeilage prüfen</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>nein</translation>
+    </message>
+    <message>
+        <source>not stated</source>
+        <translation>nicht angegeben</translation>
+    </message>
+    <message>
+        <source>poor</source>
+        <translation>schlecht</translation>
+    </message>
+    <message>
+        <source>not checked</source>
+        <translation>nicht geprüft</translation>
+    </message>
+    <message>
+        <source>backcombing where the hair&apos;s condition is %1: check elasticity</source>
+        <translation>Toupieren, wo der Zustand des Haars so vermerkt ist: %1. Die Elastizität prüfen</translation>
+    </message>
+    <message>
+        <source>lightener over hair that is already light: check the strength of the hair, test a strand</source>
+        <translation>Aufheller über schon hellem Haar: die Festigkeit des Haars prüfen, an einer Probesträhne testen</translation>
+    </message>
+    <message>
+        <source>lightener over hair in poor condition: check the strength of the hair, test a strand</source>
+        <translation>Aufheller über Haar in schlechtem Zustand: die Festigkeit des Haars prüfen, an einer Probesträhne testen</translation>
+    </message>
+    <message>
+        <source>circumference, length and breadth do not fit one head; measure again</source>
+        <translation>Umfang, Länge und Breite ergeben keinen Kopf; noch einmal messen</translation>
+    </message>
+    <message>
+        <source>%1 %2 is unusual (most heads: %3)</source>
+        <translation>%1 %2 ist ungewöhnlich (die meisten Köpfe: %3)</translation>
+    </message>
+    <message>
+        <source>unknown assumption &quot;%1&quot;; it is kept, not used</source>
+        <translation>unbekannte Annahme „%1“; sie bleibt, wird aber nicht verwendet</translation>
+    </message>
+    <message>
+        <source>is no longer the mirror of its source</source>
+        <translation>ist nicht mehr das Spiegelbild der anderen Seite</translation>
+    </message>
+    <message>
+        <source>more than one piece is number %1</source>
+        <translation>mehr als eine Strähne ist Nummer %1</translation>
+    </message>
+    <message>
+        <source>the backcomb depth lies nearer the scalp than the start</source>
+        <translation>die Toupiertiefe liegt näher an der Kopfhaut als der Beginn</translation>
+    </message>
+    <message>
+        <source>the end formula takes over before the start</source>
+        <translation>die Spitzenrezeptur übernimmt vor dem Beginn</translation>
+    </message>
+    <message>
+        <source>stops before it starts</source>
+        <translation>endet, bevor sie beginnt</translation>
+    </message>
+    <message>
+        <source>the hair there is at most %1 mm long and ends before the start</source>
+        <translation>das Haar dort ist höchstens %1 mm lang und endet vor dem Beginn</translation>
+    </message>
+    <message>
+        <source>the hair there is at most %1 mm long and ends before the backcomb depth</source>
+        <translation>das Haar dort ist höchstens %1 mm lang und endet vor der Toupiertiefe</translation>
+    </message>
+    <message>
+        <source>a drop-out lies beyond the end of the line (%1 mm)</source>
+        <translation>eine Aussparung liegt hinter dem Ende der Linie (%1 mm)</translation>
+    </message>
+    <message>
+        <source>has gaps but no teeth</source>
+        <translation>hat Lücken, aber keine Zähne</translation>
+    </message>
+    <message>
+        <source>is woven, but its teeth and gaps are not given; the taken share stands for them</source>
+        <translation>ist gewebt, aber ohne Angabe von Zähnen und Lücken; der genommene Anteil steht dafür</translation>
+    </message>
+    <message>
+        <source>the level it lifts to does not lie between its low and high</source>
+        <translation>die Tonhöhe, auf die sie aufhellt, liegt nicht zwischen mindestens und höchstens</translation>
+    </message>
+    <message>
+        <source>want the same hair (up to %1 mm): the first of them in the order has it</source>
+        <translation>wollen dasselbe Haar (bis %1 mm): die erste in der Reihenfolge hat es</translation>
+    </message>
+    <message>
+        <source>its outline crosses itself; move a corner so that it does not</source>
+        <translation>ihr Umriss kreuzt sich; eine Ecke so verschieben, dass er es nicht tut</translation>
+    </message>
+    <message>
+        <source>has no room for half a piece (%1 mm across its rows); make it larger or its pieces thinner</source>
+        <translation>hat keinen Platz für eine halbe Strähne (%1 mm quer zu den Passées); größer oder ihre Strähnen dünner machen</translation>
+    </message>
+    <message>
+        <source>would hold more pieces than a section may have; make them thicker or leave more out</source>
+        <translation>hätte mehr Strähnen, als eine Abteilung haben darf; dicker machen oder mehr auslassen</translation>
+    </message>
+    <message>
+        <source>holds so much that how it lies was not checked whole</source>
+        <translation>enthält so viel, dass nicht ganz geprüft wurde, wie es liegt</translation>
+    </message>
+    <message>
+        <source>the target for &quot;%1&quot; contradicts itself: the level must lie between darkest and brightest</source>
+        <translation>das Ziel für „%1“ widerspricht sich: Die Tonhöhe muss zwischen dem Dunkelsten und dem Hellsten liegen</translation>
+    </message>
+    <message>
+        <source>has a target for the unknown region &quot;%1&quot;; it is kept, not used</source>
+        <translation>hat ein Ziel für die unbekannte Partie „%1“; es bleibt, wird aber nicht verwendet</translation>
+    </message>
+    <message>
+        <source>%1, entry %2, ends before it begins</source>
+        <translation>%1, Eintrag %2, endet, bevor er beginnt</translation>
+    </message>
+    <message>
+        <source>bands</source>
+        <translation>Farbbänder</translation>
+    </message>
+    <message>
+        <source>scattered</source>
+        <translation>helles Haar</translation>
+    </message>
+    <message>
+        <source>circumference</source>
+        <translation>Umfang</translation>
+    </message>
+    <message>
+        <source>length</source>
+        <translation>Länge</translation>
+    </message>
+    <message>
+        <source>breadth</source>
+        <translation>Breite</translation>
+    </message>
+    <message>
+        <source>ear-to-ear</source>
+        <translation>Ohr zu Ohr</translation>
+    </message>
+    <message>
+        <source>no number</source>
+        <translation>keine Zahl</translation>
+    </message>
+    <message>
+        <source>breadth %1 mm for a length of %2 mm; at most %3 mm would fit</source>
+        <translation>Breite %1 mm bei einer Länge von %2 mm; höchstens %3 mm würden passen</translation>
+    </message>
+    <message>
+        <source>there is no such file</source>
+        <translation>diese Datei gibt es nicht</translation>
+    </message>
+    <message>
+        <source>this is a folder; a plan file is needed</source>
+        <translation>das ist ein Ordner; nötig ist eine Plandatei</translation>
+    </message>
+    <message>
+        <source>the file could not be read: %1</source>
+        <translation>die Datei ließ sich nicht lesen: %1</translation>
+    </message>
+    <message>
+        <source>the file is empty; a plan is JSON text</source>
+        <translation>die Datei ist leer; ein Plan ist JSON-Text</translation>
+    </message>
+    <message>
+        <source>the file has %1 bytes; a plan has at most %2</source>
+        <translation>die Datei hat %1 Bytes; ein Plan hat höchstens %2</translation>
+    </message>
+    <message>
+        <source>the file could not be written: %1</source>
+        <translation>die Datei ließ sich nicht schreiben: %1</translation>
+    </message>
+    <message>
+        <source>what was written does not read back the same; the file on disk was left as it was</source>
+        <translation>was geschrieben wurde, liest sich nicht gleich zurück; die Datei auf der Platte blieb, wie sie war</translation>
+    </message>
+    <message>
+        <source>this is not valid JSON: %1</source>
+        <translation>das ist kein gültiges JSON: %1</translation>
+    </message>
+    <message>
+        <source>nested deeper than %1 levels</source>
+        <translation>tiefer verschachtelt als %1 Ebenen</translation>
+    </message>
+    <message>
+        <source>the key &quot;%1&quot; stands twice</source>
+        <translation>der Schlüssel „%1“ steht zweimal</translation>
+    </message>
+    <message>
+        <source>a number is too large to be read: %1</source>
+        <translation>eine Zahl ist zu groß, um gelesen zu werden: %1</translation>
+    </message>
+    <message>
+        <source>the text is not UTF-8</source>
+        <translation>der Text ist nicht UTF-8</translation>
+    </message>
+    <message>
+        <source>this JSON is not a plan: %1</source>
+        <translation>dieses JSON ist kein Plan: %1</translation>
+    </message>
+    <message>
+        <source>this JSON is not a pattern: %1</source>
+        <translation>dieses JSON ist kein Muster: %1</translation>
+    </message>
+    <message>
+        <source>this JSON is not a clip: %1</source>
+        <translation>dieses JSON ist kein Ausschnitt: %1</translation>
+    </message>
+    <message>
+        <source>the plan was written in format %1; this program reads up to format %2, so a newer program is needed</source>
+        <translation>der Plan wurde in Format %1 geschrieben; dieses Programm liest bis Format %2, ein neueres Programm ist also nötig</translation>
+    </message>
+    <message>
+        <source>the plan says format %1; known formats are 1 to %2</source>
+        <translation>der Plan nennt Format %1; bekannt sind die Formate 1 bis %2</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is missing</source>
+        <translation>„%1“ fehlt</translation>
+    </message>
+    <message>
+        <source>found %1, needs %2</source>
+        <translation>gefunden: %1, nötig: %2</translation>
+    </message>
+    <message>
+        <source>found %1, allowed is %2</source>
+        <translation>gefunden: %1, erlaubt: %2</translation>
+    </message>
+    <message>
+        <source>found &quot;%1&quot;, allowed: %2</source>
+        <translation>gefunden: „%1“, erlaubt: %2</translation>
+    </message>
+    <message>
+        <source>found %1, at most %2</source>
+        <translation>gefunden: %1, höchstens %2</translation>
+    </message>
+    <message>
+        <source>the text has %1 bytes, at most %2</source>
+        <translation>der Text hat %1 Bytes, höchstens %2</translation>
+    </message>
+    <message>
+        <source>the id &quot;%1&quot; is used twice</source>
+        <translation>die Kennung „%1“ wird zweimal verwendet</translation>
+    </message>
+    <message>
+        <source>there is no item with the id &quot;%1&quot;</source>
+        <translation>es gibt nichts mit der Kennung „%1“</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; leads back to itself</source>
+        <translation>„%1“ führt zu sich selbst zurück</translation>
+    </message>
+    <message>
+        <source>the point lies off the head: %1, allowed is %2</source>
+        <translation>der Punkt liegt neben dem Kopf: %1, erlaubt ist %2</translation>
+    </message>
+    <message>
+        <source>the head measures contradict each other: %1</source>
+        <translation>die Kopfmaße widersprechen sich: %1</translation>
+    </message>
+    <message>
+        <source>unknown name &quot;%1&quot;; known: %2</source>
+        <translation>unbekannter Name „%1“; bekannt: %2</translation>
+    </message>
+    <message>
+        <source>cancelled</source>
+        <translation>abgebrochen</translation>
+    </message>
+    <message>
+        <source>there is not enough memory for this look; fewer locks or fewer views need less</source>
+        <translation>der Speicher reicht für diesen Look nicht; weniger Haarbüschel oder weniger Ansichten brauchen weniger</translation>
+    </message>
+    <message>
+        <source>unknown error</source>
+        <translation>unbekannter Fehler</translation>
+    </message>
+    <message>
+        <source>line %1, column %2</source>
+        <translation>Zeile %1, Spalte %2</translation>
+    </message>
+    <message>
+        <source>it is not a regular file</source>
+        <translation>es ist keine gewöhnliche Datei</translation>
+    </message>
+    <message>
+        <source>it changed while it was being read</source>
+        <translation>sie änderte sich beim Lesen</translation>
+    </message>
+    <message>
+        <source>it cannot be renamed</source>
+        <translation>sie lässt sich nicht umbenennen</translation>
+    </message>
+    <message>
+        <source>it cannot be removed</source>
+        <translation>sie lässt sich nicht entfernen</translation>
+    </message>
+    <message>
+        <source>the folder cannot be made</source>
+        <translation>der Ordner lässt sich nicht anlegen</translation>
+    </message>
+    <message>
+        <source>it is %1</source>
+        <translation>es ist %1</translation>
+    </message>
+    <message>
+        <source>it needs &quot;format&quot;: &quot;%1&quot;</source>
+        <translation>nötig ist &quot;format&quot;: &quot;%1&quot;</translation>
+    </message>
+    <message>
+        <source>the number %1</source>
+        <translation>die Zahl %1</translation>
+    </message>
+    <message>
+        <source>text</source>
+        <translation>Text</translation>
+    </message>
+    <message>
+        <source>a list</source>
+        <translation>eine Liste</translation>
+    </message>
+    <message>
+        <source>an object</source>
+        <translation>ein Objekt</translation>
+    </message>
+    <message>
+        <source>a number</source>
+        <translation>eine Zahl</translation>
+    </message>
+    <message>
+        <source>a number, %1</source>
+        <translation>eine Zahl, %1</translation>
+    </message>
+    <message>
+        <source>a whole number</source>
+        <translation>eine ganze Zahl</translation>
+    </message>
+    <message>
+        <source>a whole number, %1</source>
+        <translation>eine ganze Zahl, %1</translation>
+    </message>
+    <message>
+        <source>true or false</source>
+        <translation>wahr oder falsch</translation>
+    </message>
+    <message>
+        <source>an id</source>
+        <translation>eine Kennung</translation>
+    </message>
+    <message>
+        <source>one of %1</source>
+        <translation>eines von %1</translation>
+    </message>
+    <message>
+        <source>each once of %1</source>
+        <translation>jedes einmal von %1</translation>
+    </message>
+    <message>
+        <source>%1 entry</source>
+        <translation>%1 Eintrag</translation>
+    </message>
+    <message>
+        <source>%1 entries</source>
+        <translation>%1 Einträge</translation>
+    </message>
+    <message>
+        <source>%1 to %2 entries</source>
+        <translation>%1 bis %2 Einträge</translation>
+    </message>
+    <message>
+        <source>%1 bytes</source>
+        <translation>%1 Bytes</translation>
+    </message>
+    <message>
+        <source>at most %1 bytes</source>
+        <translation>höchstens %1 Bytes</translation>
+    </message>
+    <message>
+        <source>more than %1 values</source>
+        <translation>mehr als %1 Werte</translation>
+    </message>
+    <message>
+        <source>more than %1 points in all</source>
+        <translation>mehr als %1 Punkte insgesamt</translation>
+    </message>
+    <message>
+        <source>%1 mm below the hairline</source>
+        <translation>%1 mm unter der Haarlinie</translation>
+    </message>
+    <message>
+        <source>the hair-bearing part of the head</source>
+        <translation>der behaarte Teil des Kopfs</translation>
+    </message>
+    <message>
+        <source>text with a line break or control character</source>
+        <translation>Text mit Zeilenumbruch oder Steuerzeichen</translation>
+    </message>
+    <message>
+        <source>one line of plain text</source>
+        <translation>eine Zeile einfacher Text</translation>
+    </message>
+    <message>
+        <source>text with a control character</source>
+        <translation>Text mit Steuerzeichen</translation>
+    </message>
+    <message>
+        <source>plain text; lines end with a line feed</source>
+        <translation>einfacher Text; Zeilen enden mit einem Zeilenvorschub</translation>
+    </message>
+    <message>
+        <source>a date such as &quot;2024-05-31&quot;, or &quot;&quot;</source>
+        <translation>ein Datum wie &quot;2024-05-31&quot;, oder &quot;&quot;</translation>
+    </message>
+    <message>
+        <source>an id: 1 to 64 letters, digits, &apos;-&apos;, &apos;_&apos; or &apos;.&apos;</source>
+        <translation>eine Kennung: 1 bis 64 Buchstaben, Ziffern, &apos;-&apos;, &apos;_&apos; oder &apos;.&apos;</translation>
+    </message>
+    <message>
+        <source>a point [bearing, drop] in degrees</source>
+        <translation>ein Punkt [bearing, drop] in Grad</translation>
+    </message>
+    <message>
+        <source>a stretch [from, to] in mm</source>
+        <translation>ein Stück [von, bis] in mm</translation>
+    </message>
+    <message>
+        <source>a stretch that ends after it begins</source>
+        <translation>ein Stück, das endet, nachdem es beginnt</translation>
+    </message>
+    <message>
+        <source>an object of numbers</source>
+        <translation>ein Objekt aus Zahlen</translation>
+    </message>
+    <message>
+        <source>the name of an assumption</source>
+        <translation>der Name einer Annahme</translation>
+    </message>
+    <message>
+        <source>three levels [root, middle, end]</source>
+        <translation>drei Tonhöhen [Ansatz, Mitte, Spitze]</translation>
+    </message>
+    <message>
+        <source>unexpected text</source>
+        <translation>unerwarteter Text</translation>
+    </message>
+    <message>
+        <source>%1 sections</source>
+        <translation>%1 Abteilungen</translation>
+    </message>
+    <message>
+        <source>%1 notes</source>
+        <translation>%1 Notizen</translation>
+    </message>
+    <message>
+        <source>%1 formulas</source>
+        <translation>%1 Rezepturen</translation>
+    </message>
+    <message>
+        <source>%1 points</source>
+        <translation>%1 Punkte</translation>
+    </message>
+    <message>
+        <source>%1 choices</source>
+        <translation>%1 Varianten</translation>
+    </message>
+    <message>
+        <source>too large for memory</source>
+        <translation>zu groß für den Speicher</translation>
+    </message>
+    <message>
+        <source>a smaller one</source>
+        <translation>ein kleineres</translation>
+    </message>
+    <message>
+        <source>%1 x %2 pixels</source>
+        <translation>%1 x %2 Pixel</translation>
+    </message>
+    <message>
+        <source>1 to %1 pixels a side</source>
+        <translation>1 bis %1 Pixel je Seite</translation>
+    </message>
+    <message>
+        <source>picture size</source>
+        <translation>Bildgröße</translation>
+    </message>
+    <message>
+        <source>a folder</source>
+        <translation>ein Ordner</translation>
+    </message>
+    <message>
+        <source>a file name</source>
+        <translation>ein Dateiname</translation>
+    </message>
+    <message>
+        <source>tape measure round the head</source>
+        <translation>Maßband um den Kopf</translation>
+    </message>
+    <message>
+        <source>forehead to the back of the head</source>
+        <translation>Stirn bis Hinterkopf</translation>
+    </message>
+    <message>
+        <source>widest, above the ears</source>
+        <translation>breiteste Stelle, über den Ohren</translation>
+    </message>
+    <message>
+        <source>ear hole to ear hole over the top</source>
+        <translation>von Ohröffnung zu Ohröffnung über den Kopf</translation>
+    </message>
+    <message>
+        <source>front hairline moved up (+) or down (-)</source>
+        <translation>vordere Haarlinie nach oben (+) oder unten (-) verschoben</translation>
+    </message>
+    <message>
+        <source>hairline at the temples moved up or down</source>
+        <translation>Haarlinie an den Schläfen nach oben oder unten verschoben</translation>
+    </message>
+    <message>
+        <source>hairline over the ears moved up or down</source>
+        <translation>Haarlinie über den Ohren nach oben oder unten verschoben</translation>
+    </message>
+    <message>
+        <source>nape hairline moved up or down</source>
+        <translation>Nackenhaarlinie nach oben oder unten verschoben</translation>
+    </message>
+    <message>
+        <source>hairs on a square centimetre</source>
+        <translation>Haare auf einem Quadratzentimeter</translation>
+    </message>
+    <message>
+        <source>thickness of one hair</source>
+        <translation>Dicke eines Haars</translation>
+    </message>
+    <message>
+        <source>length of a zone&apos;s hair, stretched</source>
+        <translation>Länge des Haars einer Zone, gestreckt</translation>
+    </message>
+    <message>
+        <source>0 one length at the hem, 1 one length from the scalp</source>
+        <translation>0 eine Länge am Saum, 1 eine Länge ab der Kopfhaut</translation>
+    </message>
+    <message>
+        <source>planned hem below the head centre</source>
+        <translation>geplanter Saum unter der Mitte des Kopfs</translation>
+    </message>
+    <message>
+        <source>level at root, middle and end</source>
+        <translation>Tonhöhe an Ansatz, Mitte und Spitze</translation>
+    </message>
+    <message>
+        <source>natural tone, -1 ash to +1 red-gold</source>
+        <translation>Naturton, -1 aschig bis +1 rotgold</translation>
+    </message>
+    <message>
+        <source>share of white hairs</source>
+        <translation>Anteil weißer Haare</translation>
+    </message>
+    <message>
+        <source>where the band begins, off the scalp</source>
+        <translation>wo das Band beginnt, über der Kopfhaut</translation>
+    </message>
+    <message>
+        <source>where the band ends, off the scalp</source>
+        <translation>wo das Band endet, über der Kopfhaut</translation>
+    </message>
+    <message>
+        <source>level of the band</source>
+        <translation>Tonhöhe des Bands</translation>
+    </message>
+    <message>
+        <source>share of the hairs that are already light</source>
+        <translation>Anteil der Haare, die schon hell sind</translation>
+    </message>
+    <message>
+        <source>where they turn light, off the scalp</source>
+        <translation>wo sie hell werden, über der Kopfhaut</translation>
+    </message>
+    <message>
+        <source>where the light ends, off the scalp</source>
+        <translation>wo das Helle endet, über der Kopfhaut</translation>
+    </message>
+    <message>
+        <source>level of the light part</source>
+        <translation>Tonhöhe des hellen Teils</translation>
+    </message>
+    <message>
+        <source>level when bare, before toner</source>
+        <translation>Tonhöhe ohne Toner</translation>
+    </message>
+    <message>
+        <source>lowest level it may lift to</source>
+        <translation>niedrigste Tonhöhe, auf die sie aufhellen kann</translation>
+    </message>
+    <message>
+        <source>highest level it may lift to</source>
+        <translation>höchste Tonhöhe, auf die sie aufhellen kann</translation>
+    </message>
+    <message>
+        <source>level after toner</source>
+        <translation>Tonhöhe nach dem Toner</translation>
+    </message>
+    <message>
+        <source>full width square to the line</source>
+        <translation>ganze Breite quer zur Linie</translation>
+    </message>
+    <message>
+        <source>share taken of the hair inside the teeth</source>
+        <translation>Anteil, der vom Haar in den Zähnen genommen wird</translation>
+    </message>
+    <message>
+        <source>width of a tooth, 0 for none</source>
+        <translation>Breite eines Zahns, 0 für keinen</translation>
+    </message>
+    <message>
+        <source>gap between teeth</source>
+        <translation>Lücke zwischen den Zähnen</translation>
+    </message>
+    <message>
+        <source>stretch of the line left dark</source>
+        <translation>Stück der Linie, das dunkel bleibt</translation>
+    </message>
+    <message>
+        <source>where lightener starts, off the scalp</source>
+        <translation>wo der Aufheller beginnt, über der Kopfhaut</translation>
+    </message>
+    <message>
+        <source>blend length at the start</source>
+        <translation>Übergangslänge am Beginn</translation>
+    </message>
+    <message>
+        <source>share of the thickness the brush reaches</source>
+        <translation>Anteil der Dicke, den der Pinsel erreicht</translation>
+    </message>
+    <message>
+        <source>where the end formula takes over</source>
+        <translation>wo die Spitzenrezeptur übernimmt</translation>
+    </message>
+    <message>
+        <source>where lightener stops</source>
+        <translation>wo der Aufheller endet</translation>
+    </message>
+    <message>
+        <source>place in the working order</source>
+        <translation>Platz in der Reihenfolge der Arbeit</translation>
+    </message>
+    <message>
+        <source>where pushed hairs end, off the scalp</source>
+        <translation>wo zurückgeschobene Haare enden, über der Kopfhaut</translation>
+    </message>
+    <message>
+        <source>share of the taken hairs pushed back</source>
+        <translation>Anteil der genommenen Haare, der zurückgeschoben wird</translation>
+    </message>
+    <message>
+        <source>blend length at the pushed start</source>
+        <translation>Übergangslänge am zurückgeschobenen Beginn</translation>
+    </message>
+    <message>
+        <source>thickness of the first piece</source>
+        <translation>Dicke der ersten Strähne</translation>
+    </message>
+    <message>
+        <source>thickness of the last piece</source>
+        <translation>Dicke der letzten Strähne</translation>
+    </message>
+    <message>
+        <source>left out after the first piece</source>
+        <translation>ausgelassen nach der ersten Strähne</translation>
+    </message>
+    <message>
+        <source>left out before the last piece</source>
+        <translation>ausgelassen vor der letzten Strähne</translation>
+    </message>
+    <message>
+        <source>start of the first piece, off the scalp</source>
+        <translation>Beginn der ersten Strähne, über der Kopfhaut</translation>
+    </message>
+    <message>
+        <source>start of the last piece, off the scalp</source>
+        <translation>Beginn der letzten Strähne, über der Kopfhaut</translation>
+    </message>
+    <message>
+        <source>backcomb depth of the first piece, 0 for none</source>
+        <translation>Toupiertiefe der ersten Strähne, 0 für keine</translation>
+    </message>
+    <message>
+        <source>backcomb depth of the last piece</source>
+        <translation>Toupiertiefe der letzten Strähne</translation>
+    </message>
+    <message>
+        <source>share pushed back in the first piece</source>
+        <translation>zurückgeschobener Anteil in der ersten Strähne</translation>
+    </message>
+    <message>
+        <source>share pushed back in the last piece</source>
+        <translation>zurückgeschobener Anteil in der letzten Strähne</translation>
+    </message>
+    <message>
+        <source>share taken in the first piece</source>
+        <translation>genommener Anteil in der ersten Strähne</translation>
+    </message>
+    <message>
+        <source>share taken in the last piece</source>
+        <translation>genommener Anteil in der letzten Strähne</translation>
+    </message>
+    <message>
+        <source>width of a foil</source>
+        <translation>Breite einer Folie</translation>
+    </message>
+    <message>
+        <source>swing of a zigzag parting, 0 for straight</source>
+        <translation>Schwung einer Zickzacklinie, 0 für gerade</translation>
+    </message>
+    <message>
+        <source>thickness of the piece beside the opening</source>
+        <translation>Dicke der Strähne neben der Öffnung</translation>
+    </message>
+    <message>
+        <source>left dark where a piece crosses the centre line</source>
+        <translation>dunkel gelassen, wo eine Strähne die Mittellinie kreuzt</translation>
+    </message>
+    <message>
+        <source>row, counted from the opening</source>
+        <translation>Passée, von der Öffnung aus gezählt</translation>
+    </message>
+    <message>
+        <source>place along the row</source>
+        <translation>Platz in der Passée</translation>
+    </message>
+    <message>
+        <source>how far from the scalp a root shadow reaches</source>
+        <translation>wie weit ein Ansatzschatten von der Kopfhaut reicht</translation>
+    </message>
+    <message>
+        <source>blend length at its end</source>
+        <translation>Übergangslänge an seinem Ende</translation>
+    </message>
+    <message>
+        <source>0 nothing, 1 the typed colour</source>
+        <translation>0 nichts, 1 die eingetippte Farbe</translation>
+    </message>
+    <message>
+        <source>level wanted in a region</source>
+        <translation>in einer Partie gewünschte Tonhöhe</translation>
+    </message>
+    <message>
+        <source>lightest hair allowed there</source>
+        <translation>hellstes dort erlaubtes Haar</translation>
+    </message>
+    <message>
+        <source>darkest hair allowed there</source>
+        <translation>dunkelstes dort erlaubtes Haar</translation>
+    </message>
+    <message>
+        <source>0 front, 90 wearer&apos;s right, 180 back</source>
+        <translation>0 vorn, 90 rechts der Trägerin, 180 hinten</translation>
+    </message>
+    <message>
+        <source>0 straight up, 90 level</source>
+        <translation>0 gerade nach oben, 90 waagerecht</translation>
+    </message>
+    <message>
+        <source>How far the part lands from where it was planned.</source>
+        <translation>Wie weit der Scheitel neben seinem geplanten Platz landet.</translation>
+    </message>
+    <message>
+        <source>How far from the part hair still turns away from it.</source>
+        <translation>Wie weit vom Scheitel sich Haar noch von ihm wegdreht.</translation>
+    </message>
+    <message>
+        <source>How strongly hair turns away from the part.</source>
+        <translation>Wie stark sich Haar vom Scheitel wegdreht.</translation>
+    </message>
+    <message>
+        <source>How wide the whorl turns the hair.</source>
+        <translation>Wie weit der Wirbel das Haar dreht.</translation>
+    </message>
+    <message>
+        <source>How strongly the whorl turns the hair.</source>
+        <translation>Wie stark der Wirbel das Haar dreht.</translation>
+    </message>
+    <message>
+        <source>How far front and top hair is combed back.</source>
+        <translation>Wie weit das Haar vorn und am Oberkopf zurückgekämmt ist.</translation>
+    </message>
+    <message>
+        <source>How strongly hair is kept out of the face.</source>
+        <translation>Wie stark Haar aus dem Gesicht gehalten wird.</translation>
+    </message>
+    <message>
+        <source>How far neighbouring locks wander from one direction.</source>
+        <translation>Wie weit benachbarte Haarbüschel von einer Richtung abweichen.</translation>
+    </message>
+    <message>
+        <source>How far hanging hair leans in toward the neck.</source>
+        <translation>Wie weit sich hängendes Haar zum Hals neigt.</translation>
+    </message>
+    <message>
+        <source>How fast hair gains height over the scalp, per length along the fall.</source>
+        <translation>Wie schnell Haar über der Kopfhaut an Höhe gewinnt, je Länge entlang des Falls.</translation>
+    </message>
+    <message>
+        <source>Height at which the body of the hair settles.</source>
+        <translation>Höhe, in der sich die Fülle des Haars einstellt.</translation>
+    </message>
+    <message>
+        <source>How far locks of neighbouring layers change places.</source>
+        <translation>Wie weit Haarbüschel benachbarter Lagen die Plätze tauschen.</translation>
+    </message>
+    <message>
+        <source>Size of waves and curls against the curl class&apos;s middle.</source>
+        <translation>Größe von Wellen und Locken gegenüber der Mitte der Lockenart.</translation>
+    </message>
+    <message>
+        <source>Radius of the tail when tied back.</source>
+        <translation>Radius des Zopfs, wenn zurückgebunden.</translation>
+    </message>
+    <message>
+        <source>How many times as strongly the whorl turns hair in wind.</source>
+        <translation>Wievielmal so stark der Wirbel das Haar im Wind dreht.</translation>
+    </message>
+    <message>
+        <source>How many times as strongly hair is spread when the hand opens the crown.</source>
+        <translation>Wievielmal so stark Haar gespreizt wird, wenn die Hand die Wirbelpartie öffnet.</translation>
+    </message>
+    <message>
+        <source>How far the start varies from lock to lock.</source>
+        <translation>Wie weit der Beginn von Haarbüschel zu Haarbüschel schwankt.</translation>
+    </message>
+    <message>
+        <source>How far the start of backcombed hair varies from lock to lock.</source>
+        <translation>Wie weit der Beginn toupierten Haars von Haarbüschel zu Haarbüschel schwankt.</translation>
+    </message>
+    <message>
+        <source>Growth: 11.2 mm a month [Loussouarn2005], range 8 to 13.</source>
+        <translation>Wachstum: 11,2 mm im Monat [Loussouarn2005], Spanne 8 bis 13.</translation>
+    </message>
+    <message>
+        <source>How far the natural level scale as a whole is off; only its order is certain.</source>
+        <translation>Wie weit die Skala der natürlichen Tonhöhen als Ganzes danebenliegt; gewiss ist nur ihre Reihenfolge.</translation>
+    </message>
+    <message>
+        <source>The same for the scale of lightened, bare hair.</source>
+        <translation>Dasselbe für die Skala aufgehellten Haars ohne Toner.</translation>
+    </message>
+    <message>
+        <source>Where in its typed span each lift lands.</source>
+        <translation>Wo in ihrer eingetippten Spanne jede Aufhellung landet.</translation>
+    </message>
+    <message>
+        <source>A light patch at the opening larger than this is a block.</source>
+        <translation>Eine helle Fläche an der Öffnung, die größer ist, ist ein Block.</translation>
+    </message>
+    <message>
+        <source>A dark patch at the opening larger than this is a block.</source>
+        <translation>Eine dunkle Fläche an der Öffnung, die größer ist, ist ein Block.</translation>
+    </message>
+    <message>
+        <source>A patch that follows the opening line for longer than this is an unbroken run.</source>
+        <translation>Eine Fläche, die der Öffnungslinie länger folgt, ist ununterbrochen.</translation>
+    </message>
+    <message>
+        <source>How far a patch must differ from its surround to be seen as a block.</source>
+        <translation>Wie stark sich eine Fläche von der Umgebung unterscheiden muss, um als Block zu gelten.</translation>
+    </message>
+    <message>
+        <source>The same in lightness, at least.</source>
+        <translation>Dasselbe in Helligkeit, mindestens.</translation>
+    </message>
+    <message>
+        <source>What is narrower than this is a ribbon, not a block.</source>
+        <translation>Was schmaler ist, ist ein Band und kein Block.</translation>
+    </message>
+    <message>
+        <source>How far beside the opening a patch still counts as being at it.</source>
+        <translation>Wie weit neben der Öffnung eine Fläche noch zu ihr zählt.</translation>
+    </message>
+    <message>
+        <source>Fewer 5 mm places than this are too little hair to judge contrast by.</source>
+        <translation>Weniger 5-mm-Stellen sind zu wenig Haar, um Kontrast zu beurteilen.</translation>
+    </message>
+    <message>
+        <source>How far apart two clear levels are, at least, after mixing and blurring.</source>
+        <translation>Wie weit zwei klare Stufen nach Mischen und Verwischen mindestens auseinanderliegen.</translation>
+    </message>
+    <message>
+        <source>How far apart two levels are, at least, to be soft and not one tone.</source>
+        <translation>Wie weit zwei Stufen mindestens auseinanderliegen, um weich und nicht ein Ton zu sein.</translation>
+    </message>
+    <message>
+        <source>A spread below this is one tone whatever its shape.</source>
+        <translation>Eine kleinere Streuung ist ein Ton, gleich in welcher Form.</translation>
+    </message>
+    <message>
+        <source>How many of their common widths two clear levels stand apart.</source>
+        <translation>Wie viele ihrer gemeinsamen Breiten zwei klare Stufen auseinanderliegen.</translation>
+    </message>
+    <message>
+        <source>Between two clear levels lies less than this in the middle third.</source>
+        <translation>Zwischen zwei klaren Stufen liegt im mittleren Drittel weniger als dies.</translation>
+    </message>
+    <message>
+        <source>The smaller of two clear levels has at least this share; half of it for soft.</source>
+        <translation>Die kleinere von zwei klaren Stufen hat mindestens diesen Anteil; bei weich die Hälfte davon.</translation>
+    </message>
+    <message>
+        <source>How much of the seen hair may look like one tone where light and dark were planned.</source>
+        <translation>Wie viel des sichtbaren Haars wie ein Ton wirken darf, wo Hell und Dunkel geplant waren.</translation>
+    </message>
+    <message>
+        <source>Hair underneath or at the nape with less light in it than this looks bare.</source>
+        <translation>Haar darunter oder im Nacken, in dem weniger Helles ist, wirkt leer.</translation>
+    </message>
+    <message>
+        <source>A step between neighbouring regions that looks like a hard edge with a layer raised.</source>
+        <translation>Eine Stufe zwischen benachbarten Partien, die bei angehobener Lage wie eine harte Kante wirkt.</translation>
+    </message>
+    <message>
+        <source>How much lighter than the whole look a planned face frame is to look, at least.</source>
+        <translation>Wie viel heller als der ganze Look ein geplanter Gesichtsrahmen mindestens wirken soll.</translation>
+    </message>
+    <message>
+        <source>How much of the seen hair is to stay dark, at least.</source>
+        <translation>Wie viel des sichtbaren Haars mindestens dunkel bleiben soll.</translation>
+    </message>
+    <message>
+        <source>How far from its target a level may look.</source>
+        <translation>Wie weit eine Tonhöhe neben ihrem Ziel wirken darf.</translation>
+    </message>
+    <message>
+        <source>Regrowth that shows sooner than this is early.</source>
+        <translation>Nachwuchs, der sich eher zeigt, ist früh.</translation>
+    </message>
+    <message>
+        <source>Stripes that look stronger than this in the salon mirror need a look.</source>
+        <translation>Streifen, die im Salonspiegel stärker wirken, brauchen einen Blick.</translation>
+    </message>
+    <message>
+        <source>How much farther the last third of the order may have to lift than the first.</source>
+        <translation>Wie viel weiter das letzte Drittel der Reihenfolge aufhellen darf als das erste.</translation>
+    </message>
+    <message>
+        <source>Placing a slice.</source>
+        <translation>Einen Slice legen.</translation>
+    </message>
+    <message>
+        <source>Placing a woven piece.</source>
+        <translation>Eine gewebte Strähne legen.</translation>
+    </message>
+    <message>
+        <source>Painting a piece.</source>
+        <translation>Eine Strähne malen.</translation>
+    </message>
+    <message>
+        <source>Backcombing a piece, on top of placing it.</source>
+        <translation>Eine Strähne toupieren, zusätzlich zum Legen.</translation>
+    </message>
+    <message>
+        <source>Stripes whose contrast, as the eye weighs it, is above this are seen.</source>
+        <translation>Streifen, deren Kontrast, wie das Auge ihn wiegt, darüber liegt, sind zu sehen.</translation>
+    </message>
+    <message>
+        <source>How fast hair counts less the farther from the opening it lies; a third is left at this distance.</source>
+        <translation>Wie schnell Haar weniger zählt, je weiter es von der Öffnung liegt; in dieser Entfernung bleibt ein Drittel.</translation>
+    </message>
+    <message>
+        <source>Regrowth shows once the hair near the opening looks this much different from the first day.</source>
+        <translation>Nachwuchs zeigt sich, sobald das Haar nahe der Öffnung um so viel anders wirkt als am ersten Tag.</translation>
+    </message>
+    <message>
+        <source>published</source>
+        <translation>veröffentlicht</translation>
+    </message>
+    <message>
+        <source>common practice, no source</source>
+        <translation>übliche Praxis, ohne Quelle</translation>
+    </message>
+    <message>
+        <source>own assumption</source>
+        <translation>eigene Annahme</translation>
+    </message>
+    <message>
+        <source>typed</source>
+        <translation>eingetippt</translation>
+    </message>
+    <message>
+        <source>Broken lines at the part</source>
+        <translation>Gebrochene Linien am Scheitel</translation>
+    </message>
+    <message>
+        <source>A part that moves from day to day: slanting zigzag partings, finer toward the part, so that no straight line meets it.</source>
+        <translation>Ein Scheitel, der von Tag zu Tag wandert: schräge Zickzacklinien, zum Scheitel hin feiner, sodass keine gerade Linie auf ihn trifft.</translation>
+    </message>
+    <message>
+        <source>Very fine hair, where each zigzag shows; when one clear bright part is wanted.</source>
+        <translation>Sehr feines Haar, in dem jeder Zacken zu sehen ist; wenn ein klar heller Scheitel gewünscht ist.</translation>
+    </message>
+    <message>
+        <source>Face bright, crown quiet</source>
+        <translation>Gesicht hell, Wirbel ruhig</translation>
+    </message>
+    <message>
+        <source>Light where the face is framed while the crown stays as it is: no line shows where the part opens behind.</source>
+        <translation>Helles rund um das Gesicht, während die Wirbelpartie bleibt, wie sie ist: Keine Linie zeigt sich, wo der Scheitel hinten auseinanderfällt.</translation>
+    </message>
+    <message>
+        <source>Hair that is mostly worn tied back high; hairlines that are thin or broken off; when the back is to be light as well.</source>
+        <translation>Haar, das meist hoch zurückgebunden wird; dünne oder abgebrochene Haarlinien; wenn auch der Hinterkopf hell werden soll.</translation>
+    </message>
+    <message>
+        <source>Fan round the swirl, centre dark</source>
+        <translation>Fächer um den Wirbel, Mitte dunkel</translation>
+    </message>
+    <message>
+        <source>A crown that stands up and opens: pieces turn about the swirl, and what lies on the centre line is left dark, so that no block shows when it opens.</source>
+        <translation>Eine Wirbelpartie, die aufsteht und sich öffnet: Strähnen drehen um den Wirbel, und was auf der Mittellinie liegt, bleibt dunkel, damit sich beim Öffnen kein Block zeigt.</translation>
+    </message>
+    <message>
+        <source>Two swirls, unless the fan is moved to them; very short hair; when the part is meant to be bright.</source>
+        <translation>Zwei Wirbel, sofern der Fächer nicht zu ihnen verschoben wird; sehr kurzes Haar; wenn der Scheitel hell sein soll.</translation>
+    </message>
+    <message>
+        <source>Fine all over</source>
+        <translation>Fein über den ganzen Kopf</translation>
+    </message>
+    <message>
+        <source>One even, lighter impression without single stripes; straight to wavy hair of any length, also short.</source>
+        <translation>Ein gleichmäßiger, hellerer Eindruck ohne einzelne Streifen; glattes bis welliges Haar jeder Länge, auch kurz.</translation>
+    </message>
+    <message>
+        <source>Very dense coarse hair when time is short (many pieces); when clear ribbons are wanted.</source>
+        <translation>Sehr dichtes, dickes Haar bei wenig Zeit (viele Strähnen); wenn klare Bänder gewünscht sind.</translation>
+    </message>
+    <message>
+        <source>Growing toward the apex</source>
+        <translation>Zum höchsten Punkt wachsend</translation>
+    </message>
+    <message>
+        <source>A first whole head: pieces and backcomb grow from the nape up, and the last piece beside the part is thin, so that the part may move.</source>
+        <translation>Ein erster ganzer Kopf: Strähnen und Toupieren wachsen vom Nacken nach oben, und die letzte Strähne neben dem Scheitel ist dünn, damit der Scheitel wandern darf.</translation>
+    </message>
+    <message>
+        <source>Tight curls, unless backcomb is chosen on purpose; hair whose condition is poor or was not checked; hair shorter than the deepest backcomb.</source>
+        <translation>Enge Locken, sofern Toupieren nicht bewusst gewählt wird; Haar, dessen Zustand schlecht ist oder nicht geprüft wurde; Haar, das kürzer ist als die größte Toupiertiefe.</translation>
+    </message>
+    <message>
+        <source>Hem and face, few foils</source>
+        <translation>Saum und Gesicht, wenige Folien</translation>
+    </message>
+    <message>
+        <source>A first try or a short visit: light at the hem behind and round the face, nothing above the ridge.</source>
+        <translation>Ein erster Versuch oder ein kurzer Besuch: Helles am Saum hinten und um das Gesicht, nichts über der Hutlinie.</translation>
+    </message>
+    <message>
+        <source>Grown-out light that is to be evened; strong layers, where the hem is thin.</source>
+        <translation>Herausgewachsenes Helles, das ausgeglichen werden soll; starke Stufen, bei denen der Saum dünn ist.</translation>
+    </message>
+    <message>
+        <source>Light beneath, dark cover</source>
+        <translation>Hell darunter, dunkel gedeckt</translation>
+    </message>
+    <message>
+        <source>Light that shows in movement, tied up and when the hair is tucked behind the ear, under a cover that keeps its colour.</source>
+        <translation>Helles, das sich in Bewegung, hochgebunden und hinter das Ohr gestrichen zeigt, unter einer Decke, die ihre Farbe behält.</translation>
+    </message>
+    <message>
+        <source>Fine or thin hair, where the light shows through the cover; hair that is always worn down and straight.</source>
+        <translation>Feines oder dünnes Haar, bei dem das Helle durch die Decke scheint; Haar, das immer offen und glatt getragen wird.</translation>
+    </message>
+    <message>
+        <source>Painted from the middle down</source>
+        <translation>Von der Mitte abwärts gemalt</translation>
+    </message>
+    <message>
+        <source>Lighter lengths with the root left alone: painted on the surface in slanting sections, open to the air.</source>
+        <translation>Hellere Längen, der Ansatz bleibt unberührt: auf die Oberfläche gemalt, in schrägen Abteilungen, offen liegend.</translation>
+    </message>
+    <message>
+        <source>Hair shorter than the start; when an even, strong lightening from near the scalp is wanted; hair that is already light at the ends.</source>
+        <translation>Haar, das kürzer ist als der Beginn; wenn eine gleichmäßige, starke Aufhellung von nahe der Kopfhaut an gewünscht ist; Haar, das an den Spitzen schon hell ist.</translation>
+    </message>
+    <message>
+        <source>Ribbons from the ridge down</source>
+        <translation>Bänder von der Hutlinie abwärts</translation>
+    </message>
+    <message>
+        <source>Clear upright ribbons that show in movement and in waves; the top falls over them, so that they look grown out softly.</source>
+        <translation>Klare senkrechte Bänder, die sich in Bewegung und in Wellen zeigen; der Oberkopf fällt darüber, sodass sie weich herausgewachsen wirken.</translation>
+    </message>
+    <message>
+        <source>Fine or thin hair, where ribbons look like stripes; short hair; straight hair, unless stripes are wanted.</source>
+        <translation>Feines oder dünnes Haar, bei dem Bänder wie Streifen wirken; kurzes Haar; glattes Haar, sofern keine Streifen gewünscht sind.</translation>
+    </message>
+    <message>
+        <source>Soft root, bold ends</source>
+        <translation>Weicher Ansatz, kräftige Spitzen</translation>
+    </message>
+    <message>
+        <source>Long hair that is to be clearly light at the ends and needs no early visit: thick pieces start low and fade in.</source>
+        <translation>Langes Haar, das an den Spitzen deutlich hell sein soll und keinen frühen Besuch braucht: Dicke Strähnen beginnen tief und laufen weich ein.</translation>
+    </message>
+    <message>
+        <source>Hair shorter than the backcomb is deep, strong layers, tight curls, and hair whose condition is poor or was not checked.</source>
+        <translation>Haar, das kürzer ist als die Toupiertiefe, starke Stufen, enge Locken und Haar, dessen Zustand schlecht ist oder nicht geprüft wurde.</translation>
+    </message>
+</context>
+<context>
     <name>FindingsList</name>
     <message>
         <source>plan</source>
