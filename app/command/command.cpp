@@ -6,12 +6,13 @@
 #include <new>
 
 #include "app/command/commands.h"
+#include "engine/plan/plan_words.h"
 
 namespace combdraft::command {
 namespace {
 
-constexpr std::array<std::string_view, 8> kFirstWords{
-    "look", "check", "draw", "upgrade", "--help", "-h", "--version", "--help-all"};
+constexpr std::array<std::string_view, 9> kFirstWords{
+    "look", "check", "draw", "handout", "upgrade", "--help", "-h", "--version", "--help-all"};
 
 const char* const kCodes =
     "Exit codes: 0 fine, 1 the document is wrong, 2 wrong usage, 3 reading or writing failed, "
@@ -54,6 +55,51 @@ void addEnum(CLI::App& app, const std::string& name, E& value,
          },
          what + ": " + known)
       ->type_name("NAME");
+}
+
+// Names of one value each, with the words of a plan file; blanks in them are hyphens here.
+template <class E, class Take>
+void addWords(CLI::App& app, const std::string& name, const std::string& what, const Take& take) {
+  std::vector<std::pair<std::string, E>> words;
+  std::string known;
+  for (const auto& entry : plan::words<E>()) {
+    std::string word(entry.word);
+    for (char& c : word) c = c == ' ' ? '-' : static_cast<char>(std::tolower(static_cast<unsigned char>(c)));
+    known += (known.empty() ? "" : ", ") + word;
+    words.emplace_back(word, entry.value);
+  }
+  app.add_option_function<std::vector<std::string>>(
+         name,
+         [take, words, known, name](const std::vector<std::string>& texts) {
+           for (const std::string& text : texts) {
+             const auto it = std::find_if(words.begin(), words.end(), [&](const auto& word) { return word.first == text; });
+             if (it == words.end()) throw CLI::ValidationError(name, "unknown name \"" + text + "\"; known: " + known);
+             take(it->second);
+           }
+         },
+         what + ": " + known)
+      ->delimiter(',')
+      ->type_name("NAME");
+}
+
+void addHandoutOptions(CLI::App& app, HandoutCommand& handout) {
+  app.add_option("PLAN", handout.plan, "plan file")->required()->type_name("");
+  app.add_option("--out", handout.out, "file to write: .pdf, or .svg or .png with a number for each page")->required()->type_name("FILE");
+  addEnum<DocumentWanted>(app, "--document", handout.document,
+                          {{"handout", DocumentWanted::Handout}, {"record-card", DocumentWanted::RecordCard}, {"client-page", DocumentWanted::ClientPage}},
+                          "what is printed");
+  addWords<plan::HandoutPart>(app, "--parts", "parts of the handout in the order wished, with commas; without it as the plan has them",
+                              [&handout](plan::HandoutPart part) {
+                                if (std::find(handout.parts.begin(), handout.parts.end(), part) == handout.parts.end()) handout.parts.push_back(part);
+                              });
+  addWords<plan::PaperSize>(app, "--paper", "size of the paper", [&handout](plan::PaperSize paper) { handout.paper = paper; });
+  addWords<plan::PageTurn>(app, "--turn", "how the paper lies", [&handout](plan::PageTurn turn) { handout.turn = turn; });
+  app.add_option("--choice", handout.choice, "the name of a choice; the active one without it")->type_name("NAME");
+  app.add_option("--aftercare", handout.aftercare, "for the client's page; \\n begins a new line")->type_name("TEXT");
+  app.add_option("--next-visit", handout.nextVisit, "for the client's page")->type_name("TEXT");
+  app.add_option("--call", handout.call, "for the client's page: whom to call")->type_name("TEXT");
+  addNumber(app, "--dpi", handout.dpi, 20, 1200, "dpi", "dots per inch of a PNG");
+  addNumber(app, "--locks", handout.locks, 2000, 200000, "", "locks of hair in the pictures");
 }
 
 int parseAndRun(int argc, char** argv) {
@@ -109,6 +155,10 @@ int parseAndRun(int argc, char** argv) {
                          "what surrounds a look");
   addLookOptions(*drawApp, draw.look);
 
+  HandoutCommand handout;
+  CLI::App* handoutApp = app.add_subcommand("handout", "the printed lesson, the record card or the client's page");
+  addHandoutOptions(*handoutApp, handout);
+
   try {
     app.parse(argc, argv);
   } catch (const CLI::Success& success) {  // help, version
@@ -121,6 +171,7 @@ int parseAndRun(int argc, char** argv) {
   if (lookApp->parsed()) return static_cast<int>(runLook(look));
   if (checkApp->parsed()) return static_cast<int>(runCheck(check));
   if (upgradeApp->parsed()) return static_cast<int>(runUpgrade(upgrade));
+  if (handoutApp->parsed()) return static_cast<int>(runHandout(handout, argc, argv));
   return static_cast<int>(runDraw(draw, argc, argv));
 }
 

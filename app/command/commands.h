@@ -49,4 +49,17 @@ struct DrawCommand {
 };
 Outcome runDraw(const DrawCommand& command, int& argc, char** argv);
 
+enum class DocumentWanted { Handout, RecordCard, ClientPage };
+
+struct HandoutCommand {
+  std::string plan, out, choice;
+  DocumentWanted document = DocumentWanted::Handout;
+  std::vector<plan::HandoutPart> parts;  ///< empty = as the plan has it
+  std::optional<plan::PaperSize> paper;  ///< nothing = as the plan has it
+  std::optional<plan::PageTurn> turn;
+  std::string aftercare, nextVisit, call;  ///< of the client's page
+  double dpi = 200, locks = 30000;
+};
+Outcome runHandout(const HandoutCommand& command, int& argc, char** argv);
+
 }  // namespace combdraft::command

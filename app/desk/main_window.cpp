@@ -27,6 +27,7 @@
 #include "app/desk/readings_strip.h"
 #include "app/desk/start_page.h"
 #include "app/desk/worn_bar.h"
+#include "app/handout/composer_page.h"
 #include "app/sheet/head_sheet.h"
 #include "app/store/plan_store.h"
 
@@ -51,6 +52,7 @@ MainWindow::MainWindow(const DeskPlaces& places, PassesMaker makePasses, SearchM
   declareEditActions();
   declareClipActions();
   declarePatternActions();
+  declareHandoutActions();
   declareToolActions();
   declareViewActions();
   declareChoiceActions();
@@ -62,6 +64,7 @@ MainWindow::MainWindow(const DeskPlaces& places, PassesMaker makePasses, SearchM
   connectReadings();
   connectSettings();
   connectPatterns();
+  connectHandout();
   connectChoices();
   connectKeeping();
   connectLeft();
@@ -107,6 +110,8 @@ void MainWindow::buildPages() {
   leftCompare_ = new LeftComparePage(pages_);
   pages_->addWidget(faults_);
   pages_->addWidget(leftCompare_);
+  composer_ = new handout::ComposerPage(controller_, handout::PageMaker::engineLooks(), pages_);
+  pages_->addWidget(composer_);
 
   auto* work = new QVBoxLayout(work_);
   work->setContentsMargins(0, 0, 0, 0);
@@ -264,7 +269,10 @@ void MainWindow::turnTo(Page page) {
     patterns_->closeForm();
     fillPatterns();
   }
+  if (now == Page::Handout && page != Page::Handout) composer_->leave();
   pages_->setCurrentIndex(static_cast<int>(page));
+  if (page == Page::Handout) composer_->enter(settings_.lastFolder());
+  if (now == Page::Handout && page == Page::Work) requestLook();  // undo reaches pieces from there too
   drawing_->setVisible(page == Page::Work);
   offerHints();
   actions_.refresh();
@@ -287,7 +295,7 @@ void MainWindow::showStart() {
 }
 
 void MainWindow::titleChanged() {
-  const bool work = pages_->currentIndex() == static_cast<int>(Page::Work);
+  const bool work = whilePlanShown()();
   setWindowModified(work && controller_.isModified());
   const QString title = store::shownTitle(controller_.document(), controller_.file().path);
   const bool readOnly = controller_.access() == document::DocumentController::Access::ReadOnly;

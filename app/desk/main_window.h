@@ -30,6 +30,10 @@ namespace combdraft::sheet {
 class HeadSheet;
 }
 
+namespace combdraft::handout {
+class ComposerPage;
+}
+
 namespace combdraft::desk {
 
 class MessageBar;
@@ -105,6 +109,7 @@ class MainWindow : public QMainWindow {
   KeysPage& keysPage() { return *keys_; }
   PreferencesPage& preferencesPage() { return *preferences_; }
   PatternsPage& patternsPage() { return *patterns_; }
+  handout::ComposerPage& composerPage() { return *composer_; }
   HintBar& hints() { return *hints_; }
   QPushButton& findingsButton() { return *findingsButton_; }
   CommandSearch& search() { return *search_; }
@@ -125,15 +130,17 @@ class MainWindow : public QMainWindow {
   void moveEvent(QMoveEvent* event) override;
 
  private:
-  enum class Page { Start, NewPlan, Work, Preferences, Keys, Patterns, Faults, LeftCompare };
+  enum class Page { Start, NewPlan, Work, Preferences, Keys, Patterns, Faults, LeftCompare, Handout };
 
   void buildPages();
   Condition whileWorking() const;
   Condition whileSelected() const;
+  Condition whilePlanShown() const;  ///< the sheet, or the pages made from it
   void declareFileActions();
   void declareEditActions();
   void declareClipActions();
   void declarePatternActions();
+  void declareHandoutActions();
   void declareToolActions();
   void declareViewActions();
   void declareLookActions();  ///< main_window_look.cpp; fills its menu
@@ -238,6 +245,8 @@ class MainWindow : public QMainWindow {
   /// One undo entry; what came is selected.
   document::DocumentController::Outcome bringIn(const plan::ChangeSet& edit, const QString& name);
 
+  void connectHandout();  ///< main_window_handout.cpp
+
   // patterns (main_window_patterns.cpp)
   void connectPatterns();
   void fillPatterns();
@@ -288,6 +297,7 @@ class MainWindow : public QMainWindow {
   KeysPage* keys_ = nullptr;
   FaultPage* faults_ = nullptr;
   LeftComparePage* leftCompare_ = nullptr;
+  handout::ComposerPage* composer_ = nullptr;
   HintBar* hints_ = nullptr;
   QSplitter* splitter_ = nullptr;
   QPushButton* findingsButton_ = nullptr;

@@ -42,7 +42,8 @@ constexpr int kLong_s = 600;
 /// Commands that leave the plan or the program, or that open a dialog of the system's.
 const QStringList kLeftOut{QStringLiteral("file.quit"),  QStringLiteral("file.open"),      QStringLiteral("file.new"),
                            QStringLiteral("file.start"), QStringLiteral("window.close"),   QStringLiteral("window.new"),
-                           QStringLiteral("file.saveAs"), QStringLiteral("file.picture"),  QStringLiteral("file.openAsCopy")};
+                           QStringLiteral("file.saveAs"), QStringLiteral("file.picture"),  QStringLiteral("file.openAsCopy"),
+                           QStringLiteral("handout.save"), QStringLiteral("handout.print"), QStringLiteral("handout.preview")};
 /// What may take longer, and why.
 const QStringList kMayStall{
     QStringLiteral("file.save"),     // the disk is asked whether it has the bytes
