@@ -22,7 +22,7 @@ constexpr PartEntry kEntries[] = {
     {plan::HandoutPart::Kit, QT_TRANSLATE_NOOP("Handout", "Kit and formulas")},
     {plan::HandoutPart::Views, QT_TRANSLATE_NOOP("Handout", "The views with their key")},
     {plan::HandoutPart::Steps, QT_TRANSLATE_NOOP("Handout", "Step by step")},
-    {plan::HandoutPart::CloseUps, QT_TRANSLATE_NOOP("Handout", "Sections, close")},
+    {plan::HandoutPart::CloseUps, QT_TRANSLATE_NOOP("Handout", "Sections and places, close")},
     {plan::HandoutPart::Checks, QT_TRANSLATE_NOOP("Handout", "Check points")},
     {plan::HandoutPart::Timing, QT_TRANSLATE_NOOP("Handout", "Time for placing")},
     {plan::HandoutPart::Faults, QT_TRANSLATE_NOOP("Handout", "Faults and what to do")},

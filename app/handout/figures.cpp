@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "app/handout/figure_parts.h"
 #include "app/handout/flow.h"
 #include "app/paint/describe_piece.h"
 #include "app/paint/marks.h"
@@ -16,41 +17,13 @@ using head::ViewName;
 
 // Round the head with room for numbers beside it, without shoulders (drawing mm).
 constexpr double kHalf_mm = 112, kHalfSide_mm = 134, kAbove_mm = -130, kBelow_mm = 112;
-constexpr double kLongest_mm = 12;  // room round a section in its close-up
 
 QString say(const char* text) { return QCoreApplication::translate("Handout", text); }
 
 QString wordOf(ViewName view) { return QString::fromStdString(std::string(head::viewWord(view))); }
 
-// Lines for paper: darker than the screen's, so that a copy of a copy still reads.
-paint::Palette paperPalette() {
-  paint::Palette palette;
-  palette.ground = QColor(Qt::white);
-  palette.ink = QColor(0x1F, 0x22, 0x25);
-  palette.softInk = QColor(0x50, 0x50, 0x50);
-  palette.skin = QColor(Qt::white);
-  palette.scalp = QColor(0xF0, 0xEF, 0xED);
-  palette.guide = QColor(0x9A, 0x9E, 0xA2);
-  return palette;
-}
-
 // What is already in place: there, but quiet.
 const QColor kPale(0xA6, 0xA6, 0xA6), kPaleLeftOut(0xDE, 0xDD, 0xDB);
-
-void crop(paint::Figure& figure, const QRectF& frame) {
-  QPainterPath shape;
-  shape.addRect(frame);
-  std::erase_if(figure.items, [&](const paint::DrawingItem& item) {
-    const QRectF bounds = item.path.boundingRect().adjusted(-0.01, -0.01, 0.01, 0.01);
-    return !item.path.isEmpty() && item.image.isNull() && !bounds.intersects(frame);
-  });
-  paint::clipItems(figure.items, shape);
-  figure.frame = frame;
-}
-
-void append(paint::Items& items, paint::Items more) {
-  std::move(more.begin(), more.end(), std::back_inserter(items));
-}
 
 void cropTo(paint::Figure& figure, ViewName view) {
   if (view != ViewName::Crown) crop(figure, cropOf(view));
@@ -63,18 +36,6 @@ paint::DrawingItem wordsAt(const QString& words, const QPointF& at, double size_
   item.role = paint::Role::Caption;
   item.layer = paint::Layer::Labels;
   item.text = paint::TextRun{words, at, size_mm, colour, anchor, paint::TextRun::Weight::Plain};
-  return item;
-}
-
-paint::DrawingItem stroke(const QPainterPath& path, const QColor& colour, double width_mm) {
-  paint::DrawingItem item;
-  item.id = QStringLiteral("scale");
-  item.role = paint::Role::Guide;
-  item.layer = paint::Layer::Diagram;
-  item.path = path;
-  item.style.stroke = colour;
-  item.style.width_mm = width_mm;
-  item.style.cap = Qt::FlatCap;
   return item;
 }
 
@@ -155,73 +116,6 @@ paint::Figure stepFigure(const paint::Scene& scene, ViewName view, double scale,
 paint::Figure lookFigure(const paint::Scene& scene, ViewName view, const look::LookFrame* look, double scale) {
   paint::Figure figure = paint::lookFigure(scene, view, look, paperPalette(), scale, paint::Ground::Paper);
   return figure;
-}
-
-namespace {
-
-struct Square {
-  head::SheetView view;
-  QRectF frame;
-};
-
-Square squareOn(const paint::Scene& scene, const paint::SectionShape& section) {
-  Vec3 sum = Vec3::Zero();
-  for (const Vec3& p : section.outline) sum += p;
-  const head::HeadShape& shape = scene.head().shape;
-  const Vec3 centre = shape.pointAlong(unitOr(sum, Vec3::UnitZ()));
-  Square square{head::SheetView::facing(shape, centre), {}};
-  QPolygonF around;
-  for (const Vec3& p : section.outline) {
-    const head::ViewPoint q = square.view.project(p);
-    around << QPointF(q.u_mm, q.v_mm);
-  }
-  square.frame = around.boundingRect().adjusted(-kLongest_mm, -kLongest_mm, kLongest_mm, kLongest_mm);
-  return square;
-}
-
-}  // namespace
-
-double closeUpScale(const paint::Scene& scene, const paint::SectionShape& section, const QSizeF& room_mm) {
-  const QRectF frame = squareOn(scene, section).frame;
-  return frame.width() <= room_mm.width() && frame.height() <= room_mm.height() ? 1 : 0.5;
-}
-
-CloseUp closeUp(const paint::Scene& scene, const paint::SectionShape& section, double scale) {
-  const Square square = squareOn(scene, section);
-  std::set<plan::ItemId> own;
-  for (const auto& piece : scene.pieces())
-    if (piece->piece->section == section.id) own.insert(piece->id);
-  CloseUp made;
-  made.place = paint::placeWords(scene.head(), square.view.place({0, 0, 0}));
-  made.figure.id = QString::fromStdString(section.id) + QStringLiteral("-close-up");
-  made.figure.frame = square.frame;
-  const paint::Palette palette = paperPalette();
-  const paint::Ink ink(scale);
-  const auto outlineOf = [&](const std::vector<Vec3>& line, bool closed) {
-    QPainterPath path;
-    for (std::size_t i = 0; i < line.size(); ++i) {
-      const head::ViewPoint q = square.view.project(line[i]);
-      i == 0 ? path.moveTo(q.u_mm, q.v_mm) : path.lineTo(q.u_mm, q.v_mm);
-    }
-    if (closed) path.closeSubpath();
-    return path;
-  };
-  paint::DrawingItem ground = stroke(outlineOf(section.outline, true), QColor(), 0);
-  ground.id = QStringLiteral("section-ground");
-  ground.layer = paint::Layer::Art;
-  ground.style.fill = palette.scalp;
-  paint::DrawingItem hairline = stroke({}, palette.ink, ink(0.25));
-  hairline.id = QStringLiteral("hairline");
-  hairline.role = paint::Role::Hairline;
-  hairline.name = say("Hairline");
-  hairline.layer = paint::Layer::Art;
-  for (const paint::LineRun& run : paint::splitBySight(scene.head().shape, square.view, scene.head().hairline.outline(720)))
-    if (run.sight == paint::Sight::Seen) hairline.path.addPath(outlineOf(run.points, false));
-  made.figure.items = {std::move(ground), std::move(hairline)};
-  append(made.figure.items,
-         paint::closeUpItems(scene, square.view, square.frame, {palette, scale, paint::DiagramStyle::Labels::Shown, &own, {}}));
-  crop(made.figure, square.frame);
-  return made;
 }
 
 paint::Figure scaleFigure(int length_mm) {

@@ -35,15 +35,6 @@ paint::Figure stepFigure(const paint::Scene& scene, head::ViewName view, double 
 paint::Figure blankFigure(const paint::Scene& scene, head::ViewName view, double scale);
 paint::Figure lookFigure(const paint::Scene& scene, head::ViewName view, const look::LookFrame* look, double scale);
 
-/// A section seen squarely, with its partings and pieces.
-struct CloseUp {
-  paint::Figure figure;
-  QString place;  ///< "back left"
-};
-CloseUp closeUp(const paint::Scene& scene, const paint::SectionShape& section, double scale);
-/// Paper mm for each mm on the head: 1 where the section fits in the width and height, else 0.5.
-double closeUpScale(const paint::Scene& scene, const paint::SectionShape& section, const QSizeF& room_mm);
-
 /// A printed scale of exactly this many paper mm, with a tick every 10 and figures.
 paint::Figure scaleFigure(int length_mm);
 

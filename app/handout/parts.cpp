@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "app/handout/close_up.h"
 #include "app/handout/figures.h"
 #include "app/handout/piece_words.h"
 #include "app/handout/step_part.h"
@@ -79,7 +80,7 @@ void addTitle(Column& column, const Request& request, const paint::Scene& scene)
   column.box(inside, 3.5);
   if (!scene.pieces().empty() && !isWide(column)) {  // a page that lies has no room for them
     column.gap(5);
-    addViews(column, {ViewName::Front, ViewName::Back, ViewName::Left}, 3, 62, Person::Model,
+    addViews(column, {ViewName::Front, ViewName::Back, ViewName::Left}, 3, 72, Person::Model,
              [&](ViewName view, double scale) { return viewFigure(scene, view, scale); });
   }
 }
@@ -108,37 +109,27 @@ void addViewsPart(Column& column, const paint::Scene& scene, const Room& room) {
 void addCloseUps(Column& column, const paint::Scene& scene, const Room& room) {
   column.nextPage();
   column.heading(partTitle(HandoutPart::CloseUps));
-  std::vector<const paint::SectionShape*> shown;
-  for (const paint::SectionShape& section : scene.sections())
-    if (section.section->twinOf.empty() && section.outline.size() > 2) shown.push_back(&section);
-  if (shown.empty()) {
-    column.text(say("This choice has no sections. Pieces that are drawn free stand in the views and in the steps."));
-    return;
-  }
-  column.text(say("Each section is seen squarely. The scale holds in its middle; toward the rim the head curves away and the drawing "
+  const std::vector<CloseUpOf> all = closeUpsOf(scene);
+  if (all.empty()) return column.text(say("There are no pieces in this choice yet."));
+  column.text(say("Each place is seen squarely. The scale holds in its middle; toward the rim the head curves away and the drawing "
                   "gets shorter. Print at 100 %: the line below is then as long as it says. Measure it."));
-  const int bar_mm = column.width_mm() > 120 ? 100 : 50;
   column.gap(2);
-  column.figure(scaleFigure(bar_mm), 1, -2);
-  bool first = true;
-  for (const paint::SectionShape* section : shown) {
-    const QSizeF roomFor(column.width_mm(), room.body.height() - 34);
-    const double scale = closeUpScale(scene, *section, roomFor);
-    CloseUp close = closeUp(scene, *section, scale);
-    QString name = QString::fromStdString(section->section->label);
-    if (name.isEmpty()) name = say("Section %1").arg(close.place);
-    bool mirrored = false;
-    for (const paint::SectionShape& other : scene.sections()) mirrored |= other.section->twinOf == section->id;
-    if (!first) column.gap(6);
-    first = false;
-    column.subheading(say("%1, %2").arg(name, scale == 1 ? say("as large as on the head (1:1)") : say("half as large as on the head (1:2)")));
-    if (mirrored) {
+  column.figure(scaleFigure(column.width_mm() > 120 ? 100 : 50), 1, -2);
+  const QSizeF roomFor(column.width_mm(), room.body.height() - 34);
+  for (std::size_t i = 0; i < all.size(); ++i) {
+    const double scale = closeUpScale(scene, all[i], roomFor);
+    if (i > 0) column.gap(6);
+    const QString size = scale == 1     ? say("as large as on the head (1:1)")
+                         : scale == 0.5 ? say("half as large as on the head (1:2)")
+                                        : say("a quarter as large as on the head (1:4)");
+    column.subheading(say("%1, %2").arg(all[i].name, size));
+    if (all[i].mirrored) {
       column.text(say("The same on the other side, mirrored."), type::kSmall, Weight::Plain, Column::Tone::Soft);
       column.stay();
     }
-    const double scaled = std::min({scale, roomFor.width() / close.figure.frame.width(), roomFor.height() / close.figure.frame.height()});
-    const double width = close.figure.frame.width() * scaled;
-    column.figure(std::move(close.figure), scaled, (column.width_mm() - width) / 2);
+    paint::Figure figure = closeUp(scene, all[i], scale);
+    const double width = figure.frame.width() * scale;
+    column.figure(std::move(figure), scale, (column.width_mm() - width) / 2);
   }
 }
 

@@ -157,7 +157,12 @@ QString whatOf(const plan::Section* section, const Pieces& pieces) {
     if (countOf(pieces, [](const plan::Piece& p) { return !p.dropOuts.empty(); }) > 0)
       said << say("Between the ticks hair stays out: that stretch is not taken.");
   }
-  if (leftOut > 0) said << (leftOut == 1 ? say("Clip one piece away: it is left out.") : say("Clip %1 pieces away: they are left out.").arg(leftOut));
+  const QString places = first ? QString() : placesOf(pieces);
+  if (leftOut > 0 && places.isEmpty())
+    said << (leftOut == 1 ? say("Clip one piece away: it is left out.") : say("Clip %1 pieces away: they are left out.").arg(leftOut));
+  else if (leftOut > 0)
+    said << (leftOut == 1 ? say("Clip one piece away (%1): it is left out.").arg(places)
+                          : say("Clip %1 pieces away (%2): they are left out.").arg(leftOut).arg(places));
   return said.join(u' ');
 }
 
@@ -230,6 +235,7 @@ QString whyOf(const plan::Section* section, const Pieces& pieces) {
   }
   if (countOf(pieces, [](const plan::Piece& p) { return !p.dropOuts.empty(); }) > 0)
     said << say("The stretch that stays out breaks the row, so that no band runs through.");
+  if (said.isEmpty()) said << say("Light that starts off the scalp leaves the root dark, so that new growth shows later.");
   return said.join(u' ');
 }
 

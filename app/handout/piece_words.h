@@ -16,7 +16,7 @@ QString numbersOf(const Pieces& pieces);
 QString whatOf(const plan::Section* section, const Pieces& pieces);
 /// How to work it: kept in, start, backcomb, where lightener stops, formula, lift.
 QString howOf(const plan::Plan& plan, const Pieces& pieces);
-/// The reasons that its measures give; "" when they give none.
+/// The reasons that its measures give.
 QString whyOf(const plan::Section* section, const Pieces& pieces);
 
 /// "5 mm", "4 to 8 mm"

@@ -4,6 +4,7 @@
 #include <catch2/catch.hpp>
 #include <set>
 
+#include "app/handout/close_up.h"
 #include "app/handout/document.h"
 #include "app/handout/figures.h"
 #include "app/handout/flow.h"
@@ -279,18 +280,24 @@ TEST_CASE("a close-up is as large as it says in its middle", "[handout]") {
   const plan::Plan plan = tests::longPlan(20);
   const paint::Scene scene(plan, {}, nullptr);
   REQUIRE_FALSE(scene.sections().empty());
-  for (const paint::SectionShape& section : scene.sections()) {
-    const CloseUp close = closeUp(scene, section, 1);
-    // Against the surface itself: a piece's thickness across the middle of its drawing.
-    for (const auto& piece : scene.pieces()) {
-      if (piece->piece->section != section.id) continue;
-      const head::SheetView view = head::SheetView::facing(scene.head().shape, piece->strip[piece->strip.size() / 2].centre);
-      const paint::StripSample& s = piece->strip[piece->strip.size() / 2];
+  const std::vector<CloseUpOf> all = closeUpsOf(scene);
+  std::set<plan::ItemId> shown;
+  for (const CloseUpOf& of : all) {
+    // Against the plan itself: the thickness of each piece, measured where it faces squarely.
+    for (const plan::ItemId& id : of.pieces) {
+      const paint::PieceShape& piece = *scene.find(id);
+      const paint::StripSample& s = piece.strip[piece.strip.size() / 2];
+      const head::SheetView view = head::SheetView::facing(scene.head().shape, s.centre);
       const head::ViewPoint a = view.project(s.a), b = view.project(s.b);
-      CHECK(std::hypot(a.u_mm - b.u_mm, a.v_mm - b.v_mm) == Approx(piece->piece->thickness_mm).margin(0.15));
+      CHECK(std::hypot(a.u_mm - b.u_mm, a.v_mm - b.v_mm) == Approx(piece.piece->thickness_mm).margin(0.15));
+      shown.insert(id);
     }
-    CHECK(close.figure.frame.width() > 20);
+    const double scale = closeUpScale(scene, of, {174, 222});
+    const paint::Figure figure = closeUp(scene, of, scale);
+    CHECK(figure.frame.width() * scale <= 174);
+    CHECK(figure.frame.height() * scale <= 222);
   }
+  CHECK(shown.size() == scene.pieces().size());  // free ones too
 }
 
 TEST_CASE("the same request gives the same SVG to the byte", "[handout][svg]") {
