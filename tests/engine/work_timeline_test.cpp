@@ -267,7 +267,8 @@ TEST_CASE("the work list tells what was typed wrongly or not at all", "[work][li
   plan.put("piece-1", piece);
   const auto kindsOf = [&](const WorkSettings& settings) {
     std::set<std::string> kinds;
-    for (const WorkNote& note : workListOf(plan, settings)->notes) {
+    const WorkList worked = workListOf(plan, settings).value();
+    for (const WorkNote& note : worked.notes) {
       kinds.insert(codeName(note.kind));
       CHECK(sentenceOf(note).size() > 20);
     }
