@@ -93,7 +93,7 @@ QString madeFaults(const Request& request) {
   if (traits.foil) lines << say("Spots near the root: Product was too near to the fold or the foil slipped. Keep the distance that is drawn.");
   if (traits.weave) lines << say("The weave reads as a line: The teeth stand too close. Keep the gaps as wide as drawn.");
   lines << say("One tone instead of two: Too little dark hair was left. Add depth between the light pieces rather than more light.");
-  lines << say("It is less light than wanted: Do not work again on hair that has not been checked. Test elasticity and a strand; when in doubt leave it for another visit.");
+  lines << say("It is less light than wanted: Do not lighten it again today. Write down what is seen; a strand test before another visit shows how this hair lightens.");
   lines << say("Hair stretches and does not spring back, or breaks: Take the product off, stop lightening, refer.");
   lines << say("Pain, burning or swelling: Take the product off, follow the maker's first aid and get medical help.");
   return lines.join(u'\n');

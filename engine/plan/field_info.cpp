@@ -43,7 +43,7 @@ constexpr FieldInfo kFields[] = {
     {"finish.level", "levels", 1, 12, 9, "level after toner"},
 
     {"mixPart.parts", "parts", 0, 1000, kNotTyped, "parts by weight"},
-    {"developer.strength", "", 0, 200, kNotTyped, "hydrogen peroxide: percent by mass, or volumes"},
+    {"developer.strength", "", 0, 200, kNotTyped, "hydrogen peroxide: percent as labels have it, or volumes"},
     {"developer.parts", "parts", 0, 1000, kNotTyped, "parts by weight"},
     {"leaflet.workingLife_min", "min", 0, 1440, kNotTyped, "how long a mixed bowl may be used"},
     {"leaflet.longestTime_min", "min", 0, 1440, kNotTyped, "how long it may stay on the hair"},

@@ -161,7 +161,7 @@ struct MixPart {
   bool operator==(const MixPart&) const = default;
 };
 enum class StrengthUnit { Percent, Volume };
-/// Hydrogen peroxide of a strength: percent by mass, or volumes of oxygen.
+/// Hydrogen peroxide of a strength: percent as on labels (mass in volume), or volumes of oxygen.
 struct Developer {
   std::string name;
   std::optional<double> strength;
