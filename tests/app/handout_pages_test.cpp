@@ -4,6 +4,7 @@
 #include <catch2/catch.hpp>
 #include <set>
 
+#include "app/controls/theme.h"
 #include "app/handout/close_up.h"
 #include "app/handout/document.h"
 #include "app/handout/figures.h"
@@ -32,6 +33,9 @@ QString wordsOn(const std::vector<paint::Page>& pages) {
 }
 
 std::vector<paint::Page> pagesOf(const Request& request) {
+  // As the window and the command line do before they draw: lines break by its widths.
+  static const QString font = controls::loadBundledFont();
+  REQUIRE_FALSE(font.isEmpty());
   Result<std::vector<paint::Page>> pages = makePages(request, {}, {}, {});
   REQUIRE(pages.ok());
   return std::move(pages).value();
