@@ -12,8 +12,8 @@
 namespace combdraft::command {
 namespace {
 
-constexpr std::array<std::string_view, 10> kFirstWords{
-    "look", "check", "draw", "handout", "work", "upgrade", "--help", "-h", "--version", "--help-all"};
+constexpr std::array<std::string_view, 11> kFirstWords{
+    "look", "check", "draw", "handout", "work", "share", "upgrade", "--help", "-h", "--version", "--help-all"};
 
 const char* const kCodes =
     "Exit codes: 0 fine, 1 the document is wrong, 2 wrong usage, 3 reading or writing failed, "
@@ -169,6 +169,11 @@ int parseAndRun(int argc, char** argv) {
       ->required()
       ->type_name("FILE");
 
+  ShareCommand share;
+  CLI::App* shareApp = app.add_subcommand("share", "a copy to hand on: the drawing without client, notes, photos and log");
+  shareApp->add_option("PLAN", share.plan, "plan file")->required()->type_name("");
+  shareApp->add_option("--out", share.out, "file to write; nothing may be there yet")->required()->type_name("FILE");
+
   DrawCommand draw;
   CLI::App* drawApp = app.add_subcommand("draw", "one picture, or all views");
   addPlans(*drawApp, draw.plans);
@@ -212,6 +217,7 @@ int parseAndRun(int argc, char** argv) {
   if (checkApp->parsed()) return static_cast<int>(runCheck(check));
   if (upgradeApp->parsed()) return static_cast<int>(runUpgrade(upgrade));
   if (workApp->parsed()) return static_cast<int>(runWork(workCommand));
+  if (shareApp->parsed()) return static_cast<int>(runShare(share));
   if (handoutApp->parsed()) return static_cast<int>(runHandout(handout, argc, argv));
   return static_cast<int>(runDraw(draw, argc, argv));
 }

@@ -38,6 +38,12 @@ struct UpgradeCommand {
 /// Writes a plan of any format in the newest one.
 Outcome runUpgrade(const UpgradeCommand& command);
 
+struct ShareCommand {
+  std::string plan, out;
+};
+/// Writes a copy to hand on, under a name that nothing has.
+Outcome runShare(const ShareCommand& command);
+
 struct DrawCommand {
   std::vector<std::string> plans;
   LookOptions look;

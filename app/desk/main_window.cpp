@@ -12,6 +12,7 @@
 #include "app/cards/reading_card.h"
 #include "app/controls/theme.h"
 #include "app/desk/card_column.h"
+#include "app/desk/clients_page.h"
 #include "app/desk/command_search.h"
 #include "app/desk/compare_view.h"
 #include "app/desk/error_text.h"
@@ -53,6 +54,7 @@ MainWindow::MainWindow(const DeskPlaces& places, PassesMaker makePasses, SearchM
   declareClipActions();
   declarePatternActions();
   declareHandoutActions();
+  declareClientActions();
   declareToolActions();
   declareViewActions();
   declareChoiceActions();
@@ -65,6 +67,7 @@ MainWindow::MainWindow(const DeskPlaces& places, PassesMaker makePasses, SearchM
   connectSettings();
   connectPatterns();
   connectHandout();
+  connectClient();
   connectChoices();
   connectKeeping();
   connectLeft();
@@ -112,6 +115,8 @@ void MainWindow::buildPages() {
   pages_->addWidget(leftCompare_);
   composer_ = new handout::ComposerPage(controller_, handout::PageMaker::engineLooks(), pages_);
   pages_->addWidget(composer_);
+  clients_ = new ClientsPage(pages_);
+  pages_->addWidget(clients_);
 
   auto* work = new QVBoxLayout(work_);
   work->setContentsMargins(0, 0, 0, 0);
@@ -166,10 +171,10 @@ void MainWindow::connectAll() {
   });
   connect(&controller_, &document::DocumentController::selectionChanged, this, [this] {
     actions_.refresh();
-    // These are about the look and follow the hand.
+    // These are about the look and follow the hand, or stand beside the plan.
     using Card = CardColumn::Card;
     const Card now = cards_->current();
-    const bool stays = now == Card::Findings || now == Card::Reading || now == Card::Suggestion;
+    const bool stays = now == Card::Findings || now == Card::Reading || now == Card::Suggestion || now == Card::Consultation;
     if (!controller_.selection().isEmpty() && !stays)
       cards_->turnTo(controller_.document().find<plan::Section>(controller_.selection().lead())
                          ? CardColumn::Card::Section
@@ -239,7 +244,12 @@ void MainWindow::connectAll() {
       // An example opens as a new plan, so that saving never changes it.
       Result<store::OpenedPlan> opened = store::openPlan(path);
       if (!opened) return tellError(errorText(opened.error()));
-      beginPlan(std::move(opened).value().plan);
+      plan::Plan plan = std::move(opened).value().plan;
+      // A number of its own: every plan begun with the example is another client's.
+      plan::PlanInfo info = plan.info();
+      info.number = plan::Plan::fresh(QRandomGenerator::system()->generate64()).info().number;
+      plan.put(plan::kPlanId, info);
+      beginPlan(std::move(plan));
     });
   });
   connect(start_, &StartPage::recentRemoved, this, [this](const QString& path) {
@@ -269,6 +279,8 @@ void MainWindow::turnTo(Page page) {
     patterns_->closeForm();
     fillPatterns();
   }
+  if (page == Page::Clients) fillClients();
+  if (now == Page::Clients && page != Page::Clients) clients_->clear();
   if (now == Page::Handout && page != Page::Handout) composer_->leave();
   pages_->setCurrentIndex(static_cast<int>(page));
   if (page == Page::Handout) composer_->enter(settings_.lastFolder());
@@ -281,6 +293,7 @@ void MainWindow::turnTo(Page page) {
   if (page == Page::Work) sheet_->setFocus();
   if (page == Page::Preferences) preferences_->setFocus();
   if (page == Page::Patterns) patterns_->setFocus();
+  if (page == Page::Clients) clients_->list()->setFocus();
   if (page == Page::Keys) keys_->filter()->setFocus();
   if (page == Page::Faults) faults_->text()->setFocus();
   if (page == Page::LeftCompare) leftCompare_->openRecovered()->setFocus();

@@ -11,6 +11,7 @@
 #include "app/live/look_service.h"
 #include "app/live/suggestion_service.h"
 #include "app/paint/drawing.h"
+#include "app/store/client_removal.h"
 #include "app/store/fault_report.h"
 #include "app/store/file_watch.h"
 #include "app/store/left_plans.h"
@@ -49,6 +50,7 @@ class PreferencesPage;
 class CardColumn;
 class CommandSearch;
 class CompareView;
+class ClientsPage;
 class FaultPage;
 class LeftComparePage;
 
@@ -61,6 +63,7 @@ struct DeskPlaces {
   /// What was open; shared by all windows. Null = nothing is remembered.
   std::shared_ptr<store::SessionFile> session = {};
   store::RecoveryPace pace = {};
+  QString clientsFolder = store::clientsRoot();  ///< client data, apart from plans
 };
 
 /// Theme and text size of the whole program.
@@ -89,6 +92,8 @@ class MainWindow : public QMainWindow {
   void offerRecovery();
   /// Says that the program ended itself, when it left a report.
   void offerFaults();
+  /// Says that client data is kept for longer than its user wants, when it is.
+  void offerRetention();
   /// Opens again what was open, in this window and others like it. Plans that
   /// were left behind are not opened: their recovery comes first.
   void bringBack();
@@ -109,6 +114,7 @@ class MainWindow : public QMainWindow {
   KeysPage& keysPage() { return *keys_; }
   PreferencesPage& preferencesPage() { return *preferences_; }
   PatternsPage& patternsPage() { return *patterns_; }
+  ClientsPage& clientsPage() { return *clients_; }
   handout::ComposerPage& composerPage() { return *composer_; }
   HintBar& hints() { return *hints_; }
   QPushButton& findingsButton() { return *findingsButton_; }
@@ -130,7 +136,7 @@ class MainWindow : public QMainWindow {
   void moveEvent(QMoveEvent* event) override;
 
  private:
-  enum class Page { Start, NewPlan, Work, Preferences, Keys, Patterns, Faults, LeftCompare, Handout };
+  enum class Page { Start, NewPlan, Work, Preferences, Keys, Patterns, Faults, LeftCompare, Handout, Clients };
 
   void buildPages();
   Condition whileWorking() const;
@@ -141,6 +147,7 @@ class MainWindow : public QMainWindow {
   void declareClipActions();
   void declarePatternActions();
   void declareHandoutActions();
+  void declareClientActions();
   void declareToolActions();
   void declareViewActions();
   void declareLookActions();  ///< main_window_look.cpp; fills its menu
@@ -247,6 +254,17 @@ class MainWindow : public QMainWindow {
 
   void connectHandout();  ///< main_window_handout.cpp
 
+  // the client beside the plan (main_window_client.cpp)
+  void connectClient();
+  void followClient();
+  void showClient(std::shared_ptr<store::ClientKeeper> keeper);
+  void joinClient(quint64 number);
+  void addPhotos();
+  void handOver(const std::shared_ptr<store::ClientKeeper>& keeper);
+  void removeClient(const std::shared_ptr<store::ClientKeeper>& keeper, store::PlanFiles files);
+  void fillClients();
+  void shareCopy();
+
   // patterns (main_window_patterns.cpp)
   void connectPatterns();
   void fillPatterns();
@@ -298,6 +316,7 @@ class MainWindow : public QMainWindow {
   FaultPage* faults_ = nullptr;
   LeftComparePage* leftCompare_ = nullptr;
   handout::ComposerPage* composer_ = nullptr;
+  ClientsPage* clients_ = nullptr;
   HintBar* hints_ = nullptr;
   QSplitter* splitter_ = nullptr;
   QPushButton* findingsButton_ = nullptr;

@@ -201,11 +201,12 @@ void MainWindow::buildMenusAndTools() {
     for (const char* id : ids)
       *id ? menu->addAction(actions_.action(QLatin1String(id))) : (void)menu->addSeparator();
   };
-  fill(menuBar()->addMenu(tr("&Plan")), {"file.start", "file.new", "file.open", "file.back", "", "file.save", "file.saveAs", "file.picture", "", "handout.show", "handout.recordCard", "handout.clientPage", "handout.save", "handout.print", "handout.preview", "", "file.openAnyway", "file.openAsCopy", "file.faults", "", "window.new", "window.close", "file.quit"});
+  fill(menuBar()->addMenu(tr("&Plan")), {"file.start", "file.new", "file.open", "file.back", "", "file.save", "file.saveAs", "file.shareCopy", "file.picture", "", "handout.show", "handout.recordCard", "handout.clientPage", "handout.save", "handout.print", "handout.preview", "", "file.openAnyway", "file.openAsCopy", "file.faults", "", "window.new", "window.close", "file.quit"});
   fill(menuBar()->addMenu(tr("&Edit")), {"edit.undo", "edit.redo", "", "edit.cut", "edit.copy", "edit.paste", "piece.duplicate", "", "edit.selectAll", "edit.sameKind", "edit.sameSection", "edit.sameSide", "", "edit.findCommand", "edit.keys", "edit.preferences"});
   fill(menuBar()->addMenu(tr("&Tools")), {"tool.select", "", "tool.section", "tool.parting", "tool.layOut", "", "tool.piece", "tool.leftOut", "tool.dropOut", "tool.number", "", "tool.part", "tool.swirl", "tool.note", "tool.measure"});
   fill(menuBar()->addMenu(tr("P&iece")), {"piece.add", "piece.duplicate", "piece.remove", "", "piece.twin", "piece.ownWay", "", "piece.takeBack", "piece.letGo", "", "piece.numberByRule", "", "pattern.show", "pattern.save"});
   fillChoiceMenu(menuBar()->addMenu(tr("&Choice")));
+  fill(menuBar()->addMenu(tr("C&lient")), {"view.consultationCard", "client.photo", "", "client.handOver", "client.delete", "", "client.list"});
   QMenu* view = menuBar()->addMenu(tr("&View"));
   fill(view, {"view.diagram", "view.both", "view.look", ""});
   QMenu* large = view->addMenu(tr("La&rge view"));
@@ -221,7 +222,7 @@ void MainWindow::buildMenusAndTools() {
   tools_->setToolButtonStyle(Qt::ToolButtonTextUnderIcon);
   const int iconSize = fontMetrics().height() * 3 / 2;
   tools_->setIconSize({iconSize, iconSize});
-  for (const char* id : {"file.start", "file.new", "file.open", "file.save", "", "edit.undo", "edit.redo", "", "piece.add", "piece.twin", "piece.remove", "", "view.choicesCard", "view.diagram", "view.both", "view.look", "", "view.surround", "view.dark", "", "edit.findCommand"}) {
+  for (const char* id : {"file.start", "file.new", "file.open", "file.save", "", "edit.undo", "edit.redo", "", "piece.add", "piece.twin", "piece.remove", "", "view.choicesCard", "view.consultationCard", "view.diagram", "view.both", "view.look", "", "view.surround", "view.dark", "", "edit.findCommand"}) {
     if (!*id) {
       tools_->addSeparator();
       continue;

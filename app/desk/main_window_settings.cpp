@@ -8,6 +8,7 @@
 #include <QSplitter>
 #include <QStackedWidget>
 
+#include "app/cards/consultation_card.h"
 #include "app/controls/theme.h"
 #include "app/controls/units.h"
 #include "app/desk/card_column.h"
@@ -140,6 +141,8 @@ void MainWindow::connectSettings() {
 void MainWindow::takePreferences() {
   const store::Preferences now = settings_.preferences();
   preferences_->set(now, settings_.hasHints(), static_cast<int>(settings_.hintsPutAway().size()));
+  preferences_->setPolicy(settings_.clientPolicy());
+  cards_->consultationCard()->setPolicy(settings_.clientPolicy());
   sheet_->setNewPiece(now.newThickness_mm, now.newStart_mm);
   controls::Units::current().setLength(static_cast<controls::LengthUnit>(now.unit));  // the same order
   actions_.refresh();

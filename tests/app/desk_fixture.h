@@ -56,7 +56,7 @@ struct Desk {
   }
   desk::DeskPlaces places() const {
     return {dir.filePath(QStringLiteral("settings.ini")), dir.filePath(QStringLiteral("recovery")), patterns(),
-            dir.filePath(QStringLiteral("faults")), session, pace};
+            dir.filePath(QStringLiteral("faults")), session, pace, dir.filePath(QStringLiteral("clients"))};
   }
   QString patterns() const { return dir.filePath(QStringLiteral("patterns")); }
   QString file(const char* title, double white_frac = 0.1) {

@@ -36,6 +36,10 @@ Outcome runCheck(const CheckCommand& command) {
   return Outcome::Fine;
 }
 Outcome runUpgrade(const UpgradeCommand&) { return Outcome::Fine; }
+Outcome runShare(const ShareCommand& command) {
+  require(!command.plan.empty() && !command.out.empty());
+  return Outcome::Fine;
+}
 Outcome runDraw(const DrawCommand& command, int&, char**) {
   require(!command.plans.empty() && !command.views.empty());
   requireLook(command.look);

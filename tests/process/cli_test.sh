@@ -90,6 +90,19 @@ check "upgrade keeps the file before" cmp -s new.json new.json.previous
 expect 2 "--out" upgrade old.json
 expect 3 "nothing.json: there is no such file" upgrade nothing.json --out x.json
 expect 3 "no/such/x.json: the file could not be written" upgrade old.json --out no/such/x.json
+
+# a copy to hand on: nothing of client, notes and log, and never over another file
+sed 's/"notes": "[^"]*"/"notes": "Markernotes"/; s/"activeChoice":/"log": ["Markerlog"], "activeChoice":/' "$plan" > noted.json
+check "there is something to leave out" grep -q "Markerlog" noted.json
+expect 0 "" check noted.json
+expect 0 "" share noted.json --out shared.json
+check "share says that the title goes along" grep -q "title goes along" out
+check "a shared copy has no note and no log" sh -c '! grep -q Marker shared.json'
+check "a shared copy has a number of its own" sh -c '[ "$(grep -m1 number shared.json)" != "$(grep -m1 number noted.json)" ]'
+expect 0 "" check shared.json
+expect 3 "a new name" share noted.json --out shared.json
+expect 2 "--out" share noted.json
+expect 3 "nothing.json: there is no such file" share nothing.json --out y.json
 "$program" check old.json >out 2>err
 check "check says that a format is older" grep -q "format 1 to 2" out
 printf '{"a": 1}' > other.json
