@@ -10,6 +10,8 @@
 #include <QVBoxLayout>
 
 #include "app/cards/reading_card.h"
+#include "app/chair/chair_view.h"
+#include "app/chair/class_view.h"
 #include "app/controls/theme.h"
 #include "app/desk/card_column.h"
 #include "app/desk/clients_page.h"
@@ -24,6 +26,7 @@
 #include "app/desk/message_bar.h"
 #include "app/desk/new_plan_page.h"
 #include "app/desk/patterns_page.h"
+#include "app/desk/plan_changes.h"
 #include "app/desk/preferences_page.h"
 #include "app/desk/readings_strip.h"
 #include "app/desk/start_page.h"
@@ -60,6 +63,7 @@ MainWindow::MainWindow(const DeskPlaces& places, PassesMaker makePasses, SearchM
   declareChoiceActions();
   declareSettingsActions();
   declareKeepingActions();
+  declareShowActions();
   buildMenusAndTools();
   buildFindingsButton();
   connectAll();
@@ -71,6 +75,7 @@ MainWindow::MainWindow(const DeskPlaces& places, PassesMaker makePasses, SearchM
   connectChoices();
   connectKeeping();
   connectLeft();
+  connectShow();
   view_.setSurround(settings_.isGreySurround() ? document::Surround::MidGrey
                                                : document::Surround::Paper);
   restoreWindow();
@@ -83,11 +88,15 @@ MainWindow::~MainWindow() {
   disconnect(&controller_, nullptr, this, nullptr);
   disconnect(&controller_.undoStack(), nullptr, this, nullptr);
   disconnect(&looks_, nullptr, this, nullptr);
+  for (const QPointer<QWidget>& other : hiddenWindows_)
+    if (other) other->show();
   delete takeCentralWidget();
 }
 
 void MainWindow::buildPages() {
-  auto* central = new QWidget(this);
+  stage_ = new QStackedWidget(this);
+  auto* central = desk_ = new QWidget(stage_);
+  stage_->addWidget(desk_);
   auto* column = new QVBoxLayout(central);
   column->setContentsMargins(0, 0, 0, 0);
   column->setSpacing(0);
@@ -95,7 +104,7 @@ void MainWindow::buildPages() {
   column->addWidget(messages_);
   pages_ = new QStackedWidget(central);
   column->addWidget(pages_, 1);
-  setCentralWidget(central);
+  setCentralWidget(stage_);
 
   start_ = new StartPage(pages_);
   newPlan_ = new NewPlanPage(pages_);
@@ -142,6 +151,13 @@ void MainWindow::buildPages() {
   readings_ = new ReadingsStrip(work_);
   work->addWidget(readings_);
   search_ = new CommandSearch(actions_, central);
+  chair_ = new chair::ChairView(controller_, view_, stage_);
+  class_ = new chair::ClassView(controller_, view_, planChanges, stage_);
+  stage_->addWidget(chair_);
+  stage_->addWidget(class_);
+  // The hidden ones ask for no room of the desk.
+  for (QWidget* one : {static_cast<QWidget*>(chair_), static_cast<QWidget*>(class_)})
+    one->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored);
 }
 
 void MainWindow::connectAll() {
@@ -202,6 +218,11 @@ void MainWindow::connectAll() {
   });
   connect(&looks_, &live::LookService::lookReady, this,
           [this](const std::shared_ptr<const live::LookResult>& result) {
+            if (showing_ != Showing::Desk) {
+              showing_ == Showing::Client ? chair_->set(result) : class_->set(result);
+              if (result->pass == live::Pass::Full) requestLook();  // the next one
+              return;
+            }
             if (isComparing()) {
               compare_->set(result);
               if (result->pass == live::Pass::Full) requestLook();  // the other side
@@ -217,11 +238,14 @@ void MainWindow::connectAll() {
           });
   connect(&looks_, &live::LookService::adviceReady, this,
           [this](const std::shared_ptr<const live::AdviceResult>& result) {
+            if (showing_ != Showing::Desk) return chair_->setAdvice(*result);
             // While two are compared the other side is looked at too; it is not what is worked on.
             if (result->settings.choice == view_.lookSettings().choice && result->settings.subject == view_.lookSettings().subject)
               cards_->findingsCard()->setAdvice(result);
           });
   connect(&looks_, &live::LookService::failed, this, [this](const Error& error) {
+    if (showing_ == Showing::Client) chair_->setTrouble(errorText(error));
+    if (showing_ == Showing::Class) class_->setTrouble(errorText(error));
     messages_->say({Message::Kind::Caution,
                      tr("The look cannot be worked out: %1").arg(errorText(error)),
                      {},
@@ -309,10 +333,10 @@ void MainWindow::showStart() {
 
 void MainWindow::titleChanged() {
   const bool work = whilePlanShown()();
-  setWindowModified(work && controller_.isModified());
+  setWindowModified(work && controller_.isModified() && showing_ == Showing::Desk);
   const QString title = store::shownTitle(controller_.document(), controller_.file().path);
   const bool readOnly = controller_.access() == document::DocumentController::Access::ReadOnly;
-  setWindowTitle(!work       ? QStringLiteral("Combdraft[*]")
+  setWindowTitle(!work || showing_ != Showing::Desk ? QStringLiteral("Combdraft[*]")
                  : readOnly ? tr("%1[*] (read only) — Combdraft").arg(title)
                             : tr("%1[*] — Combdraft").arg(title));
   sessionChanged();
@@ -323,6 +347,11 @@ void MainWindow::requestLook() {
   store::noteForFaults("worn " + std::string(hair::wornWord(view_.lookSettings().worn.way)) + ", " +
                        std::to_string(controller_.plan().items().size()) + " things, " +
                        std::to_string(live::kQuickLocks) + " and " + std::to_string(live::kFullLocks) + " locks");
+  if (showing_ != Showing::Desk) {
+    const auto wish = showing_ == Showing::Client ? chair_->next() : class_->next();
+    if (wish) looks_.request(wish->plan, wish->ticket, wish->settings, {wish->picture});
+    return;
+  }
   if (isComparing()) {
     if (const auto ask = compare_->next())
       looks_.request(controller_.plan(), controller_.revision(), ask->settings, ask->pictures);
@@ -333,6 +362,8 @@ void MainWindow::requestLook() {
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {
+  if (refusesToClose()) return event->ignore();
+  if (showing_ == Showing::Class) showToOthers(Showing::Desk);
   if (!closing_ && controller_.isModified()) {
     event->ignore();
     askBeforeLeaving(tr("Save the changes before closing?"), [this] {

@@ -2,6 +2,7 @@
 // The window: puts document, worker, store, sheet and cards together. Decides
 // nothing about hair.
 #include <QMainWindow>
+#include <QPointer>
 #include <functional>
 #include <memory>
 
@@ -29,6 +30,10 @@ class QToolBar;
 
 namespace combdraft::sheet {
 class HeadSheet;
+}
+namespace combdraft::chair {
+class ChairView;
+class ClassView;
 }
 
 namespace combdraft::handout {
@@ -124,6 +129,13 @@ class MainWindow : public QMainWindow {
   store::FileWatch& fileWatch() { return fileWatch_; }
   FaultPage& faultPage() { return *faults_; }
   LeftComparePage& leftComparePage() { return *leftCompare_; }
+  chair::ChairView& chairView() { return *chair_; }
+  chair::ClassView& classView() { return *class_; }
+  /// Whom the window is turned to.
+  enum class Showing { Desk, Client, Class };
+  Showing showing() const { return showing_; }
+  /// A plan beside the teacher's in the class view; what is wrong is said there.
+  void takeStudent(const QString& path);
   /// Whether the look waits until it is asked for (a safe start).
   bool isLookPaused() const { return lookPaused_; }
 
@@ -162,6 +174,14 @@ class MainWindow : public QMainWindow {
   void titleChanged();
   void requestLook();
 
+  // for others (main_window_chair.cpp)
+  void declareShowActions();
+  void connectShow();
+  void showToOthers(Showing what);
+  enum class DeskIs { Shown, Hidden };
+  void setDesk(DeskIs is);
+  bool refusesToClose();
+
   // choices (main_window_choices.cpp)
   void declareChoiceActions();
   void fillChoiceMenu(QMenu* menu);
@@ -183,6 +203,7 @@ class MainWindow : public QMainWindow {
   void takePreferences();
   void offerHints();
   void restoreWindow();
+  QSize leastDesk() const;
   void fitReadings();  ///< main_window_look.cpp
   void widenCards(int steps);
   void keepWindow();
@@ -297,6 +318,15 @@ class MainWindow : public QMainWindow {
   std::optional<store::Settings::WindowHeight> fittedHeight_;  ///< that the readings are folded for
   Page before_ = Page::Start;  ///< where a page of settings leads back to
 
+  Showing showing_ = Showing::Desk;
+  std::vector<QToolBar*> shownBars_;               ///< to be shown again
+  std::vector<QPointer<QWidget>> hiddenWindows_;   ///< of other plans, meanwhile
+  bool wasFullScreen_ = false;
+
+  QStackedWidget* stage_ = nullptr;  ///< the desk, the client's screen, the class's
+  QWidget* desk_ = nullptr;
+  chair::ChairView* chair_ = nullptr;
+  chair::ClassView* class_ = nullptr;
   QStackedWidget* pages_ = nullptr;
   StartPage* start_ = nullptr;
   NewPlanPage* newPlan_ = nullptr;

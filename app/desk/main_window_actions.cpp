@@ -211,7 +211,7 @@ void MainWindow::buildMenusAndTools() {
   fill(view, {"view.diagram", "view.both", "view.look", ""});
   QMenu* large = view->addMenu(tr("La&rge view"));
   fill(large, {"view.large.front", "view.large.back", "view.large.left", "view.large.right", "view.large.top", "view.large.crown", "", "view.large.all"});
-  fill(view, {"", "view.pieceCard", "view.sectionCard", "view.headCard", "view.hairCard", "view.formulaCard", "view.done", "view.choicesCard", "view.assumptions", "view.reading", "view.findings", "", "view.cardsWider", "view.cardsNarrower", "view.foldReadings", "", "view.workOutLook", "view.surround", "view.dark"});
+  fill(view, {"", "view.pieceCard", "view.sectionCard", "view.headCard", "view.hairCard", "view.formulaCard", "view.done", "view.choicesCard", "view.assumptions", "view.reading", "view.findings", "", "show.client", "show.class", "", "view.cardsWider", "view.cardsNarrower", "view.foldReadings", "", "view.workOutLook", "view.surround", "view.dark"});
   declareLookActions();
   menuBar()->setAccessibleName(tr("Menus"));
 

@@ -176,8 +176,10 @@ void MainWindow::offerHints() {
   hints_->offer(hints);
 }
 
+QSize MainWindow::leastDesk() const { return {fontMetrics().averageCharWidth() * 110, fontMetrics().height() * 32}; }
+
 void MainWindow::restoreWindow() {
-  setMinimumSize(fontMetrics().averageCharWidth() * 110, fontMetrics().height() * 32);
+  setMinimumSize(leastDesk());
   const store::WindowState state = settings_.windowState();
   if (state.geometry.isEmpty()) resize(QSize(1280, 820).boundedTo(screen()->availableGeometry().size() - QSize(0, 32)));
   if (state.splitter.isEmpty()) splitter_->setSizes({1 << 15, 1});  // the cards as narrow as they go
@@ -195,6 +197,7 @@ void MainWindow::setDeskState(const store::WindowState& state) {
 }
 
 store::WindowState MainWindow::deskState() const {
+  if (showing_ != Showing::Desk) return settings_.windowState();  // kept before the screen was turned to others
   return {saveGeometry(), splitter_->saveState(), static_cast<int>(view_.layer()),
           view_.largeView() ? static_cast<int>(*view_.largeView()) : -2, static_cast<int>(cards_->current())};
 }
