@@ -108,3 +108,11 @@ mutation autosave-gives-up 'autosave is off after a failure' \
 mutation lock-ignored 'a plan that another program has open is taken' \
   app/store/plan_lock.cpp '[lock]' \
   's/if \(next->error\(\) == QLockFile::LockFailedError\) \{/if (false) {/'
+
+mutation undo-takes-agreement 'undo takes back what was agreed' \
+  app/document/document_controller.cpp '[record]' \
+  's/document_ = withRecords\(plan::applied\(std::move\(document_\), edit\), .*\);/document_ = plan::applied(std::move(document_), edit);/'
+
+mutation earlier-agreement-lost 'agreeing anew forgets what was agreed before' \
+  engine/plan/agreement.cpp '[agreement]' \
+  's/next\.earlier\.push_back\(text \? \*text : beforeJson\);//'
