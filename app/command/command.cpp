@@ -6,13 +6,14 @@
 #include <new>
 
 #include "app/command/commands.h"
+#include "engine/base/number_text.h"
 #include "engine/plan/plan_words.h"
 
 namespace combdraft::command {
 namespace {
 
-constexpr std::array<std::string_view, 9> kFirstWords{
-    "look", "check", "draw", "handout", "upgrade", "--help", "-h", "--version", "--help-all"};
+constexpr std::array<std::string_view, 10> kFirstWords{
+    "look", "check", "draw", "handout", "work", "upgrade", "--help", "-h", "--version", "--help-all"};
 
 const char* const kCodes =
     "Exit codes: 0 fine, 1 the document is wrong, 2 wrong usage, 3 reading or writing failed, "
@@ -102,6 +103,41 @@ void addHandoutOptions(CLI::App& app, HandoutCommand& handout) {
   addNumber(app, "--locks", handout.locks, 2000, 200000, "", "locks of hair in the pictures");
 }
 
+void addWorkOptions(CLI::App& app, WorkCommand& command) {
+  app.add_option("PLAN", command.plan, "plan file")->required()->type_name("");
+  app.add_flag_callback("--json", [&command] { command.form = OutputForm::Json; }, "one JSON object");
+  app.add_option("--choice", command.choice, "the name of a choice; the active one without it")->type_name("NAME");
+  addEnum<work::OrderUse>(app, "--order", command.settings.order,
+                          {{"planned", work::OrderUse::AsPlanned}, {"rule", work::OrderUse::ByRule}},
+                          "the plan's order, or slow hair first and the front hairline last");
+  addEnum<work::TopBowl>(app, "--top", command.settings.top,
+                         {{"fresh", work::TopBowl::Fresh}, {"as-it-comes", work::TopBowl::AsItComes}},
+                         "which bowl the pieces at the top come from");
+  addNumber(app, "--hands", command.pairs, 1, 2, "pairs", "pairs of hands");
+  app.add_option_function<std::vector<std::string>>(
+         "--foils",
+         [&command](const std::vector<std::string>& texts) {
+           for (const std::string& text : texts) {
+             const auto width = parseNumber(text);
+             if (!width || *width < 10 || *width > 1000) throw CLI::ValidationError("--foils", "found \"" + text + "\", allowed is 10 to 1000 mm");
+             command.settings.foils_mm.push_back(*width);
+           }
+         },
+         "your own widths of foil in mm, with commas")
+      ->delimiter(',')
+      ->type_name("MM");
+  app.add_option_function<std::string>(
+         "--look-every",
+         [&command](const std::string& text) {
+           const auto minutes = parseNumber(text);
+           if (!minutes || !(*minutes > 0) || *minutes > 240) throw CLI::ValidationError("--look-every", "found \"" + text + "\", allowed is above 0 to 240 min");
+           command.settings.lookEvery_min = *minutes;
+         },
+         "a round of looking after so many minutes while placing goes on")
+      ->type_name("MIN");
+  addNumber(app, "--locks", command.locks, 2000, 200000, "", "locks that hair is counted on");
+}
+
 int parseAndRun(int argc, char** argv) {
   CLI::App app("Combdraft computes how hair lightened by placement will look. Without a command "
                "it opens the window.\n" + std::string(kCodes),
@@ -159,6 +195,10 @@ int parseAndRun(int argc, char** argv) {
   CLI::App* handoutApp = app.add_subcommand("handout", "the printed lesson, the record card or the client's page");
   addHandoutOptions(*handoutApp, handout);
 
+  WorkCommand workCommand;
+  CLI::App* workApp = app.add_subcommand("work", "order, foils, bowls, grams and minutes");
+  addWorkOptions(*workApp, workCommand);
+
   try {
     app.parse(argc, argv);
   } catch (const CLI::Success& success) {  // help, version
@@ -171,6 +211,7 @@ int parseAndRun(int argc, char** argv) {
   if (lookApp->parsed()) return static_cast<int>(runLook(look));
   if (checkApp->parsed()) return static_cast<int>(runCheck(check));
   if (upgradeApp->parsed()) return static_cast<int>(runUpgrade(upgrade));
+  if (workApp->parsed()) return static_cast<int>(runWork(workCommand));
   if (handoutApp->parsed()) return static_cast<int>(runHandout(handout, argc, argv));
   return static_cast<int>(runDraw(draw, argc, argv));
 }

@@ -9,6 +9,7 @@
 #include "app/command/outcome.h"
 #include "app/paint/page_layer.h"
 #include "engine/head/sheet_view.h"
+#include "engine/work/work_list.h"
 
 namespace combdraft::command {
 
@@ -48,6 +49,15 @@ struct DrawCommand {
   double dpi = 200;
 };
 Outcome runDraw(const DrawCommand& command, int& argc, char** argv);
+
+struct WorkCommand {
+  std::string plan, choice;
+  work::WorkSettings settings;
+  double pairs = 1, locks = 40000;
+  OutputForm form = OutputForm::Table;
+};
+/// Order, foils, bowls, minutes and what needs a look.
+Outcome runWork(const WorkCommand& command);
 
 enum class DocumentWanted { Handout, RecordCard, ClientPage };
 
