@@ -9,6 +9,7 @@
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
+#include "app/appointment/appointment_page.h"
 #include "app/cards/reading_card.h"
 #include "app/controls/theme.h"
 #include "app/desk/card_column.h"
@@ -53,6 +54,7 @@ MainWindow::MainWindow(const DeskPlaces& places, PassesMaker makePasses, SearchM
   declareClipActions();
   declarePatternActions();
   declareHandoutActions();
+  declareAppointmentActions();
   declareToolActions();
   declareViewActions();
   declareChoiceActions();
@@ -65,6 +67,7 @@ MainWindow::MainWindow(const DeskPlaces& places, PassesMaker makePasses, SearchM
   connectSettings();
   connectPatterns();
   connectHandout();
+  connectAppointment();
   connectChoices();
   connectKeeping();
   connectLeft();
@@ -112,6 +115,8 @@ void MainWindow::buildPages() {
   pages_->addWidget(leftCompare_);
   composer_ = new handout::ComposerPage(controller_, handout::PageMaker::engineLooks(), pages_);
   pages_->addWidget(composer_);
+  appointment_ = new appointment::AppointmentPage(controller_, pages_);
+  pages_->addWidget(appointment_);
 
   auto* work = new QVBoxLayout(work_);
   work->setContentsMargins(0, 0, 0, 0);
@@ -272,7 +277,7 @@ void MainWindow::turnTo(Page page) {
   if (now == Page::Handout && page != Page::Handout) composer_->leave();
   pages_->setCurrentIndex(static_cast<int>(page));
   if (page == Page::Handout) composer_->enter(settings_.lastFolder());
-  if (now == Page::Handout && page == Page::Work) requestLook();  // undo reaches pieces from there too
+  if ((now == Page::Handout || now == Page::Appointment) && page == Page::Work) requestLook();  // undo reaches pieces from there too
   drawing_->setVisible(page == Page::Work);
   offerHints();
   actions_.refresh();
@@ -281,6 +286,7 @@ void MainWindow::turnTo(Page page) {
   if (page == Page::Work) sheet_->setFocus();
   if (page == Page::Preferences) preferences_->setFocus();
   if (page == Page::Patterns) patterns_->setFocus();
+  if (page == Page::Appointment) appointment_->setFocus();
   if (page == Page::Keys) keys_->filter()->setFocus();
   if (page == Page::Faults) faults_->text()->setFocus();
   if (page == Page::LeftCompare) leftCompare_->openRecovered()->setFocus();

@@ -34,6 +34,10 @@ namespace combdraft::handout {
 class ComposerPage;
 }
 
+namespace combdraft::appointment {
+class AppointmentPage;
+}
+
 namespace combdraft::desk {
 
 class MessageBar;
@@ -110,6 +114,7 @@ class MainWindow : public QMainWindow {
   PreferencesPage& preferencesPage() { return *preferences_; }
   PatternsPage& patternsPage() { return *patterns_; }
   handout::ComposerPage& composerPage() { return *composer_; }
+  appointment::AppointmentPage& appointmentPage() { return *appointment_; }
   HintBar& hints() { return *hints_; }
   QPushButton& findingsButton() { return *findingsButton_; }
   CommandSearch& search() { return *search_; }
@@ -130,7 +135,7 @@ class MainWindow : public QMainWindow {
   void moveEvent(QMoveEvent* event) override;
 
  private:
-  enum class Page { Start, NewPlan, Work, Preferences, Keys, Patterns, Faults, LeftCompare, Handout };
+  enum class Page { Start, NewPlan, Work, Preferences, Keys, Patterns, Faults, LeftCompare, Handout, Appointment };
 
   void buildPages();
   Condition whileWorking() const;
@@ -141,6 +146,7 @@ class MainWindow : public QMainWindow {
   void declareClipActions();
   void declarePatternActions();
   void declareHandoutActions();
+  void declareAppointmentActions();
   void declareToolActions();
   void declareViewActions();
   void declareLookActions();  ///< main_window_look.cpp; fills its menu
@@ -246,6 +252,7 @@ class MainWindow : public QMainWindow {
   document::DocumentController::Outcome bringIn(const plan::ChangeSet& edit, const QString& name);
 
   void connectHandout();  ///< main_window_handout.cpp
+  void connectAppointment();  ///< main_window_appointment.cpp
 
   // patterns (main_window_patterns.cpp)
   void connectPatterns();
@@ -298,6 +305,7 @@ class MainWindow : public QMainWindow {
   FaultPage* faults_ = nullptr;
   LeftComparePage* leftCompare_ = nullptr;
   handout::ComposerPage* composer_ = nullptr;
+  appointment::AppointmentPage* appointment_ = nullptr;
   HintBar* hints_ = nullptr;
   QSplitter* splitter_ = nullptr;
   QPushButton* findingsButton_ = nullptr;
