@@ -9,6 +9,7 @@
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
+#include "app/appointment/appointment_page.h"
 #include "app/cards/reading_card.h"
 #include "app/chair/chair_view.h"
 #include "app/chair/class_view.h"
@@ -58,6 +59,7 @@ MainWindow::MainWindow(const DeskPlaces& places, PassesMaker makePasses, SearchM
   declarePatternActions();
   declareHandoutActions();
   declareClientActions();
+  declareAppointmentActions();
   declareToolActions();
   declareViewActions();
   declareChoiceActions();
@@ -72,6 +74,7 @@ MainWindow::MainWindow(const DeskPlaces& places, PassesMaker makePasses, SearchM
   connectPatterns();
   connectHandout();
   connectClient();
+  connectAppointment();
   connectChoices();
   connectKeeping();
   connectLeft();
@@ -126,6 +129,8 @@ void MainWindow::buildPages() {
   pages_->addWidget(composer_);
   clients_ = new ClientsPage(pages_);
   pages_->addWidget(clients_);
+  appointment_ = new appointment::AppointmentPage(controller_, pages_);
+  pages_->addWidget(appointment_);
 
   auto* work = new QVBoxLayout(work_);
   work->setContentsMargins(0, 0, 0, 0);
@@ -308,7 +313,7 @@ void MainWindow::turnTo(Page page) {
   if (now == Page::Handout && page != Page::Handout) composer_->leave();
   pages_->setCurrentIndex(static_cast<int>(page));
   if (page == Page::Handout) composer_->enter(settings_.lastFolder());
-  if (now == Page::Handout && page == Page::Work) requestLook();  // undo reaches pieces from there too
+  if ((now == Page::Handout || now == Page::Appointment) && page == Page::Work) requestLook();  // undo reaches pieces from there too
   drawing_->setVisible(page == Page::Work);
   offerHints();
   actions_.refresh();
@@ -318,6 +323,7 @@ void MainWindow::turnTo(Page page) {
   if (page == Page::Preferences) preferences_->setFocus();
   if (page == Page::Patterns) patterns_->setFocus();
   if (page == Page::Clients) clients_->list()->setFocus();
+  if (page == Page::Appointment) appointment_->setFocus();
   if (page == Page::Keys) keys_->filter()->setFocus();
   if (page == Page::Faults) faults_->text()->setFocus();
   if (page == Page::LeftCompare) leftCompare_->openRecovered()->setFocus();

@@ -40,6 +40,10 @@ namespace combdraft::handout {
 class ComposerPage;
 }
 
+namespace combdraft::appointment {
+class AppointmentPage;
+}
+
 namespace combdraft::desk {
 
 class MessageBar;
@@ -121,6 +125,7 @@ class MainWindow : public QMainWindow {
   PatternsPage& patternsPage() { return *patterns_; }
   ClientsPage& clientsPage() { return *clients_; }
   handout::ComposerPage& composerPage() { return *composer_; }
+  appointment::AppointmentPage& appointmentPage() { return *appointment_; }
   HintBar& hints() { return *hints_; }
   QPushButton& findingsButton() { return *findingsButton_; }
   CommandSearch& search() { return *search_; }
@@ -148,7 +153,7 @@ class MainWindow : public QMainWindow {
   void moveEvent(QMoveEvent* event) override;
 
  private:
-  enum class Page { Start, NewPlan, Work, Preferences, Keys, Patterns, Faults, LeftCompare, Handout, Clients };
+  enum class Page { Start, NewPlan, Work, Preferences, Keys, Patterns, Faults, LeftCompare, Handout, Clients, Appointment };
 
   void buildPages();
   Condition whileWorking() const;
@@ -160,6 +165,7 @@ class MainWindow : public QMainWindow {
   void declarePatternActions();
   void declareHandoutActions();
   void declareClientActions();
+  void declareAppointmentActions();
   void declareToolActions();
   void declareViewActions();
   void declareLookActions();  ///< main_window_look.cpp; fills its menu
@@ -274,6 +280,7 @@ class MainWindow : public QMainWindow {
   document::DocumentController::Outcome bringIn(const plan::ChangeSet& edit, const QString& name);
 
   void connectHandout();  ///< main_window_handout.cpp
+  void connectAppointment();  ///< main_window_appointment.cpp
 
   // the client beside the plan (main_window_client.cpp)
   void connectClient();
@@ -347,6 +354,7 @@ class MainWindow : public QMainWindow {
   LeftComparePage* leftCompare_ = nullptr;
   handout::ComposerPage* composer_ = nullptr;
   ClientsPage* clients_ = nullptr;
+  appointment::AppointmentPage* appointment_ = nullptr;
   HintBar* hints_ = nullptr;
   QSplitter* splitter_ = nullptr;
   QPushButton* findingsButton_ = nullptr;

@@ -16,7 +16,7 @@ const QString kTopic = QStringLiteral("handout");
 Condition MainWindow::whilePlanShown() const {
   return {[this] {
             const auto page = static_cast<Page>(pages_->currentIndex());
-            return page == Page::Work || page == Page::Handout;
+            return page == Page::Work || page == Page::Handout || page == Page::Appointment;
           },
           tr("Open or begin a plan first")};
 }
