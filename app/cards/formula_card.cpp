@@ -88,7 +88,11 @@ void FormulaCard::buildFields(QVBoxLayout* column) {
   connect(kind_, &QComboBox::activated, this, kindTyped);
   connect(kind_->lineEdit(), &QLineEdit::editingFinished, this, kindTyped);
 
-  text_ = new controls::TextBox(tr("As the leaflet says"), tr("product, amounts, developer, time: copied from its leaflet"),
+  mix_ = new MixRows(body_);
+  column->addWidget(mix_);
+  connect(mix_, &MixRows::edited, this, [this](const QString& what, const std::function<void(plan::Formula&)>& f) { change(what, f); });
+
+  text_ = new controls::TextBox(tr("More about it"), tr("what else is mixed or done"),
                                 kTextLines, static_cast<qsizetype>(plan::limits::kTextBytes), body_);
   column->addWidget(text_);
   connect(text_, &controls::TextBox::edited, this, [this](const QString& text, bool goesOn) {
@@ -108,6 +112,35 @@ void FormulaCard::buildFields(QVBoxLayout* column) {
   column->addWidget(date_);
   connect(date_, &controls::TextField::edited, this, [this](const QString& text) {
     change(tr("date"), [&](plan::Formula& f) { f.leaflet.read = text.toStdString(); });
+  });
+
+  const auto minutes = [&](const char* field, const QString& label, const QString& tip) {
+    controls::NumberFieldSpec spec = specOf(field, label, tr("min"));
+    spec.mayBeEmpty = true;
+    spec.emptyText = tr("type it from the leaflet");
+    spec.tip = tip;
+    auto* made = new controls::NumberField(spec, body_);
+    made->setCheck([](const std::optional<double>& value) {
+      return value && !(*value > 0) ? tr("Above 0, or empty when the leaflet does not say.") : QString();
+    });
+    column->addWidget(made);
+    return made;
+  };
+  life_ = minutes("leaflet.workingLife_min", tr("A bowl may be used for"), tr("Counted from the beginning of mixing; without it no bowl is planned anew"));
+  connect(life_, &controls::NumberField::edited, this, [this](std::optional<double> value) {
+    change(tr("working life"), [value](plan::Formula& f) { f.leaflet.workingLife_min = value; });
+  });
+  longest_ = minutes("leaflet.longestTime_min", tr("Longest time on the hair"), tr("The maker's limit; without it the appointment has no timer"));
+  connect(longest_, &controls::NumberField::edited, this, [this](std::optional<double> value) {
+    change(tr("longest time"), [value](plan::Formula& f) { f.leaflet.longestTime_min = value; });
+  });
+  directions_ = new controls::TextBox(tr("Directions"), tr("as the leaflet says, in its words"), kTextLines,
+                                      static_cast<qsizetype>(plan::limits::kTextBytes), body_);
+  directions_->setObjectName(QStringLiteral("directions"));
+  column->addWidget(directions_);
+  connect(directions_, &controls::TextBox::edited, this, [this](const QString& text, bool goesOn) {
+    if (!goesOn) typingDirections_ = document::Gesture::begin();
+    change(tr("directions"), [&](plan::Formula& f) { f.leaflet.directions = text.toStdString(); }, typingDirections_);
   });
 
   addHeading(column, tr("Leaflet allows scalp contact"));
@@ -135,6 +168,7 @@ void FormulaCard::showFormula(const plan::ItemId& id) {
   if (id == shown_) return;
   shown_ = id;
   abandonTyping(this);
+  mix_->abandonNames();
   fill();
 }
 
@@ -145,6 +179,7 @@ void FormulaCard::add() {
   const plan::ItemId id = before.freeId("formula");
   shown_ = id;
   abandonTyping(this);
+  mix_->abandonNames();
   controller_.edit(plan::applied(before, plan::setItem(before, id, formula)),
                    tr("Add formula %1").arg(QString::fromStdString(formula.letter)));
   kind_->setFocus();
@@ -177,6 +212,7 @@ void FormulaCard::fillList() {
     const int row = std::clamp(list_->currentRow(), 0, std::max(0, static_cast<int>(formulas.size()) - 1));
     shown_ = formulas.empty() ? plan::ItemId() : formulas[static_cast<std::size_t>(row)].first;
     abandonTyping(this);
+    mix_->abandonNames();
   }
   const QSignalBlocker quiet(list_);
   while (list_->count() > static_cast<int>(formulas.size())) delete list_->takeItem(list_->count() - 1);
@@ -204,6 +240,10 @@ void FormulaCard::fill() {
   origin_->setText(text(formula->leaflet.origin));
   date_->setText(text(formula->leaflet.read));
   text_->setText(text(formula->text));
+  mix_->setFormula(*formula);
+  life_->setValue(formula->leaflet.workingLife_min);
+  longest_->setValue(formula->leaflet.longestTime_min);
+  directions_->setText(text(formula->leaflet.directions));
   if (!(kind_->lineEdit()->hasFocus() && kind_->lineEdit()->isModified()) &&
       kind_->currentText() != text(formula->kind)) {
     const QSignalBlocker quiet(kind_);

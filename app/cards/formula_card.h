@@ -9,6 +9,8 @@
 #include <QWidget>
 #include <functional>
 
+#include "app/cards/mix_rows.h"
+#include "app/controls/number_field.h"
 #include "app/controls/segments.h"
 #include "app/controls/text_box.h"
 #include "app/controls/text_field.h"
@@ -45,9 +47,11 @@ class FormulaCard : public QWidget {
   QWidget* body_;
   controls::TextField *letter_, *origin_, *date_;
   QComboBox* kind_;
-  controls::TextBox* text_;
+  MixRows* mix_;
+  controls::NumberField *life_, *longest_;
+  controls::TextBox *text_, *directions_;
   controls::Segments* contact_;
-  document::Gesture typing_ = document::Gesture::begin();
+  document::Gesture typing_ = document::Gesture::begin(), typingDirections_ = document::Gesture::begin();
 };
 
 }  // namespace combdraft::cards

@@ -7,12 +7,14 @@
 #include <new>
 
 #include "app/command/commands.h"
+#include "engine/base/number_text.h"
+#include "engine/plan/plan_words.h"
 
 namespace combdraft::command {
 namespace {
 
-constexpr std::array<std::string_view, 8> kFirstWords{
-    "look", "check", "draw", "upgrade", "--help", "-h", "--version", "--help-all"};
+constexpr std::array<std::string_view, 11> kFirstWords{
+    "look", "check", "draw", "handout", "work", "share", "upgrade", "--help", "-h", "--version", "--help-all"};
 
 const char* const kCodes =
     "Exit codes: 0 fine, 1 the document is wrong, 2 wrong usage, 3 reading or writing failed, "
@@ -57,6 +59,86 @@ void addEnum(CLI::App& app, const std::string& name, E& value,
       ->type_name("NAME");
 }
 
+// Names of one value each, with the words of a plan file; blanks in them are hyphens here.
+template <class E, class Take>
+void addWords(CLI::App& app, const std::string& name, const std::string& what, const Take& take) {
+  std::vector<std::pair<std::string, E>> words;
+  std::string known;
+  for (const auto& entry : plan::words<E>()) {
+    std::string word(entry.word);
+    for (char& c : word) c = c == ' ' ? '-' : static_cast<char>(std::tolower(static_cast<unsigned char>(c)));
+    known += (known.empty() ? "" : ", ") + word;
+    words.emplace_back(word, entry.value);
+  }
+  app.add_option_function<std::vector<std::string>>(
+         name,
+         [take, words, known, name](const std::vector<std::string>& texts) {
+           for (const std::string& text : texts) {
+             const auto it = std::find_if(words.begin(), words.end(), [&](const auto& word) { return word.first == text; });
+             if (it == words.end()) throw CLI::ValidationError(name, "unknown name \"" + text + "\"; known: " + known);
+             take(it->second);
+           }
+         },
+         what + ": " + known)
+      ->delimiter(',')
+      ->type_name("NAME");
+}
+
+void addHandoutOptions(CLI::App& app, HandoutCommand& handout) {
+  app.add_option("PLAN", handout.plan, "plan file")->required()->type_name("");
+  app.add_option("--out", handout.out, "file to write: .pdf, or .svg or .png with a number for each page")->required()->type_name("FILE");
+  addEnum<DocumentWanted>(app, "--document", handout.document,
+                          {{"handout", DocumentWanted::Handout}, {"record-card", DocumentWanted::RecordCard}, {"client-page", DocumentWanted::ClientPage}},
+                          "what is printed");
+  addWords<plan::HandoutPart>(app, "--parts", "parts of the handout in the order wished, with commas; without it as the plan has them",
+                              [&handout](plan::HandoutPart part) {
+                                if (std::find(handout.parts.begin(), handout.parts.end(), part) == handout.parts.end()) handout.parts.push_back(part);
+                              });
+  addWords<plan::PaperSize>(app, "--paper", "size of the paper", [&handout](plan::PaperSize paper) { handout.paper = paper; });
+  addWords<plan::PageTurn>(app, "--turn", "how the paper lies", [&handout](plan::PageTurn turn) { handout.turn = turn; });
+  app.add_option("--choice", handout.choice, "the name of a choice; the active one without it")->type_name("NAME");
+  app.add_option("--aftercare", handout.aftercare, "for the client's page; \\n begins a new line")->type_name("TEXT");
+  app.add_option("--next-visit", handout.nextVisit, "for the client's page")->type_name("TEXT");
+  app.add_option("--call", handout.call, "for the client's page: whom to call")->type_name("TEXT");
+  addNumber(app, "--dpi", handout.dpi, 20, 1200, "dpi", "dots per inch of a PNG");
+  addNumber(app, "--locks", handout.locks, 2000, 200000, "", "locks of hair in the pictures");
+}
+
+void addWorkOptions(CLI::App& app, WorkCommand& command) {
+  app.add_option("PLAN", command.plan, "plan file")->required()->type_name("");
+  app.add_flag_callback("--json", [&command] { command.form = OutputForm::Json; }, "one JSON object");
+  app.add_option("--choice", command.choice, "the name of a choice; the active one without it")->type_name("NAME");
+  addEnum<work::OrderUse>(app, "--order", command.settings.order,
+                          {{"planned", work::OrderUse::AsPlanned}, {"rule", work::OrderUse::ByRule}},
+                          "the plan's order, or slow hair first and the front hairline last");
+  addEnum<work::TopBowl>(app, "--top", command.settings.top,
+                         {{"fresh", work::TopBowl::Fresh}, {"as-it-comes", work::TopBowl::AsItComes}},
+                         "which bowl the pieces at the top come from");
+  addNumber(app, "--hands", command.pairs, 1, 2, "pairs", "pairs of hands");
+  app.add_option_function<std::vector<std::string>>(
+         "--foils",
+         [&command](const std::vector<std::string>& texts) {
+           for (const std::string& text : texts) {
+             const auto width = parseNumber(text);
+             if (!width || *width < 10 || *width > 1000) throw CLI::ValidationError("--foils", "found \"" + text + "\", allowed is 10 to 1000 mm");
+             command.settings.foils_mm.push_back(*width);
+           }
+         },
+         "your own widths of foil in mm, with commas")
+      ->delimiter(',')
+      ->type_name("MM");
+  app.add_option_function<std::string>(
+         "--look-every",
+         [&command](const std::string& text) {
+           const auto minutes = parseNumber(text);
+           if (!minutes || !(*minutes > 0) || *minutes > 240) throw CLI::ValidationError("--look-every", "found \"" + text + "\", allowed is above 0 to 240 min");
+           command.settings.lookEvery_min = *minutes;
+         },
+         "a round of looking after so many minutes while placing goes on")
+      ->type_name("MIN");
+  addNumber(app, "--locks", command.locks, 2000, 200000, "", "locks that hair is counted on");
+}
+
 int parseAndRun(int argc, char** argv) {
   CLI::App app("Combdraft computes how hair lightened by placement will look. Without a command "
                "it opens the window.\n" + std::string(kCodes),
@@ -88,6 +170,11 @@ int parseAndRun(int argc, char** argv) {
       ->required()
       ->type_name("FILE");
 
+  ShareCommand share;
+  CLI::App* shareApp = app.add_subcommand("share", "a copy to hand on: the drawing without client, notes, photos and log");
+  shareApp->add_option("PLAN", share.plan, "plan file")->required()->type_name("");
+  shareApp->add_option("--out", share.out, "file to write; nothing may be there yet")->required()->type_name("FILE");
+
   DrawCommand draw;
   CLI::App* drawApp = app.add_subcommand("draw", "one picture, or all views");
   addPlans(*drawApp, draw.plans);
@@ -110,6 +197,14 @@ int parseAndRun(int argc, char** argv) {
                          "what surrounds a look");
   addLookOptions(*drawApp, draw.look);
 
+  HandoutCommand handout;
+  CLI::App* handoutApp = app.add_subcommand("handout", "the printed lesson, the record card or the client's page");
+  addHandoutOptions(*handoutApp, handout);
+
+  WorkCommand workCommand;
+  CLI::App* workApp = app.add_subcommand("work", "order, foils, bowls, grams and minutes");
+  addWorkOptions(*workApp, workCommand);
+
   try {
     app.parse(argc, argv);
   } catch (const CLI::Success& success) {  // help, version
@@ -122,6 +217,9 @@ int parseAndRun(int argc, char** argv) {
   if (lookApp->parsed()) return static_cast<int>(runLook(look));
   if (checkApp->parsed()) return static_cast<int>(runCheck(check));
   if (upgradeApp->parsed()) return static_cast<int>(runUpgrade(upgrade));
+  if (workApp->parsed()) return static_cast<int>(runWork(workCommand));
+  if (shareApp->parsed()) return static_cast<int>(runShare(share));
+  if (handoutApp->parsed()) return static_cast<int>(runHandout(handout, argc, argv));
   return static_cast<int>(runDraw(draw, argc, argv));
 }
 

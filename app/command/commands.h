@@ -9,6 +9,7 @@
 #include "app/command/outcome.h"
 #include "app/paint/page_layer.h"
 #include "engine/head/sheet_view.h"
+#include "engine/work/work_list.h"
 
 namespace combdraft::command {
 
@@ -37,6 +38,12 @@ struct UpgradeCommand {
 /// Writes a plan of any format in the newest one.
 Outcome runUpgrade(const UpgradeCommand& command);
 
+struct ShareCommand {
+  std::string plan, out;
+};
+/// Writes a copy to hand on, under a name that nothing has.
+Outcome runShare(const ShareCommand& command);
+
 struct DrawCommand {
   std::vector<std::string> plans;
   LookOptions look;
@@ -48,5 +55,27 @@ struct DrawCommand {
   double dpi = 200;
 };
 Outcome runDraw(const DrawCommand& command, int& argc, char** argv);
+
+struct WorkCommand {
+  std::string plan, choice;
+  work::WorkSettings settings;
+  double pairs = 1, locks = 40000;
+  OutputForm form = OutputForm::Table;
+};
+/// Order, foils, bowls, minutes and what needs a look.
+Outcome runWork(const WorkCommand& command);
+
+enum class DocumentWanted { Handout, RecordCard, ClientPage };
+
+struct HandoutCommand {
+  std::string plan, out, choice;
+  DocumentWanted document = DocumentWanted::Handout;
+  std::vector<plan::HandoutPart> parts;  ///< empty = as the plan has it
+  std::optional<plan::PaperSize> paper;  ///< nothing = as the plan has it
+  std::optional<plan::PageTurn> turn;
+  std::string aftercare, nextVisit, call;  ///< of the client's page
+  double dpi = 200, locks = 30000;
+};
+Outcome runHandout(const HandoutCommand& command, int& argc, char** argv);
 
 }  // namespace combdraft::command

@@ -3,10 +3,10 @@
 #include <filesystem>
 
 #include "app/command/commands.h"
-#include "app/paint/sheet_page.h"
+#include "app/command/headless.h"
 #include "app/command/progress.h"
-#include "app/controls/theme.h"
 #include "app/paint/export_page.h"
+#include "app/paint/sheet_page.h"
 #include "engine/base/number_text.h"
 #include "engine/plan/plan_file.h"
 
@@ -94,18 +94,7 @@ Outcome runDraw(const DrawCommand& command, int& argc, char** argv) {
              ": for several plans the name must hold {plan}, as in {plan}.svg");
     return Outcome::WrongUsage;
   }
-  // Letters need an application; the platform is chosen before it is made, so
-  // that no display is asked for.
-  std::unique_ptr<QGuiApplication> app;
-  if (!QCoreApplication::instance()) {
-    qputenv("QT_QPA_PLATFORM", "offscreen");
-    // What the toolkit remarks about the session is no message of ours.
-    qInstallMessageHandler([](QtMsgType type, const QMessageLogContext&, const QString& text) {
-      if (type == QtCriticalMsg || type == QtFatalMsg) complain(text.toStdString());
-    });
-    app = std::make_unique<QGuiApplication>(argc, argv);
-    controls::loadBundledFont();
-  }
+  const std::unique_ptr<QGuiApplication> app = lettersWithoutDisplay(argc, argv);
   Outcome outcome = Outcome::Fine;
   for (const std::string& file : command.plans) outcome = worse(outcome, drawOne(file, command));
   return outcome;

@@ -65,7 +65,7 @@ QToolBar QToolButton:hover { background: %card%; border-color: %line%; }
 QToolBar QToolButton:pressed, QToolBar QToolButton:checked { background: %card%; border-color: %edge%; }
 QToolBar QToolButton:disabled { color: %faintInk%; }
 QToolBar QToolButton:focus { border: 2px solid %accent%; padding: 2px 3px; }
-QPushButton { background: %raised%; border: 1px solid %edge%; border-radius: 5px; padding: 5px 14px; }
+QPushButton { outline: 0; background: %raised%; border: 1px solid %edge%; border-radius: 5px; padding: 5px 14px; }
 QPushButton:hover { background: %card%; border-color: %ink%; }
 QPushButton:pressed { background: %line%; }
 QPushButton:disabled { color: %faintInk%; border-color: %line%; }
@@ -81,6 +81,12 @@ QPushButton[segment="first"] { border-top-left-radius: 5px; border-bottom-left-r
 QPushButton[segment="last"] { border-top-right-radius: 5px; border-bottom-right-radius: 5px; }
 QPushButton[segment]:checked { background: %accent%; color: %onAccent%; border-color: %accent%; font-weight: 600; }
 QPushButton[segment]:focus { border: 2px solid %ink%; padding: 4px 6px; }
+QToolButton[touch="true"] { background: %raised%; border: 1px solid %edge%; border-radius: 8px; padding: 4px 8px; }
+QToolButton[touch="true"]:pressed { background: %line%; }
+QToolButton[touch="true"]:checked { background: %card%; border: 3px solid %accent%; padding: 2px 6px; font-weight: 600; }
+QToolButton[touch="true"]:focus { border: 2px solid %ink%; padding: 3px 7px; }
+QToolButton[touch="true"]:checked:focus { border: 3px solid %ink%; padding: 2px 6px; }
+QToolButton[touch="true"]:disabled { color: %faintInk%; border-color: %line%; }
 QLineEdit, QPlainTextEdit, QComboBox { background: %card%; border: 1px solid %edge%; border-radius: 5px; padding: 4px 7px; min-height: 18px; }
 QLineEdit:focus, QPlainTextEdit:focus, QComboBox:focus { border: 2px solid %accent%; padding: 3px 6px; }
 QLineEdit:disabled, QComboBox:disabled { color: %faintInk%; border-color: %line%; }
@@ -101,6 +107,10 @@ QSlider { min-height: 28px; }
 QSlider::groove:horizontal { height: 4px; background: %line%; border-radius: 2px; }
 QSlider::handle:horizontal { background: %card%; border: 2px solid %accent%; width: 14px; margin: -8px 0; border-radius: 6px; }
 QSlider::handle:horizontal:focus { background: %accent%; }
+QSlider[touch="true"] { min-height: 48px; }
+QSlider[touch="true"]::groove:horizontal { height: 6px; border-radius: 3px; }
+QSlider[touch="true"]::handle:horizontal { width: 26px; margin: -12px 0; border-radius: 15px; }
+QSlider:disabled::handle:horizontal { border-color: %line%; }
 QCheckBox { spacing: 8px; min-height: 28px; }
 QCheckBox:focus { outline: 2px solid %accent%; }
 QScrollBar:vertical { background: transparent; width: 12px; margin: 0; }

@@ -7,6 +7,7 @@
 
 #include "app/cards/assumptions_card.h"
 #include "app/cards/choices_card.h"
+#include "app/cards/consultation_card.h"
 #include "app/cards/formula_card.h"
 #include "app/cards/hair_card.h"
 #include "app/cards/head_card.h"
@@ -70,6 +71,8 @@ CardColumn::CardColumn(document::DocumentController& controller, document::ViewS
     choices_->targets()->turnTo(0);
   });
   stack_->addWidget(scrolled(suggestion_, tr("Suggestion card")));
+  consultation_ = new cards::ConsultationCard(controller, this);
+  stack_->addWidget(scrolled(consultation_, tr("Consultation card")));
   connect(tabs_, &controls::Segments::chosen, stack_, &QStackedWidget::setCurrentIndex);
   fitWidth();
   turnTo(Card::Piece);

@@ -12,6 +12,7 @@ class QUndoView;
 namespace combdraft::cards {
 class AssumptionsCard;
 class ChoicesCard;
+class ConsultationCard;
 class PieceCard;
 class ReadingCard;
 }
@@ -30,9 +31,9 @@ class CardColumn : public QFrame {
   Q_OBJECT
 
  public:
-  /// The last five stand behind no tab: they are opened from tools and look.
-  enum class Card { Piece, Section, Head, Hair, Formula, Done, Choices, Assumptions, Reading, Findings, Suggestion };
-  static constexpr int kCards = 11;
+  /// The last six stand behind no tab: they are opened from tools and look.
+  enum class Card { Piece, Section, Head, Hair, Formula, Done, Choices, Assumptions, Reading, Findings, Suggestion, Consultation };
+  static constexpr int kCards = 12;
 
   CardColumn(document::DocumentController& controller, document::ViewState& view,
              live::SuggestionService& suggestions, QWidget* parent = nullptr);
@@ -43,6 +44,7 @@ class CardColumn : public QFrame {
   SuggestionCard* suggestionCard() { return suggestion_; }
   cards::PieceCard* pieceCard() { return piece_; }
   cards::ChoicesCard* choicesCard() { return choices_; }
+  cards::ConsultationCard* consultationCard() { return consultation_; }
   cards::AssumptionsCard* assumptionsCard() { return assumptions_; }
   cards::ReadingCard* readingCard() { return reading_; }
 
@@ -57,6 +59,7 @@ class CardColumn : public QFrame {
   QStackedWidget* stack_;
   cards::PieceCard* piece_;
   cards::ChoicesCard* choices_;
+  cards::ConsultationCard* consultation_;
   cards::AssumptionsCard* assumptions_;
   cards::ReadingCard* reading_;
   FindingsCard* findings_;

@@ -9,9 +9,13 @@
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
+#include "app/appointment/appointment_page.h"
 #include "app/cards/reading_card.h"
+#include "app/chair/chair_view.h"
+#include "app/chair/class_view.h"
 #include "app/controls/theme.h"
 #include "app/desk/card_column.h"
+#include "app/desk/clients_page.h"
 #include "app/desk/command_search.h"
 #include "app/desk/compare_view.h"
 #include "app/desk/error_text.h"
@@ -23,10 +27,12 @@
 #include "app/desk/message_bar.h"
 #include "app/desk/new_plan_page.h"
 #include "app/desk/patterns_page.h"
+#include "app/desk/plan_changes.h"
 #include "app/desk/preferences_page.h"
 #include "app/desk/readings_strip.h"
 #include "app/desk/start_page.h"
 #include "app/desk/worn_bar.h"
+#include "app/handout/composer_page.h"
 #include "app/sheet/head_sheet.h"
 #include "app/store/plan_store.h"
 
@@ -51,20 +57,28 @@ MainWindow::MainWindow(const DeskPlaces& places, PassesMaker makePasses, SearchM
   declareEditActions();
   declareClipActions();
   declarePatternActions();
+  declareHandoutActions();
+  declareClientActions();
+  declareAppointmentActions();
   declareToolActions();
   declareViewActions();
   declareChoiceActions();
   declareSettingsActions();
   declareKeepingActions();
+  declareShowActions();
   buildMenusAndTools();
   buildFindingsButton();
   connectAll();
   connectReadings();
   connectSettings();
   connectPatterns();
+  connectHandout();
+  connectClient();
+  connectAppointment();
   connectChoices();
   connectKeeping();
   connectLeft();
+  connectShow();
   view_.setSurround(settings_.isGreySurround() ? document::Surround::MidGrey
                                                : document::Surround::Paper);
   restoreWindow();
@@ -77,11 +91,15 @@ MainWindow::~MainWindow() {
   disconnect(&controller_, nullptr, this, nullptr);
   disconnect(&controller_.undoStack(), nullptr, this, nullptr);
   disconnect(&looks_, nullptr, this, nullptr);
+  for (const QPointer<QWidget>& other : hiddenWindows_)
+    if (other) other->show();
   delete takeCentralWidget();
 }
 
 void MainWindow::buildPages() {
-  auto* central = new QWidget(this);
+  stage_ = new QStackedWidget(this);
+  auto* central = desk_ = new QWidget(stage_);
+  stage_->addWidget(desk_);
   auto* column = new QVBoxLayout(central);
   column->setContentsMargins(0, 0, 0, 0);
   column->setSpacing(0);
@@ -89,7 +107,7 @@ void MainWindow::buildPages() {
   column->addWidget(messages_);
   pages_ = new QStackedWidget(central);
   column->addWidget(pages_, 1);
-  setCentralWidget(central);
+  setCentralWidget(stage_);
 
   start_ = new StartPage(pages_);
   newPlan_ = new NewPlanPage(pages_);
@@ -107,6 +125,12 @@ void MainWindow::buildPages() {
   leftCompare_ = new LeftComparePage(pages_);
   pages_->addWidget(faults_);
   pages_->addWidget(leftCompare_);
+  composer_ = new handout::ComposerPage(controller_, handout::PageMaker::engineLooks(), pages_);
+  pages_->addWidget(composer_);
+  clients_ = new ClientsPage(pages_);
+  pages_->addWidget(clients_);
+  appointment_ = new appointment::AppointmentPage(controller_, pages_);
+  pages_->addWidget(appointment_);
 
   auto* work = new QVBoxLayout(work_);
   work->setContentsMargins(0, 0, 0, 0);
@@ -132,6 +156,13 @@ void MainWindow::buildPages() {
   readings_ = new ReadingsStrip(work_);
   work->addWidget(readings_);
   search_ = new CommandSearch(actions_, central);
+  chair_ = new chair::ChairView(controller_, view_, stage_);
+  class_ = new chair::ClassView(controller_, view_, planChanges, stage_);
+  stage_->addWidget(chair_);
+  stage_->addWidget(class_);
+  // The hidden ones ask for no room of the desk.
+  for (QWidget* one : {static_cast<QWidget*>(chair_), static_cast<QWidget*>(class_)})
+    one->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored);
 }
 
 void MainWindow::connectAll() {
@@ -161,10 +192,10 @@ void MainWindow::connectAll() {
   });
   connect(&controller_, &document::DocumentController::selectionChanged, this, [this] {
     actions_.refresh();
-    // These are about the look and follow the hand.
+    // These are about the look and follow the hand, or stand beside the plan.
     using Card = CardColumn::Card;
     const Card now = cards_->current();
-    const bool stays = now == Card::Findings || now == Card::Reading || now == Card::Suggestion;
+    const bool stays = now == Card::Findings || now == Card::Reading || now == Card::Suggestion || now == Card::Consultation;
     if (!controller_.selection().isEmpty() && !stays)
       cards_->turnTo(controller_.document().find<plan::Section>(controller_.selection().lead())
                          ? CardColumn::Card::Section
@@ -192,6 +223,11 @@ void MainWindow::connectAll() {
   });
   connect(&looks_, &live::LookService::lookReady, this,
           [this](const std::shared_ptr<const live::LookResult>& result) {
+            if (showing_ != Showing::Desk) {
+              showing_ == Showing::Client ? chair_->set(result) : class_->set(result);
+              if (result->pass == live::Pass::Full) requestLook();  // the next one
+              return;
+            }
             if (isComparing()) {
               compare_->set(result);
               if (result->pass == live::Pass::Full) requestLook();  // the other side
@@ -207,11 +243,14 @@ void MainWindow::connectAll() {
           });
   connect(&looks_, &live::LookService::adviceReady, this,
           [this](const std::shared_ptr<const live::AdviceResult>& result) {
+            if (showing_ != Showing::Desk) return chair_->setAdvice(*result);
             // While two are compared the other side is looked at too; it is not what is worked on.
             if (result->settings.choice == view_.lookSettings().choice && result->settings.subject == view_.lookSettings().subject)
               cards_->findingsCard()->setAdvice(result);
           });
   connect(&looks_, &live::LookService::failed, this, [this](const Error& error) {
+    if (showing_ == Showing::Client) chair_->setTrouble(errorText(error));
+    if (showing_ == Showing::Class) class_->setTrouble(errorText(error));
     messages_->say({Message::Kind::Caution,
                      tr("The look cannot be worked out: %1").arg(errorText(error)),
                      {},
@@ -234,7 +273,12 @@ void MainWindow::connectAll() {
       // An example opens as a new plan, so that saving never changes it.
       Result<store::OpenedPlan> opened = store::openPlan(path);
       if (!opened) return tellError(errorText(opened.error()));
-      beginPlan(std::move(opened).value().plan);
+      plan::Plan plan = std::move(opened).value().plan;
+      // A number of its own: every plan begun with the example is another client's.
+      plan::PlanInfo info = plan.info();
+      info.number = plan::Plan::fresh(QRandomGenerator::system()->generate64()).info().number;
+      plan.put(plan::kPlanId, info);
+      beginPlan(std::move(plan));
     });
   });
   connect(start_, &StartPage::recentRemoved, this, [this](const QString& path) {
@@ -264,7 +308,12 @@ void MainWindow::turnTo(Page page) {
     patterns_->closeForm();
     fillPatterns();
   }
+  if (page == Page::Clients) fillClients();
+  if (now == Page::Clients && page != Page::Clients) clients_->clear();
+  if (now == Page::Handout && page != Page::Handout) composer_->leave();
   pages_->setCurrentIndex(static_cast<int>(page));
+  if (page == Page::Handout) composer_->enter(settings_.lastFolder());
+  if ((now == Page::Handout || now == Page::Appointment) && page == Page::Work) requestLook();  // undo reaches pieces from there too
   drawing_->setVisible(page == Page::Work);
   offerHints();
   actions_.refresh();
@@ -273,6 +322,8 @@ void MainWindow::turnTo(Page page) {
   if (page == Page::Work) sheet_->setFocus();
   if (page == Page::Preferences) preferences_->setFocus();
   if (page == Page::Patterns) patterns_->setFocus();
+  if (page == Page::Clients) clients_->list()->setFocus();
+  if (page == Page::Appointment) appointment_->setFocus();
   if (page == Page::Keys) keys_->filter()->setFocus();
   if (page == Page::Faults) faults_->text()->setFocus();
   if (page == Page::LeftCompare) leftCompare_->openRecovered()->setFocus();
@@ -287,11 +338,11 @@ void MainWindow::showStart() {
 }
 
 void MainWindow::titleChanged() {
-  const bool work = pages_->currentIndex() == static_cast<int>(Page::Work);
-  setWindowModified(work && controller_.isModified());
+  const bool work = whilePlanShown()();
+  setWindowModified(work && controller_.isModified() && showing_ == Showing::Desk);
   const QString title = store::shownTitle(controller_.document(), controller_.file().path);
   const bool readOnly = controller_.access() == document::DocumentController::Access::ReadOnly;
-  setWindowTitle(!work       ? QStringLiteral("Combdraft[*]")
+  setWindowTitle(!work || showing_ != Showing::Desk ? QStringLiteral("Combdraft[*]")
                  : readOnly ? tr("%1[*] (read only) — Combdraft").arg(title)
                             : tr("%1[*] — Combdraft").arg(title));
   sessionChanged();
@@ -302,6 +353,11 @@ void MainWindow::requestLook() {
   store::noteForFaults("worn " + std::string(hair::wornWord(view_.lookSettings().worn.way)) + ", " +
                        std::to_string(controller_.plan().items().size()) + " things, " +
                        std::to_string(live::kQuickLocks) + " and " + std::to_string(live::kFullLocks) + " locks");
+  if (showing_ != Showing::Desk) {
+    const auto wish = showing_ == Showing::Client ? chair_->next() : class_->next();
+    if (wish) looks_.request(wish->plan, wish->ticket, wish->settings, {wish->picture});
+    return;
+  }
   if (isComparing()) {
     if (const auto ask = compare_->next())
       looks_.request(controller_.plan(), controller_.revision(), ask->settings, ask->pictures);
@@ -312,6 +368,8 @@ void MainWindow::requestLook() {
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {
+  if (refusesToClose()) return event->ignore();
+  if (showing_ == Showing::Class) showToOthers(Showing::Desk);
   if (!closing_ && controller_.isModified()) {
     event->ignore();
     askBeforeLeaving(tr("Save the changes before closing?"), [this] {

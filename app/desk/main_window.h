@@ -2,6 +2,7 @@
 // The window: puts document, worker, store, sheet and cards together. Decides
 // nothing about hair.
 #include <QMainWindow>
+#include <QPointer>
 #include <functional>
 #include <memory>
 
@@ -11,6 +12,7 @@
 #include "app/live/look_service.h"
 #include "app/live/suggestion_service.h"
 #include "app/paint/drawing.h"
+#include "app/store/client_removal.h"
 #include "app/store/fault_report.h"
 #include "app/store/file_watch.h"
 #include "app/store/left_plans.h"
@@ -29,6 +31,18 @@ class QToolBar;
 namespace combdraft::sheet {
 class HeadSheet;
 }
+namespace combdraft::chair {
+class ChairView;
+class ClassView;
+}
+
+namespace combdraft::handout {
+class ComposerPage;
+}
+
+namespace combdraft::appointment {
+class AppointmentPage;
+}
 
 namespace combdraft::desk {
 
@@ -45,6 +59,7 @@ class PreferencesPage;
 class CardColumn;
 class CommandSearch;
 class CompareView;
+class ClientsPage;
 class FaultPage;
 class LeftComparePage;
 
@@ -57,6 +72,7 @@ struct DeskPlaces {
   /// What was open; shared by all windows. Null = nothing is remembered.
   std::shared_ptr<store::SessionFile> session = {};
   store::RecoveryPace pace = {};
+  QString clientsFolder = store::clientsRoot();  ///< client data, apart from plans
 };
 
 /// Theme and text size of the whole program.
@@ -85,6 +101,8 @@ class MainWindow : public QMainWindow {
   void offerRecovery();
   /// Says that the program ended itself, when it left a report.
   void offerFaults();
+  /// Says that client data is kept for longer than its user wants, when it is.
+  void offerRetention();
   /// Opens again what was open, in this window and others like it. Plans that
   /// were left behind are not opened: their recovery comes first.
   void bringBack();
@@ -105,6 +123,9 @@ class MainWindow : public QMainWindow {
   KeysPage& keysPage() { return *keys_; }
   PreferencesPage& preferencesPage() { return *preferences_; }
   PatternsPage& patternsPage() { return *patterns_; }
+  ClientsPage& clientsPage() { return *clients_; }
+  handout::ComposerPage& composerPage() { return *composer_; }
+  appointment::AppointmentPage& appointmentPage() { return *appointment_; }
   HintBar& hints() { return *hints_; }
   QPushButton& findingsButton() { return *findingsButton_; }
   CommandSearch& search() { return *search_; }
@@ -113,6 +134,13 @@ class MainWindow : public QMainWindow {
   store::FileWatch& fileWatch() { return fileWatch_; }
   FaultPage& faultPage() { return *faults_; }
   LeftComparePage& leftComparePage() { return *leftCompare_; }
+  chair::ChairView& chairView() { return *chair_; }
+  chair::ClassView& classView() { return *class_; }
+  /// Whom the window is turned to.
+  enum class Showing { Desk, Client, Class };
+  Showing showing() const { return showing_; }
+  /// A plan beside the teacher's in the class view; what is wrong is said there.
+  void takeStudent(const QString& path);
   /// Whether the look waits until it is asked for (a safe start).
   bool isLookPaused() const { return lookPaused_; }
 
@@ -125,15 +153,19 @@ class MainWindow : public QMainWindow {
   void moveEvent(QMoveEvent* event) override;
 
  private:
-  enum class Page { Start, NewPlan, Work, Preferences, Keys, Patterns, Faults, LeftCompare };
+  enum class Page { Start, NewPlan, Work, Preferences, Keys, Patterns, Faults, LeftCompare, Handout, Clients, Appointment };
 
   void buildPages();
   Condition whileWorking() const;
   Condition whileSelected() const;
+  Condition whilePlanShown() const;  ///< the sheet, or the pages made from it
   void declareFileActions();
   void declareEditActions();
   void declareClipActions();
   void declarePatternActions();
+  void declareHandoutActions();
+  void declareClientActions();
+  void declareAppointmentActions();
   void declareToolActions();
   void declareViewActions();
   void declareLookActions();  ///< main_window_look.cpp; fills its menu
@@ -147,6 +179,14 @@ class MainWindow : public QMainWindow {
   void showStart();
   void titleChanged();
   void requestLook();
+
+  // for others (main_window_chair.cpp)
+  void declareShowActions();
+  void connectShow();
+  void showToOthers(Showing what);
+  enum class DeskIs { Shown, Hidden };
+  void setDesk(DeskIs is);
+  bool refusesToClose();
 
   // choices (main_window_choices.cpp)
   void declareChoiceActions();
@@ -169,6 +209,7 @@ class MainWindow : public QMainWindow {
   void takePreferences();
   void offerHints();
   void restoreWindow();
+  QSize leastDesk() const;
   void fitReadings();  ///< main_window_look.cpp
   void widenCards(int steps);
   void keepWindow();
@@ -238,6 +279,20 @@ class MainWindow : public QMainWindow {
   /// One undo entry; what came is selected.
   document::DocumentController::Outcome bringIn(const plan::ChangeSet& edit, const QString& name);
 
+  void connectHandout();  ///< main_window_handout.cpp
+  void connectAppointment();  ///< main_window_appointment.cpp
+
+  // the client beside the plan (main_window_client.cpp)
+  void connectClient();
+  void followClient();
+  void showClient(std::shared_ptr<store::ClientKeeper> keeper);
+  void joinClient(quint64 number);
+  void addPhotos();
+  void handOver(const std::shared_ptr<store::ClientKeeper>& keeper);
+  void removeClient(const std::shared_ptr<store::ClientKeeper>& keeper, store::PlanFiles files);
+  void fillClients();
+  void shareCopy();
+
   // patterns (main_window_patterns.cpp)
   void connectPatterns();
   void fillPatterns();
@@ -270,6 +325,15 @@ class MainWindow : public QMainWindow {
   std::optional<store::Settings::WindowHeight> fittedHeight_;  ///< that the readings are folded for
   Page before_ = Page::Start;  ///< where a page of settings leads back to
 
+  Showing showing_ = Showing::Desk;
+  std::vector<QToolBar*> shownBars_;               ///< to be shown again
+  std::vector<QPointer<QWidget>> hiddenWindows_;   ///< of other plans, meanwhile
+  bool wasFullScreen_ = false;
+
+  QStackedWidget* stage_ = nullptr;  ///< the desk, the client's screen, the class's
+  QWidget* desk_ = nullptr;
+  chair::ChairView* chair_ = nullptr;
+  chair::ClassView* class_ = nullptr;
   QStackedWidget* pages_ = nullptr;
   StartPage* start_ = nullptr;
   NewPlanPage* newPlan_ = nullptr;
@@ -288,6 +352,9 @@ class MainWindow : public QMainWindow {
   KeysPage* keys_ = nullptr;
   FaultPage* faults_ = nullptr;
   LeftComparePage* leftCompare_ = nullptr;
+  handout::ComposerPage* composer_ = nullptr;
+  ClientsPage* clients_ = nullptr;
+  appointment::AppointmentPage* appointment_ = nullptr;
   HintBar* hints_ = nullptr;
   QSplitter* splitter_ = nullptr;
   QPushButton* findingsButton_ = nullptr;

@@ -37,15 +37,15 @@ plan::Piece firstPiece() {
 
 void MainWindow::declareEditActions() {
   const Condition working = whileWorking();
-  const Condition selected = whileSelected();
+  const Condition selected = whileSelected(), shown = whilePlanShown();
   QUndoStack* undo = &controller_.undoStack();
   actions_.add({QStringLiteral("edit.undo"), tr("&Undo"), tr("Take the last change back"), QKeySequence::Undo,
                 QStringLiteral("undo"),
                 [this, undo] { controller_.isTentative() ? controller_.dropTentative() : undo->undo(); },
-                {[undo, working] { return working() && undo->canUndo(); }, tr("Nothing has been changed yet")}});
+                {[undo, shown] { return shown() && undo->canUndo(); }, tr("Nothing has been changed yet")}});
   actions_.add({QStringLiteral("edit.redo"), tr("&Redo"), tr("Make the change again"),
                 QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z), QStringLiteral("redo"), [undo] { undo->redo(); },
-                {[undo, working] { return working() && undo->canRedo(); }, tr("Nothing has been taken back")}});
+                {[undo, shown] { return shown() && undo->canRedo(); }, tr("Nothing has been taken back")}});
   actions_.add({QStringLiteral("edit.findCommand"), tr("&Find a command…"),
                 tr("Type a word of what you want to do; it shows the key and runs the command"),
                 QKeySequence(Qt::Key_F1), QStringLiteral("find"), [this] { search_->open(); }, {}, {}, tr("Find")});
@@ -201,16 +201,17 @@ void MainWindow::buildMenusAndTools() {
     for (const char* id : ids)
       *id ? menu->addAction(actions_.action(QLatin1String(id))) : (void)menu->addSeparator();
   };
-  fill(menuBar()->addMenu(tr("&Plan")), {"file.start", "file.new", "file.open", "file.back", "", "file.save", "file.saveAs", "file.picture", "", "file.openAnyway", "file.openAsCopy", "file.faults", "", "window.new", "window.close", "file.quit"});
+  fill(menuBar()->addMenu(tr("&Plan")), {"file.start", "file.new", "file.open", "file.back", "", "file.save", "file.saveAs", "file.shareCopy", "file.picture", "", "handout.show", "handout.recordCard", "handout.clientPage", "handout.save", "handout.print", "handout.preview", "", "appointment.workList", "appointment.log", "", "file.openAnyway", "file.openAsCopy", "file.faults", "", "window.new", "window.close", "file.quit"});
   fill(menuBar()->addMenu(tr("&Edit")), {"edit.undo", "edit.redo", "", "edit.cut", "edit.copy", "edit.paste", "piece.duplicate", "", "edit.selectAll", "edit.sameKind", "edit.sameSection", "edit.sameSide", "", "edit.findCommand", "edit.keys", "edit.preferences"});
   fill(menuBar()->addMenu(tr("&Tools")), {"tool.select", "", "tool.section", "tool.parting", "tool.layOut", "", "tool.piece", "tool.leftOut", "tool.dropOut", "tool.number", "", "tool.part", "tool.swirl", "tool.note", "tool.measure"});
   fill(menuBar()->addMenu(tr("P&iece")), {"piece.add", "piece.duplicate", "piece.remove", "", "piece.twin", "piece.ownWay", "", "piece.takeBack", "piece.letGo", "", "piece.numberByRule", "", "pattern.show", "pattern.save"});
   fillChoiceMenu(menuBar()->addMenu(tr("&Choice")));
+  fill(menuBar()->addMenu(tr("C&lient")), {"view.consultationCard", "client.photo", "", "client.handOver", "client.delete", "", "client.list"});
   QMenu* view = menuBar()->addMenu(tr("&View"));
   fill(view, {"view.diagram", "view.both", "view.look", ""});
   QMenu* large = view->addMenu(tr("La&rge view"));
   fill(large, {"view.large.front", "view.large.back", "view.large.left", "view.large.right", "view.large.top", "view.large.crown", "", "view.large.all"});
-  fill(view, {"", "view.pieceCard", "view.sectionCard", "view.headCard", "view.hairCard", "view.formulaCard", "view.done", "view.choicesCard", "view.assumptions", "view.reading", "view.findings", "", "view.cardsWider", "view.cardsNarrower", "view.foldReadings", "", "view.workOutLook", "view.surround", "view.dark"});
+  fill(view, {"", "view.pieceCard", "view.sectionCard", "view.headCard", "view.hairCard", "view.formulaCard", "view.done", "view.choicesCard", "view.assumptions", "view.reading", "view.findings", "", "show.client", "show.class", "", "view.cardsWider", "view.cardsNarrower", "view.foldReadings", "", "view.workOutLook", "view.surround", "view.dark"});
   declareLookActions();
   menuBar()->setAccessibleName(tr("Menus"));
 
@@ -221,7 +222,7 @@ void MainWindow::buildMenusAndTools() {
   tools_->setToolButtonStyle(Qt::ToolButtonTextUnderIcon);
   const int iconSize = fontMetrics().height() * 3 / 2;
   tools_->setIconSize({iconSize, iconSize});
-  for (const char* id : {"file.start", "file.new", "file.open", "file.save", "", "edit.undo", "edit.redo", "", "piece.add", "piece.twin", "piece.remove", "", "view.choicesCard", "view.diagram", "view.both", "view.look", "", "view.surround", "view.dark", "", "edit.findCommand"}) {
+  for (const char* id : {"file.start", "file.new", "file.open", "file.save", "", "edit.undo", "edit.redo", "", "piece.add", "piece.twin", "piece.remove", "", "view.choicesCard", "view.consultationCard", "view.diagram", "view.both", "view.look", "", "view.surround", "view.dark", "", "edit.findCommand"}) {
     if (!*id) {
       tools_->addSeparator();
       continue;

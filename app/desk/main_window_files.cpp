@@ -19,7 +19,7 @@ QString fileFilter() { return MainWindow::tr("Plans (*.json);;All files (*)"); }
 }  // namespace
 
 void MainWindow::declareFileActions() {
-  const Condition working = whileWorking();
+  const Condition working = whileWorking(), shown = whilePlanShown();
   actions_.add({QStringLiteral("file.start"), tr("Start &page"), tr("Recent plans, examples and unsaved work"),
                 QKeySequence(Qt::CTRL | Qt::Key_Home), QStringLiteral("start"), [this] { showStart(); }, {}, {}, tr("Start")});
   actions_.add({QStringLiteral("file.new"), tr("&New plan"), tr("Eight touches to the first look of a new head"),
@@ -33,9 +33,9 @@ void MainWindow::declareFileActions() {
   actions_.add({QStringLiteral("file.open"), tr("&Open…"), tr("Open a plan file"), QKeySequence::Open,
                 QStringLiteral("open"), [this] { openDialog(); }, {}, {}});
   actions_.add({QStringLiteral("file.save"), tr("&Save"), tr("Save the plan; the version before is kept beside it"),
-                QKeySequence::Save, QStringLiteral("save"), [this] { save(); }, working, {}});
+                QKeySequence::Save, QStringLiteral("save"), [this] { save(); }, shown, {}});
   actions_.add({QStringLiteral("file.saveAs"), tr("Save &as…"), tr("Save the plan under another name"),
-                QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S), QStringLiteral("save-as"), [this] { saveAs(); }, working, {}});
+                QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S), QStringLiteral("save-as"), [this] { saveAs(); }, shown, {}});
   actions_.add({QStringLiteral("file.back"), tr("&Back to the plan"), tr("Go on with the plan that is open"),
                 QKeySequence(Qt::CTRL | Qt::Key_End), {}, [this] { turnTo(Page::Work); },
                 {[this, working] {

@@ -11,6 +11,7 @@
 #include "app/desk/message_bar.h"
 #include "app/desk/message_topics.h"
 #include "app/store/plan_store.h"
+#include "engine/plan/agreement.h"
 
 namespace combdraft::desk {
 namespace {
@@ -58,6 +59,16 @@ QString roomText(const document::NoRoom& room) {
   return what.arg(found, most);
 }
 
+// The file's agreement, with mine among the earlier ones.
+std::string agreedOfBoth(const std::string& theirs, const std::string& mine) {
+  const Result<plan::Agreement> read = plan::readAgreement(theirs);
+  if (!read || mine.empty()) return theirs;
+  plan::Agreement both = plan::withEarlier(*read, mine);
+  both.earlier.insert(both.earlier.end(), read->earlier.begin(), read->earlier.end());
+  const Result<std::string> text = plan::writeAgreement(both);
+  return text ? *text : theirs;
+}
+
 }  // namespace
 
 QString holderText(const store::PlanHolder& holder) {
@@ -95,6 +106,7 @@ void MainWindow::connectKeeping() {
     actions_.refresh();
   });
   actions_.setHold([this](const QString& id) {
+    if (showing_ != Showing::Desk) return tr("Come back to the desk first");
     if (controller_.access() == Access::Full || !changesPlan(id)) return QString();
     return tr("This plan may only be read: it is open elsewhere. Change it anyway, or work on a copy");
   });
@@ -213,8 +225,16 @@ void MainWindow::readAnewNow() {
     controller_.setAccess(Access::ReadOnly);
     return;
   }
-  if (controller_.edit(opened->plan, tr("Read anew from the disk")) == document::DocumentController::Outcome::Refused) return;
+  using document::DocumentController;
+  if (controller_.edit(opened->plan, tr("Read anew from the disk")) == DocumentController::Outcome::Refused) return;
+  // What stands outside undo: the file's, where it has some; ours is kept where it has none.
+  const plan::PlanInfo mine = controller_.document().info(), &theirs = opened->plan.info();
+  if (!theirs.agreedJson.empty() && theirs.agreedJson != mine.agreedJson)
+    controller_.record(DocumentController::Record::Agreed, agreedOfBoth(theirs.agreedJson, mine.agreedJson));
+  if (!theirs.visitsJson.empty()) controller_.record(DocumentController::Record::Visits, theirs.visitsJson);
+  if (!theirs.logJson.empty()) controller_.record(DocumentController::Record::Log, theirs.logJson);
   controller_.markSaved(opened->file);
+  if (!(controller_.document() == opened->plan)) controller_.markDiffering(opened->file);
 }
 
 // ---- faults -------------------------------------------------------------------

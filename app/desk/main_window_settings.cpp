@@ -8,6 +8,7 @@
 #include <QSplitter>
 #include <QStackedWidget>
 
+#include "app/cards/consultation_card.h"
 #include "app/controls/theme.h"
 #include "app/controls/units.h"
 #include "app/desk/card_column.h"
@@ -140,6 +141,8 @@ void MainWindow::connectSettings() {
 void MainWindow::takePreferences() {
   const store::Preferences now = settings_.preferences();
   preferences_->set(now, settings_.hasHints(), static_cast<int>(settings_.hintsPutAway().size()));
+  preferences_->setPolicy(settings_.clientPolicy());
+  cards_->consultationCard()->setPolicy(settings_.clientPolicy());
   sheet_->setNewPiece(now.newThickness_mm, now.newStart_mm);
   controls::Units::current().setLength(static_cast<controls::LengthUnit>(now.unit));  // the same order
   actions_.refresh();
@@ -173,8 +176,10 @@ void MainWindow::offerHints() {
   hints_->offer(hints);
 }
 
+QSize MainWindow::leastDesk() const { return {fontMetrics().averageCharWidth() * 110, fontMetrics().height() * 32}; }
+
 void MainWindow::restoreWindow() {
-  setMinimumSize(fontMetrics().averageCharWidth() * 110, fontMetrics().height() * 32);
+  setMinimumSize(leastDesk());
   const store::WindowState state = settings_.windowState();
   if (state.geometry.isEmpty()) resize(QSize(1280, 820).boundedTo(screen()->availableGeometry().size() - QSize(0, 32)));
   if (state.splitter.isEmpty()) splitter_->setSizes({1 << 15, 1});  // the cards as narrow as they go
@@ -192,6 +197,7 @@ void MainWindow::setDeskState(const store::WindowState& state) {
 }
 
 store::WindowState MainWindow::deskState() const {
+  if (showing_ != Showing::Desk) return settings_.windowState();  // kept before the screen was turned to others
   return {saveGeometry(), splitter_->saveState(), static_cast<int>(view_.layer()),
           view_.largeView() ? static_cast<int>(*view_.largeView()) : -2, static_cast<int>(cards_->current())};
 }

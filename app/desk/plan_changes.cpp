@@ -81,6 +81,7 @@ QStringList planChanges(const plan::Plan& before, const plan::Plan& after) {
     if (change.id == plan::kPlanId) addPlanLines(lines, before.info(), after.info());
     if (change.id == plan::kHeadId) lines << Said::tr("The head: measures, hairline, part or swirls");
     if (change.id == plan::kHairId) lines << Said::tr("The hair: how much, how long, which level, bands, condition");
+    if (change.id == plan::kHandoutId) lines << Said::tr("The handout: its parts or texts");
   }
   for (int kind = 0; kind < kKinds; ++kind)
     for (int fate = 0; fate < kFates; ++fate) {

@@ -7,8 +7,11 @@
 #include <QPushButton>
 #include <QScrollArea>
 #include <algorithm>
+#include <cmath>
 
 #include "app/cards/card_parts.h"
+#include "app/cards/consultation_words.h"
+#include "app/controls/number_field.h"
 #include "app/controls/segments.h"
 #include "app/desk/page_parts.h"
 
@@ -107,6 +110,8 @@ PreferencesPage::PreferencesPage(QWidget* parent) : QWidget(parent) {
   column->addWidget(numbers);
   softLabel(tr("Pieces that are there already stay as they are. What a piece lifts to is a stand-in (level 9, 8 to 10) until you type it."));
 
+  buildPolicy(column, content);
+
   cards::addHeading(column, tr("Hints"));
   hints_ = new QCheckBox(tr("Show hints at first use"), content);
   hints_->setMinimumHeight(30);
@@ -123,6 +128,51 @@ PreferencesPage::PreferencesPage(QWidget* parent) : QWidget(parent) {
   column->addWidget(keys, 0, Qt::AlignLeft);
   connect(keys, &QPushButton::clicked, this, &PreferencesPage::keysWanted);
   column->addStretch(1);
+}
+
+void PreferencesPage::buildPolicy(QVBoxLayout* column, QWidget* content) {
+  cards::addHeading(column, tr("Clients: your own policy"));
+  auto* box = new QWidget(content);
+  box->setMaximumWidth(fontMetrics().averageCharWidth() * 72);
+  auto* rows = new QVBoxLayout(box);
+  rows->setContentsMargins(0, 0, 0, 0);
+  const auto months = [&](const QString& label, const QString& tip, auto take) {
+    controls::NumberFieldSpec spec;
+    spec.label = label;
+    spec.unit = tr("months");
+    spec.low = 1;
+    spec.high = store::kMostMonths;
+    spec.decimals = 0;
+    spec.mayBeEmpty = true;
+    spec.emptyText = tr("not decided");
+    spec.tip = tip;
+    auto* made = new controls::NumberField(spec, box);
+    rows->addWidget(made);
+    connect(made, &controls::NumberField::edited, this, [this, take](std::optional<double> value, bool) {
+      take(policy_) = value ? static_cast<int>(std::lround(*value)) : 0;
+      Q_EMIT policyChanged(policy_);
+    });
+    return made;
+  };
+  keep_ = months(tr("Client data is kept for"), tr("What is older is listed for you to decide; nothing is deleted by itself"),
+                 [](store::ClientPolicy& p) -> int& { return p.keep_months; });
+  for (const auto& kind : plan::words<store::TestKind>()) {
+    const auto at = static_cast<std::size_t>(kind.value);
+    tests_[at] = months(tr("%1 counts for").arg(cards::testName(kind.value)), tr("As label, insurer or your own rule asks; then it is due again"),
+                        [at](store::ClientPolicy& p) -> int& { return p.test_months[at]; });
+  }
+  column->addWidget(box);
+  auto* words = new QLabel(tr("Nothing is preset: the maker's directions, local rules and your insurer come first."), content);
+  words->setWordWrap(true);
+  words->setProperty("soft", true);
+  column->addWidget(words);
+}
+
+void PreferencesPage::setPolicy(const store::ClientPolicy& policy) {
+  policy_ = policy;
+  const auto shown = [](int months) { return months > 0 ? std::optional<double>(months) : std::nullopt; };
+  keep_->setValue(shown(policy.keep_months));
+  for (std::size_t i = 0; i < store::kTestKinds; ++i) tests_[i]->setValue(shown(policy.test_months[i]));
 }
 
 void PreferencesPage::set(const store::Preferences& preferences, bool hints, int hintsPutAway) {

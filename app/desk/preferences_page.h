@@ -7,6 +7,7 @@
 class QCheckBox;
 class QLabel;
 class QPushButton;
+class QVBoxLayout;
 
 namespace combdraft::controls {
 class NumberField;
@@ -23,16 +24,20 @@ class PreferencesPage : public QWidget {
 
   /// Shows values; no signal.
   void set(const store::Preferences& preferences, bool hints, int hintsPutAway);
+  void setPolicy(const store::ClientPolicy& policy);
   controls::Segments* unit() { return unit_; }
   controls::Segments* theme() { return theme_; }
   controls::Segments* textSize() { return textSize_; }
   controls::Segments* begin() { return begin_; }
   controls::NumberField* thickness() { return thickness_; }
   controls::NumberField* start() { return start_; }
+  controls::NumberField* keepMonths() { return keep_; }
+  controls::NumberField* testMonths(store::TestKind kind) { return tests_[static_cast<std::size_t>(kind)]; }
   QCheckBox* hints() { return hints_; }
   QPushButton* hintsAgain() { return again_; }
 
  Q_SIGNALS:
+  void policyChanged(const combdraft::store::ClientPolicy& policy);
   void changed(const combdraft::store::Preferences& preferences);
   void hintsWanted(bool shown);
   void hintsAgainWanted();
@@ -43,9 +48,14 @@ class PreferencesPage : public QWidget {
   void keyPressEvent(QKeyEvent* event) override;
 
  private:
+  void buildPolicy(QVBoxLayout* column, QWidget* content);
+
   store::Preferences now_;
+  store::ClientPolicy policy_;
   controls::Segments *unit_, *theme_, *textSize_, *begin_, *language_;
   controls::NumberField *thickness_, *start_;
+  controls::NumberField* keep_ = nullptr;
+  std::array<controls::NumberField*, store::kTestKinds> tests_{};
   QCheckBox* hints_;
   QPushButton* again_;
 };

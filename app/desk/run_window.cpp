@@ -57,6 +57,7 @@ int runWindow(int argc, char** argv) {
   window.bringBack();
   if (!arguments.isEmpty()) window.openBeside(arguments.front());
   window.offerRecovery();
+  window.offerRetention();
   window.offerFaults();  // said last, read first
   return QApplication::exec();
 }

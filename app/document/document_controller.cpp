@@ -1,8 +1,38 @@
 #include "app/document/document_controller.h"
 
+#include <tuple>
+
 #include "app/document/apply_change_set.h"
 
 namespace combdraft::document {
+namespace {
+
+std::string& recordOf(plan::PlanInfo& info, DocumentController::Record which) {
+  switch (which) {
+    case DocumentController::Record::Agreed: return info.agreedJson;
+    case DocumentController::Record::Visits: return info.visitsJson;
+    case DocumentController::Record::Log: break;
+  }
+  return info.logJson;
+}
+
+// `next` with what stands outside undo as it is in `now`.
+plan::Plan withRecords(plan::Plan next, const plan::PlanInfo& now) {
+  const auto records = [](const plan::PlanInfo& info) { return std::tie(info.agreedJson, info.visitsJson, info.logJson); };
+  if (records(next.info()) == records(now)) return next;
+  plan::PlanInfo info = next.info();
+  info.agreedJson = now.agreedJson;
+  info.visitsJson = now.visitsJson;
+  info.logJson = now.logJson;
+  next.put(plan::kPlanId, std::move(info));
+  return next;
+}
+
+// Entries of the history are differences of these, so that they fit whatever is
+// recorded between them.
+plan::Plan withoutRecords(plan::Plan plan) { return withRecords(std::move(plan), {}); }
+
+}  // namespace
 
 Gesture Gesture::begin() {
   static std::uint64_t last = 0;  // window's thread only
@@ -24,7 +54,7 @@ DocumentController::Outcome DocumentController::edit(const plan::Plan& next, con
 
 DocumentController::Outcome DocumentController::edit(const plan::Plan& next, const QString& name,
                                                      const Selection& after, Gesture gesture) {
-  plan::ChangeSet edit = plan::difference(document_, next, plan::EditKind::ChangeItem);
+  plan::ChangeSet edit = plan::difference(withoutRecords(document_), withoutRecords(next), plan::EditKind::ChangeItem);
   if (edit.empty()) {
     dropTentative();
     select(after);
@@ -58,6 +88,22 @@ void DocumentController::markDiffering(FileIdentity file) {
   file_ = std::move(file);
   forcedModified_ = true;
   Q_EMIT fileChanged();
+}
+
+DocumentController::Outcome DocumentController::record(Record which, const std::string& json) {
+  plan::PlanInfo info = document_.info();
+  if (recordOf(info, which) == json) return Outcome::Unchanged;
+  if (access_ == Access::ReadOnly) return refuse({Refusal::Why::ReadOnly});
+  recordOf(info, which) = json;
+  plan::Plan next = document_;
+  next.put(plan::kPlanId, std::move(info));
+  if (const auto room = roomMissing(next)) return refuse({Refusal::Why::NoRoom, *room});
+  dropTentative();
+  document_ = std::move(next);
+  forcedModified_ = true;
+  announce(DocumentChange::Kind::Edited, {plan::kPlanId});
+  Q_EMIT fileChanged();
+  return Outcome::Made;
 }
 
 void DocumentController::setTentative(const plan::Plan& next) {
@@ -123,7 +169,8 @@ void DocumentController::apply(const plan::ChangeSet& edit, const Selection& sel
   std::set<plan::ItemId> ids;
   if (tentative_) ids = changedIds(*tentative_, document_);
   tentative_.reset();
-  document_ = plan::applied(std::move(document_), edit);
+  const plan::ItemPtr now = document_.item(plan::kPlanId);  // keeps the info alive
+  document_ = withRecords(plan::applied(withoutRecords(std::move(document_)), edit), std::get<plan::PlanInfo>(*now));
   for (const plan::ItemChange& change : edit.changes) ids.insert(change.id);
   const bool selectionMoves = !(selection == selection_);
   selection_ = selection;

@@ -91,6 +91,13 @@ class DocumentController : public QObject {
   Outcome edit(const plan::Plan& next, const QString& name, const Selection& after,
                Gesture gesture = Gesture::none());
 
+  /// What the plan keeps outside undo: neither an edit nor undo and redo change it.
+  enum class Record { Agreed, Visits, Log };
+  /// Sets one of them (JSON text, "" = none). No undo entry; the document counts
+  /// as modified until it is saved, and autosave sees it. A drag under way is
+  /// dropped first. Refused as an edit is.
+  Outcome record(Record which, const std::string& json);
+
   void setTentative(const plan::Plan& next);
   void commitTentative(const QString& name);
   void dropTentative();

@@ -76,7 +76,29 @@ struct Counted {
     ++formulas;
     text(formula.text);
     for (const std::string* one : {&formula.letter, &formula.kind, &formula.leaflet.origin, &formula.leaflet.read}) name(*one);
+    text(formula.leaflet.directions);
+    for (const auto* parts : {&formula.products, &formula.additives})
+      for (const plan::MixPart& part : *parts) mixed(part);
+    for (const plan::Developer& developer : formula.developers) mixed(developer);
     extra(formula.extra);
+  }
+  template <class T>
+  void mixed(const T& part) {
+    name(part.name);
+    extra(part.extra);
+    bytes += kItem_bytes;
+    values += kItemValues;
+  }
+  void operator()(const plan::Handout& handout) {
+    for (const std::string* one : {&handout.aim, &handout.kit, &handout.checks, &handout.faults, &handout.selfCheck}) text(*one);
+    for (const plan::HandoutStep& step : handout.steps) {
+      for (const std::string* one : {&step.what, &step.how, &step.why}) text(*one);
+      extra(step.extra);
+    }
+    for (const plan::HandoutUse& use : handout.parts) extra(use.extra);
+    extra(handout.extra);
+    bytes += kItem_bytes * (handout.steps.size() + handout.parts.size());
+    values += kItemValues * (handout.steps.size() + handout.parts.size());
   }
   void operator()(const plan::Section& section) {
     ++sections;

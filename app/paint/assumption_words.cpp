@@ -77,6 +77,14 @@ constexpr PlainName kNames[] = {
     {"work.weave_min", QT_TRANSLATE_NOOP("Assumption", "Placing a woven piece")},
     {"work.paint_min", QT_TRANSLATE_NOOP("Assumption", "Painting a piece")},
     {"work.backcomb_min", QT_TRANSLATE_NOOP("Assumption", "Backcombing a piece")},
+    {"work.combOut_min", QT_TRANSLATE_NOOP("Assumption", "Opening a backcombed piece after the rinse")},
+    {"work.mix_min", QT_TRANSLATE_NOOP("Assumption", "Mixing a bowl")},
+    {"work.look_min", QT_TRANSLATE_NOOP("Assumption", "Looking at one piece")},
+    {"work.reserve_share", QT_TRANSLATE_NOOP("Assumption", "Time kept in reserve")},
+    {"work.hairline_mm", QT_TRANSLATE_NOOP("Assumption", "Fine hair at the front hairline reaches")},
+    {"amount.product_per_hair", QT_TRANSLATE_NOOP("Assumption", "Mixed product for each gram of hair")},
+    {"amount.waste_share", QT_TRANSLATE_NOOP("Assumption", "Left in the bowl and on the brush")},
+    {"amount.fibre_g_cm3", QT_TRANSLATE_NOOP("Assumption", "Density of hair")},
 };
 
 const PlainName* plainName(std::string_view key) {
@@ -95,6 +103,7 @@ AssumptionGroup groupOf(const Assumption& assumption) {
       return assumption.name.substr(0, 6) == "start." ? AssumptionGroup::Start : AssumptionGroup::Colour;
     case Moves::Judgement: break;
   }
+  if (assumption.name.substr(0, 7) == "amount.") return AssumptionGroup::Amount;
   return assumption.name.substr(0, 5) == "work." ? AssumptionGroup::Speed : AssumptionGroup::Line;
 }
 
@@ -105,6 +114,7 @@ QString groupTitle(AssumptionGroup group) {
     case AssumptionGroup::Colour: return Words::tr("Colour and growth");
     case AssumptionGroup::Line: return Words::tr("Where a line is drawn");
     case AssumptionGroup::Speed: return Words::tr("How long the work takes");
+    case AssumptionGroup::Amount: return Words::tr("How much is mixed");
   }
   return {};
 }

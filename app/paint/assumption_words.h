@@ -11,10 +11,10 @@
 namespace combdraft::paint {
 
 /// What an assumption moves, as people see it.
-enum class AssumptionGroup { Fall, Start, Colour, Line, Speed };
+enum class AssumptionGroup { Fall, Start, Colour, Line, Speed, Amount };
 inline constexpr AssumptionGroup kAssumptionGroups[] = {AssumptionGroup::Fall, AssumptionGroup::Start,
                                                         AssumptionGroup::Colour, AssumptionGroup::Line,
-                                                        AssumptionGroup::Speed};
+                                                        AssumptionGroup::Speed, AssumptionGroup::Amount};
 AssumptionGroup groupOf(const Assumption& assumption);
 /// "How hair falls", "Where a line is drawn"
 QString groupTitle(AssumptionGroup group);

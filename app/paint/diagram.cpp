@@ -86,9 +86,9 @@ QPainterPath scallops(const SheetView& view, const Strip& strip, double pitch_mm
 
 class PiecePainter {
  public:
-  PiecePainter(const Scene& scene, const PieceShape& shape, head::ViewName view,
+  PiecePainter(const Scene& scene, const PieceShape& shape, const SheetView& view,
                const DiagramStyle& style)
-      : scene_(scene), shape_(shape), piece_(*shape.piece), view_(scene.head().view(view)),
+      : scene_(scene), shape_(shape), piece_(*shape.piece), view_(view),
         palette_(style.palette), ink_(style.scale),
         name_(describePiece(*shape.piece, shape.place)) {}
 
@@ -345,12 +345,13 @@ QPainterPath seenOutline(const Scene& scene, const PieceShape& piece, head::View
 
 Items pieceItems(const Scene& scene, const PieceShape& piece, head::ViewName view,
                  const DiagramStyle& style) {
-  return PiecePainter(scene, piece, view, style).items();
+  return PiecePainter(scene, piece, scene.head().view(view), style).items();
 }
 
-Items diagramItems(const Scene& scene, head::ViewName name, const DiagramStyle& style) {
+namespace {
+
+Items linesAndPieces(const Scene& scene, const SheetView& view, const DiagramStyle& style) {
   const Ink ink(style.scale);
-  const SheetView view = scene.head().view(name);
   Items items;
   addHeadLines(items, scene, view, style.palette, ink);
   for (const SectionShape& section : scene.sections())
@@ -360,9 +361,28 @@ Items diagramItems(const Scene& scene, head::ViewName name, const DiagramStyle& 
                               style.palette, ink, 0.4));
   // Earlier pieces have the hair: they lie over later ones.
   for (auto piece = scene.pieces().rbegin(); piece != scene.pieces().rend(); ++piece) {
-    Items own = pieceItems(scene, **piece, name, style);
+    if (!style.shows((*piece)->id)) continue;
+    Items own = PiecePainter(scene, **piece, view, style).items();
     std::move(own.begin(), own.end(), std::back_inserter(items));
   }
+  return items;
+}
+
+}  // namespace
+
+Items closeUpItems(const Scene& scene, const SheetView& view, const QRectF& frame,
+                   const DiagramStyle& style) {
+  Items items = linesAndPieces(scene, view, style);
+  std::erase_if(items, [](const DrawingItem& item) { return item.role == Role::Hidden; });
+  QPainterPath shape;
+  shape.addRect(frame);
+  clipItems(items, shape);
+  if (style.labels == DiagramStyle::Labels::Shown) addLabels(items, scene, view, shape, style);
+  return items;
+}
+
+Items diagramItems(const Scene& scene, head::ViewName name, const DiagramStyle& style) {
+  Items items = linesAndPieces(scene, scene.head().view(name), style);
   // What lies behind the head is dashed where hair is seen, never across the face.
   const QPainterPath& scalp = scene.head().lines(name).scalp;
   for (DrawingItem& item : items)
@@ -370,7 +390,14 @@ Items diagramItems(const Scene& scene, head::ViewName name, const DiagramStyle& 
   std::stable_partition(items.begin(), items.end(),
                         [](const DrawingItem& item) { return item.role == Role::Hidden; });
   clipToView(items, name);
-  if (style.labels == DiagramStyle::Labels::Shown) addLabels(items, scene, name, style);
+  if (style.labels == DiagramStyle::Labels::Shown) {
+    QPainterPath shape = viewClip(name);
+    if (style.labelFrame && name != head::ViewName::Crown) {
+      shape.clear();
+      shape.addRect(*style.labelFrame);
+    }
+    addLabels(items, scene, scene.head().view(name), shape, style);
+  }
   return items;
 }
 

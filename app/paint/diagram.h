@@ -4,6 +4,9 @@
 //
 // Notation: solid line = parting, dashed = hidden behind the head; hatch and
 // letter mean formula and nothing else; it reads in greys alone.
+#include <optional>
+#include <set>
+
 #include "app/paint/drawing.h"
 #include "app/paint/ink.h"
 #include "app/paint/scene.h"
@@ -14,6 +17,13 @@ struct DiagramStyle {
   Palette palette;
   double scale = 0.25;  ///< paper mm per drawing mm
   enum class Labels { Shown, Omitted } labels = Labels::Shown;
+  /// When given, only these pieces are drawn and numbered.
+  const std::set<plan::ItemId>* only = nullptr;
+
+  /// Where labels stay; nothing = anywhere in the view.
+  std::optional<QRectF> labelFrame = {};
+
+  bool shows(const plan::ItemId& piece) const { return !only || only->contains(piece); }
 };
 
 /// Items of layers Diagram and Labels. Every piece of the scene has at least
@@ -24,6 +34,11 @@ Items diagramItems(const Scene& scene, head::ViewName view, const DiagramStyle& 
 /// Only the items of one piece without its label (for previews).
 Items pieceItems(const Scene& scene, const PieceShape& piece, head::ViewName view,
                  const DiagramStyle& style);
+
+/// Partings, the pieces that `style` shows and their labels in a view of one's own
+/// (a close-up), cut to `frame`.
+Items closeUpItems(const Scene& scene, const head::SheetView& view, const QRectF& frame,
+                   const DiagramStyle& style);
 
 /// Closed outline of the seen part of a strip, drawing mm; empty when hidden.
 QPainterPath seenOutline(const Scene& scene, const PieceShape& piece, head::ViewName view);

@@ -35,15 +35,12 @@ DrawingItem words(const QString& id, Role role, const QString& text, const QPoin
 }
 
 // The longest seen run of a strip, when it is long enough to be worth a number.
-std::optional<Strip> mainRun(const head::SheetView& view, const Strip& strip) {
+std::optional<Strip> mainRun(const head::SheetView& view, const QPainterPath& shape, const Strip& strip) {
   std::optional<Strip> best;
   double longest = kSeenShare * stripLength_mm(strip);
   for (StripRun& run : splitBySight(view, strip)) {
     if (view.name() == head::ViewName::Crown) {  // only what the close-up shows
-      const double reach = frameOf(view.name()).width() / 2;
-      std::erase_if(run.strip, [&](const StripSample& s) {
-        return std::hypot(at(view, s.centre).x(), at(view, s.centre).y()) > reach;
-      });
+      std::erase_if(run.strip, [&](const StripSample& s) { return !shape.contains(at(view, s.centre)); });
       if (run.strip.size() < 2) continue;
     }
     const double length = run.strip.back().along_mm - run.strip.front().along_mm;
@@ -102,15 +99,15 @@ void addCircledNumber(Items& items, const QString& id, const QString& text, cons
   items.push_back(std::move(circle));
 }
 
-void addLabels(Items& items, const Scene& scene, head::ViewName name, const DiagramStyle& style) {
+void addLabels(Items& items, const Scene& scene, const head::SheetView& view, const QPainterPath& shape,
+               const DiagramStyle& style) {
   const Ink ink(style.scale);
   const Palette& palette = style.palette;
-  const head::SheetView view = scene.head().view(name);
   const double radius = ink(kRadius_mm);
-  LabelRoom room(frameOf(name));
+  LabelRoom room(shape.boundingRect());
 
-  for (const auto& shape : scene.pieces())
-    for (const StripRun& run : splitBySight(view, shape->strip))
+  for (const auto& piece : scene.pieces())
+    for (const StripRun& run : splitBySight(view, piece->strip))
       for (std::size_t i = 0; run.sight == Sight::Seen && i < run.strip.size(); i += 2)
         for (const auto edge : {&StripSample::a, &StripSample::centre, &StripSample::b})
           room.avoid(at(view, run.strip[i].*edge));
@@ -121,12 +118,13 @@ void addLabels(Items& items, const Scene& scene, head::ViewName name, const Diag
     int rank;  // 0 before 1
   };
   std::vector<Numbered> numbered;
-  for (const auto& shape : scene.pieces()) {
-    std::optional<Strip> run = mainRun(view, shape->strip);
-    if (!run || run->size() < 2 || shape->piece->action == plan::Action::LeaveOut) continue;
-    const bool first = shape == scene.pieces().front() || shape == scene.pieces().back() ||
-                       shape->piece->order % 5 == 0;
-    numbered.push_back({shape.get(), std::move(*run), first ? 0 : 1});
+  for (const auto& piece : scene.pieces()) {
+    if (!style.shows(piece->id)) continue;
+    std::optional<Strip> run = mainRun(view, shape, piece->strip);
+    if (!run || run->size() < 2 || piece->piece->action == plan::Action::LeaveOut) continue;
+    const bool first = piece == scene.pieces().front() || piece == scene.pieces().back() ||
+                       piece->piece->order % 5 == 0;
+    numbered.push_back({piece.get(), std::move(*run), first ? 0 : 1});
   }
   std::stable_sort(numbered.begin(), numbered.end(),
                    [](const Numbered& a, const Numbered& b) { return a.rank < b.rank; });

@@ -223,8 +223,9 @@ QPainterPath viewClip(ViewName view) {
   return clip;
 }
 
-void clipToView(Items& items, ViewName view) {
-  const QPainterPath clip = viewClip(view);
+void clipToView(Items& items, ViewName view) { clipItems(items, viewClip(view)); }
+
+void clipItems(Items& items, const QPainterPath& clip) {
   for (DrawingItem& item : items) {
     if (item.image.isNull() && clip.contains(item.path.boundingRect())) continue;
     const bool cut = !item.clip.isEmpty();

@@ -60,6 +60,8 @@ QRectF frameOf(head::ViewName view);
 /// The shape a view is cut to: its frame, or the circle of the close-up.
 QPainterPath viewClip(head::ViewName view);
 void clipToView(Items& items, head::ViewName view);
+/// Cuts items to a shape; what lies wholly outside goes.
+void clipItems(Items& items, const QPainterPath& shape);
 /// The rim of the close-up.
 DrawingItem viewRing(head::ViewName view, const Palette& palette, const Ink& ink);
 /// "Front", "Back", "Client's left", "Client's right", "Top", "Crown".

@@ -41,6 +41,8 @@ const QString kKeys = QStringLiteral("keys");
 const QString kFolder = QStringLiteral("files/lastFolder");
 const QString kToldFault = QStringLiteral("faults/told");
 const QString kRecent = QStringLiteral("recent");
+const QString kKeepMonths = QStringLiteral("clients/keep_months");
+const QString kTestMonths = QStringLiteral("clients/test_months_");
 
 const QStringList kUnitWords{QStringLiteral("mm"), QStringLiteral("cm"), QStringLiteral("inch")};
 const QStringList kBeginWords{QStringLiteral("what-was-open"), QStringLiteral("start-page")};
@@ -188,6 +190,24 @@ QStringList Settings::hintsPutAway() const {
 }
 void Settings::setHintsPutAway(const QStringList& ids) {
   QSettings(path_, QSettings::IniFormat).setValue(kPutAway, ids);
+}
+
+ClientPolicy Settings::clientPolicy() const {
+  const QSettings settings(path_, QSettings::IniFormat);
+  ClientPolicy policy;
+  policy.keep_months = wholeOf(settings, kKeepMonths, 0, kMostMonths, 0);
+  for (const auto& test : plan::words<TestKind>())
+    policy.test_months[static_cast<std::size_t>(test.value)] =
+        wholeOf(settings, kTestMonths + QLatin1String(test.word.data(), static_cast<qsizetype>(test.word.size())), 0, kMostMonths, 0);
+  return policy;
+}
+
+void Settings::setClientPolicy(const ClientPolicy& policy) {
+  QSettings settings(path_, QSettings::IniFormat);
+  settings.setValue(kKeepMonths, policy.keep_months);
+  for (const auto& test : plan::words<TestKind>())
+    settings.setValue(kTestMonths + QLatin1String(test.word.data(), static_cast<qsizetype>(test.word.size())),
+                      policy.test_months[static_cast<std::size_t>(test.value)]);
 }
 
 QString Settings::toldFault() const { return QSettings(path_, QSettings::IniFormat).value(kToldFault).toString(); }

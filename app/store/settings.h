@@ -10,6 +10,8 @@
 #include <map>
 #include <vector>
 
+#include "app/store/client_file.h"
+
 namespace combdraft::store {
 
 /// A plan that was opened or saved lately. Titles only, never a person.
@@ -88,6 +90,10 @@ class Settings {
   void setHints(bool shown);
   QStringList hintsPutAway() const;
   void setHintsPutAway(const QStringList& ids);
+
+  /// What the user decided for all clients.
+  ClientPolicy clientPolicy() const;
+  void setClientPolicy(const ClientPolicy& policy);
 
   /// Name of the newest report of a fault that was told; "" = none.
   QString toldFault() const;

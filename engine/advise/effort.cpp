@@ -2,29 +2,31 @@
 
 #include <set>
 
-#include "engine/base/assumptions.h"
+#include "engine/work/speeds.h"
 
 namespace combdraft::advise {
 
 Effort effortOf(const plan::Plan& plan, const plan::ItemId& choice) {
-  const Assumptions speed(plan.info().assumptions);
+  const Assumptions speeds(plan.info().assumptions);
   Effort effort;
   std::set<std::string> shared;
   for (const auto& [id, piece] : plan.pieces(choice)) {
-    if (piece->action == plan::Action::LeaveOut) continue;
+    if (!work::isWorked(*piece)) continue;
     ++effort.pieces;
-    switch (piece->taking) {
-      case plan::Taking::Slice: effort.minutes += speed["work.slice_min"]; break;
-      case plan::Taking::Weave: effort.minutes += speed["work.weave_min"]; break;
-      case plan::Taking::Paint: effort.minutes += speed["work.paint_min"]; break;
-    }
-    if (piece->backcomb.depth_mm > 0 && piece->backcomb.pushed_frac > 0)
-      effort.minutes += speed["work.backcomb_min"];
+    effort.minutes += work::minutesOf(*piece, speeds).toPlace();
     if (piece->keptIn != plan::KeptIn::OpenAir &&
         (piece->foil.empty() || shared.insert(piece->foil).second))
       ++effort.foils;
   }
   return effort;
+}
+
+double placingMinutes(const plan::Plan& plan, const std::vector<plan::ItemId>& pieces) {
+  const Assumptions speeds(plan.info().assumptions);
+  double minutes = 0;
+  for (const plan::ItemId& id : pieces)
+    if (const auto* piece = plan.find<plan::Piece>(id)) minutes += work::minutesOf(*piece, speeds).toPlace();
+  return minutes;
 }
 
 }  // namespace combdraft::advise

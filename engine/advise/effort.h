@@ -12,4 +12,7 @@ struct Effort {
 };
 Effort effortOf(const plan::Plan& plan, const plan::ItemId& choice = {});
 
+/// Minutes for placing some pieces; those that are left out and ids of nothing cost none.
+double placingMinutes(const plan::Plan& plan, const std::vector<plan::ItemId>& pieces);
+
 }  // namespace combdraft::advise

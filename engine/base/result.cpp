@@ -44,12 +44,14 @@ std::string arg(const Error& e, std::size_t i) { return i < e.args.size() ? e.ar
 std::string sentence(const Error& e) {
   switch (e.code) {
     case ErrorCode::FileMissing: return "there is no such file";
-    case ErrorCode::FileIsDirectory: return "this is a folder; a plan file is needed";
+    case ErrorCode::FileIsDirectory:
+      return "this is a folder; " + (e.args.size() > 1 ? arg(e, 1) : "a plan file") + " is needed";
     case ErrorCode::FileUnreadable: return "the file could not be read: " + arg(e, 0);
     case ErrorCode::FileEmpty: return "the file is empty; a plan is JSON text";
     case ErrorCode::FileTooLarge:
       return "the file has " + arg(e, 0) + " bytes; a plan has at most " + arg(e, 1);
-    case ErrorCode::FileUnwritable: return "the file could not be written: " + arg(e, 0);
+    case ErrorCode::FileUnwritable:
+      return "the file could not be written: " + arg(e, 0) + (e.args.size() > 1 ? "; needed is " + arg(e, 1) : std::string());
     case ErrorCode::FileReadBackDiffers:
       return "what was written does not read back the same; the file on disk was left as it was";
     case ErrorCode::JsonSyntax: return "this is not valid JSON: " + arg(e, 0);

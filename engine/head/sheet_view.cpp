@@ -44,6 +44,15 @@ SheetView SheetView::crown(const HeadShape& shape, const Vec3& centre) {
   return view;
 }
 
+SheetView SheetView::facing(const HeadShape& shape, const Vec3& centre) {
+  constexpr double kTop = 0.8;  // cosine to the vertical beyond which nothing hangs down
+  SheetView view = crown(shape, centre);
+  if (view.toward_.z() > kTop) return view;
+  view.down_ = unitOr(view.toward_.z() * view.toward_ - Vec3::UnitZ(), view.down_);
+  view.right_ = view.toward_.cross(view.down_);
+  return view;
+}
+
 ViewFrame SheetView::frame() const {
   switch (name_) {
     case ViewName::Top: return {-140, -140, 280, 290};

@@ -35,6 +35,10 @@ class SheetView {
   /// The crown close-up: looking along the outward normal at `centre`, the
   /// back of the head down. The centre is at u = v = 0.
   static SheetView crown(const HeadShape& shape, const Vec3& centre);
+  /// A close-up that looks at `centre` squarely, upright as the head stands: below
+  /// is below on the head; on the top, where nothing is, the back of the head is down.
+  /// Distances are true at the centre. Its name is Crown.
+  static SheetView facing(const HeadShape& shape, const Vec3& centre);
 
   ViewName name() const { return name_; }
   ViewFrame frame() const;

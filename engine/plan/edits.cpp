@@ -168,7 +168,7 @@ ChangeSet removeItems(const Plan& plan, const std::vector<ItemId>& ids) {
   std::size_t choices = 0;
   for (const auto& [id, item] : plan.items()) choices += std::holds_alternative<Choice>(*item);
   for (const ItemId& id : ids) {
-    if (id == kPlanId || id == kHeadId || id == kHairId || !plan.item(id)) continue;
+    if (id == kPlanId || id == kHeadId || id == kHairId || id == kHandoutId || !plan.item(id)) continue;
     if (plan.find<Choice>(id) && !going.count(id)) {
       if (choices == 1) continue;
       --choices;

@@ -80,8 +80,8 @@ std::vector<ItemId> orderByRule(const Plan& plan, const ItemId& choice);
 
 /// Removes items. With a section go the pieces that its rule made, those drawn by
 /// hand become free; the place of a laid-out piece stays empty; a formula's users name none,
-/// a choice takes all its items along (the last choice stays). The plan, head
-/// and hair items stay.
+/// a choice takes all its items along (the last choice stays). The plan, head,
+/// hair and handout items stay.
 ChangeSet removeItems(const Plan& plan, const std::vector<ItemId>& ids);
 
 ChangeSet changeHead(const Plan& plan, const std::function<void(Head&)>& change);
@@ -93,7 +93,7 @@ ChangeSet setPart(const Plan& plan, std::vector<ScalpPoint> line);
 /// Moves the part along the surface, square to itself, + toward the wearer's right.
 ChangeSet shiftPart(const Plan& plan, double shift_mm);
 
-/// Adds or replaces one item of any kind (formulas, treatments, notes, choices).
+/// Adds or replaces one item of any kind (formulas, treatments, notes, choices, the handout).
 ChangeSet setItem(const Plan& plan, const ItemId& id, Item item);
 
 }  // namespace combdraft::plan

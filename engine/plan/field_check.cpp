@@ -103,7 +103,11 @@ class FieldWalker {
     for (const RootMiddleEnd& levels : value)
       for (const double level : {levels.root, levels.middle, levels.end}) number(key, level);
   }
-  void perZone(std::string_view, const std::array<Condition, kHairZones>&) {}
+  template <class E>
+    requires std::is_enum_v<E>
+  void perZone(std::string_view, const std::array<E, kHairZones>&) {}
+  template <class E>
+  void foundPerZone(std::string_view, const std::array<E, kHairZones>&) {}
 
  private:
   void problem(std::string_view key, std::string found, std::string allowed) {
@@ -131,7 +135,7 @@ class FieldWalker {
 
 const char* kindOf(const Item& item) {
   constexpr const char* kKinds[] = {"plan",  "head",      "hair", "formula", "section",
-                                    "piece", "treatment", "note", "choice"};
+                                    "piece", "treatment", "note", "choice",  "handout"};
   static_assert(std::size(kKinds) == std::variant_size_v<Item>);
   return kKinds[item.index()];
 }

@@ -42,6 +42,12 @@ constexpr FieldInfo kFields[] = {
     {"lifts.high", "levels", 1, 12, 10, "highest level it may lift to"},
     {"finish.level", "levels", 1, 12, 9, "level after toner"},
 
+    {"mixPart.parts", "parts", 0, 1000, kNotTyped, "parts by weight"},
+    {"developer.strength", "", 0, 200, kNotTyped, "hydrogen peroxide: percent as labels have it, or volumes"},
+    {"developer.parts", "parts", 0, 1000, kNotTyped, "parts by weight"},
+    {"leaflet.workingLife_min", "min", 0, 1440, kNotTyped, "how long a mixed bowl may be used"},
+    {"leaflet.longestTime_min", "min", 0, 1440, kNotTyped, "how long it may stay on the hair"},
+
     {"piece.thickness_mm", "mm", 0.2, 40, 5, "full width square to the line"},
     {"piece.taken_frac", "", 0, 1, 1, "share taken of the hair inside the teeth"},
     {"piece.tooth_mm", "mm", 0, 100, 0, "width of a tooth, 0 for none"},

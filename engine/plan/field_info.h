@@ -43,6 +43,7 @@ inline constexpr std::size_t kIdBytes = 64;
 inline constexpr std::size_t kLinePoints = 64;
 inline constexpr std::size_t kOutlinePoints = 128;
 inline constexpr std::size_t kRunPieces = 256;   ///< retired pieces, empty places
+inline constexpr std::size_t kMixParts = 12;      ///< products, developers, additives of a formula
 inline constexpr std::size_t kSmallList = 64;    ///< bands, drop-outs, targets
 inline constexpr double kOffHair_mm = 15;        ///< how far outside the hairline a point may lie
 }  // namespace limits

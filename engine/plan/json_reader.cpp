@@ -99,6 +99,9 @@ class PlanReader {
     readList<Choice>("choices", "choice", 1, limits::kChoices);
     readPlacement();
     readList<Treatment>("treatments", "treatment", 0, limits::kTreatments);
+    std::optional<Handout> handout;
+    top_.object("handout", "handout", handout);
+    if (handout) plan_.put(kHandoutId, *std::move(handout));
     top_.kept("agreed", info.agreedJson);
     top_.kept("visits", info.visitsJson);
     top_.kept("log", info.logJson);
@@ -181,7 +184,7 @@ class PlanReader {
     if (id.empty())
       return state_.fail(ErrorCode::FieldWrongType, place + "/id",
                          {"\"\"", "an id: 1 to 64 letters, digits, '-', '_' or '.'"});
-    if (id == kPlanId || id == kHeadId || id == kHairId || plan_.item(id))
+    if (id == kPlanId || id == kHeadId || id == kHairId || id == kHandoutId || plan_.item(id))
       return state_.fail(ErrorCode::IdDuplicate, place + "/id", {id});
     T item{};
     if constexpr (std::is_same_v<T, Piece> || std::is_same_v<T, Section>) {

@@ -146,6 +146,13 @@ class ObjectWriter {
       zones.zoneValue(zone.word, value[static_cast<std::size_t>(zone.value)]);
     put(key, std::move(zones).take());
   }
+  template <class E>
+  void foundPerZone(std::string_view key, const std::array<E, kHairZones>& value) {
+    ObjectWriter zones;
+    for (const auto& zone : plan::words<HairZone>())
+      if (const E found = value[static_cast<std::size_t>(zone.value)]; found != E{}) zones.word(zone.word, found);
+    if (!zones.object_.items.empty()) put(key, std::move(zones).take());
+  }
 
  private:
   template <class T>
@@ -184,7 +191,11 @@ class ObjectWriter {
   }
 
   void zoneValue(std::string_view zone, double value) { number(zone, value); }
-  void zoneValue(std::string_view zone, Condition value) { word(zone, value); }
+  template <class E>
+    requires std::is_enum_v<E>
+  void zoneValue(std::string_view zone, E value) {
+    word(zone, value);
+  }
   void zoneValue(std::string_view zone, const RootMiddleEnd& value) {
     JsonValue levels = JsonValue::array();
     levels.items = {numberValue(value.root), numberValue(value.middle), numberValue(value.end)};
@@ -253,6 +264,10 @@ std::string writePlan(const Plan& plan) {
   putList<Piece>(top, "pieces", plan);
   putList<Treatment>(top, "treatments", plan);
   putList<Note>(top, "placedNotes", plan);
+  if (const Handout* found = plan.find<Handout>(kHandoutId)) {
+    Handout handout = *found;
+    top.object("handout", "handout", handout);
+  }
   top.kept("agreed", info.agreedJson);
   top.kept("visits", info.visitsJson);
   top.kept("log", info.logJson);

@@ -145,6 +145,11 @@ class ObjectReader {
     zones.refuseOthers(allWords<HairZone>());
   }
 
+  template <class E>
+  void foundPerZone(std::string_view key, std::array<E, kHairZones>& value) {
+    perZone(key, value);
+  }
+
   /// Keys that were asked for and found.
   const std::set<std::string, std::less<>>& seen() const { return seen_; }
   /// Marks keys as dealt with, so that `extra` leaves them out.
@@ -170,7 +175,9 @@ class ObjectReader {
   std::optional<ScalpPoint> pointIn(const JsonValue& value, const std::string& place);
   void zoneValue(std::string_view zone, const std::string& key, double& value);
   void zoneValue(std::string_view zone, const std::string& key, RootMiddleEnd& value);
-  void zoneValue(std::string_view zone, const std::string&, Condition& value) {
+  template <class E>
+    requires std::is_enum_v<E>
+  void zoneValue(std::string_view zone, const std::string&, E& value) {
     word(zone, value);
   }
   void refuseOthers(const std::string& allowed);

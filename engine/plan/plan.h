@@ -3,8 +3,8 @@
 // snapshots for the worker, autosave, undo and export cost nothing. All values
 // are as typed. Lengths along a hair are stretched lengths in mm.
 //
-// Ids are short texts ("piece-7"); two fixed ids hold the single items:
-// kPlanId, kHeadId, kHairId. Unknown fields of a file ride along in `extra`.
+// Ids are short texts ("piece-7"); fixed ids hold the single items:
+// kPlanId, kHeadId, kHairId, kHandoutId. Unknown fields of a file ride along in `extra`.
 #include <array>
 #include <cstdint>
 #include <map>
@@ -31,6 +31,7 @@ using Extra = std::map<std::string, std::string>;
 inline const ItemId kPlanId = "plan";
 inline const ItemId kHeadId = "head";
 inline const ItemId kHairId = "hair";
+inline const ItemId kHandoutId = "handout";  ///< there once a handout was set up
 
 // ---- plan -----------------------------------------------------------------
 
@@ -75,6 +76,8 @@ inline constexpr std::size_t kHairZones = 6;
 
 enum class CurlClass { Straight, LooseWave, Wave, LooseCurl, Curl, TightCurl, Coil, TightCoil };
 enum class Condition { NotChecked, Good, Fair, Poor };
+/// How readily hair takes up what is put on it, as found. Resistant hair is slow.
+enum class Porosity { NotChecked, Resistant, Usual, Porous };
 
 struct RootMiddleEnd {
   double root = 5, middle = 5, end = 5;
@@ -108,7 +111,8 @@ struct Hair {
   std::vector<Band> bands;
   std::vector<ScatteredLight> scattered;
   std::array<Condition, kHairZones> condition{};
-  std::string conditionDate;         ///< ISO date of the check, "" = not checked
+  std::array<Porosity, kHairZones> porosity{};
+  std::string conditionDate;         ///< ISO date of the checks, "" = not checked
   Extra extra;
   bool operator==(const Hair&) const = default;
 };
@@ -143,14 +147,37 @@ struct Leaflet {
   std::string origin;  ///< which leaflet, label or page
   std::string read;    ///< ISO date of the reading, "" = not typed
   ScalpContact scalpContact = ScalpContact::NotStated;
+  std::optional<double> workingLife_min;  ///< how long a mixed bowl may be used
+  std::optional<double> longestTime_min;  ///< how long it may stay on the hair
+  std::string directions;                 ///< what else it says, in its words
   bool operator==(const Leaflet&) const = default;
+};
+
+/// One thing that goes into a bowl, and how many parts of it by weight.
+struct MixPart {
+  std::string name;
+  std::optional<double> parts;
+  Extra extra{};
+  bool operator==(const MixPart&) const = default;
+};
+enum class StrengthUnit { Percent, Volume };
+/// Hydrogen peroxide of a strength: percent as on labels (mass in volume), or volumes of oxygen.
+struct Developer {
+  std::string name;
+  std::optional<double> strength;
+  StrengthUnit unit = StrengthUnit::Percent;
+  std::optional<double> parts;
+  Extra extra{};
+  bool operator==(const Developer&) const = default;
 };
 
 /// A mixture, as typed from its leaflet. The program never fills these in.
 struct Formula {
   std::string letter;  ///< A, B, C ... the hatch on the sheet
   std::string kind;    ///< lightener, toner, glaze, deepening colour
-  std::string text;    ///< what is mixed, free text
+  std::string text;    ///< what else is to be said of it, free text
+  std::vector<MixPart> products, additives;
+  std::vector<Developer> developers;  ///< several are mixed by their parts
   Leaflet leaflet;
   Extra extra;
   bool operator==(const Formula&) const = default;
@@ -302,10 +329,42 @@ struct Choice {
   bool operator==(const Choice&) const = default;
 };
 
+// ---- the printed lesson ---------------------------------------------------
+
+enum class PaperSize { A4, Letter };
+enum class PageTurn { Portrait, Landscape };
+enum class HandoutPart {
+  Title, Kit, Views, Steps, CloseUps, Checks, Timing, Faults, SelfCheck, BlankSheets, PredictThenOpen
+};
+struct HandoutUse {
+  HandoutPart part = HandoutPart::Title;
+  bool hidden = false;
+  Extra extra{};
+  bool operator==(const HandoutUse&) const = default;
+};
+/// Texts of the step that is about a piece or a section. A step whose item is gone
+/// stays, and is marked.
+struct HandoutStep {
+  ItemId about;
+  std::string what, how, why;  ///< "" = made from the plan
+  Extra extra{};
+  bool operator==(const HandoutStep&) const = default;
+};
+/// What the educator set up of the printed lesson.
+struct Handout {
+  std::string aim, kit, checks, faults, selfCheck;
+  PaperSize paper = PaperSize::A4;
+  PageTurn turn = PageTurn::Portrait;
+  std::vector<HandoutUse> parts;   ///< as on paper; one that is missing follows in usual order
+  std::vector<HandoutStep> steps;  ///< those with texts of their own, one per item
+  Extra extra;
+  bool operator==(const Handout&) const = default;
+};
+
 // ---- the map --------------------------------------------------------------
 
 using Item =
-    std::variant<PlanInfo, Head, Hair, Formula, Section, Piece, Treatment, Note, Choice>;
+    std::variant<PlanInfo, Head, Hair, Formula, Section, Piece, Treatment, Note, Choice, Handout>;
 using ItemPtr = std::shared_ptr<const Item>;
 
 /// Order of ids that a person expects: "piece-2" before "piece-10".

@@ -10,6 +10,7 @@
 //   point   one scalp point       points several        stretches [from, to] pairs
 //   words   several enums         byName one nested object per name of a list
 //   object  a nested object       list  several         perZone one value per hair zone
+//   foundPerZone  a word per hair zone, left out where nothing was found
 //   kept    JSON of others, kept as found               extra  every other key, kept,
 //                                                              also of nested objects
 #include "engine/plan/field_info.h"
@@ -92,6 +93,7 @@ void walk(V& v, Hair& h) {
   v.list("bands", "band", h.bands, 0, limits::kSmallList);
   v.list("scattered", "scattered", h.scattered, 0, limits::kSmallList);
   v.perZone("condition", h.condition);
+  v.foundPerZone("porosity", h.porosity);
   v.date("conditionDate", h.conditionDate);
   v.extra(h.extra);
 }
@@ -121,6 +123,25 @@ void walk(V& v, Leaflet& l) {
   v.line("origin", l.origin);
   v.date("read", l.read);
   v.word("scalpContact", l.scalpContact);
+  v.number("workingLife_min", l.workingLife_min);
+  v.number("longestTime_min", l.longestTime_min);
+  v.text("directions", l.directions);
+}
+
+template <class V>
+void walk(V& v, MixPart& p) {
+  v.line("name", p.name);
+  v.number("parts", p.parts);
+  v.extra(p.extra);
+}
+
+template <class V>
+void walk(V& v, Developer& d) {
+  v.line("name", d.name);
+  v.number("strength", d.strength);
+  v.word("unit", d.unit);
+  v.number("parts", d.parts);
+  v.extra(d.extra);
 }
 
 template <class V>
@@ -128,6 +149,9 @@ void walk(V& v, Formula& f) {
   v.line("letter", f.letter);
   v.line("kind", f.kind);
   v.text("text", f.text);
+  v.list("products", "mixPart", f.products, 0, limits::kMixParts);
+  v.list("developers", "developer", f.developers, 0, limits::kMixParts);
+  v.list("additives", "mixPart", f.additives, 0, limits::kMixParts);
   v.object("leaflet", "leaflet", f.leaflet);
   v.extra(f.extra);
 }
@@ -259,6 +283,36 @@ void walk(V& v, Treatment& t) {
   v.number("strength_frac", t.strength_frac);
   v.id("formula", t.formula);
   v.extra(t.extra);
+}
+
+template <class V>
+void walk(V& v, HandoutUse& u) {
+  v.word("part", u.part);
+  v.flag("hidden", u.hidden);
+  v.extra(u.extra);
+}
+
+template <class V>
+void walk(V& v, HandoutStep& s) {
+  v.id("about", s.about);
+  v.text("what", s.what);
+  v.text("how", s.how);
+  v.text("why", s.why);
+  v.extra(s.extra);
+}
+
+template <class V>
+void walk(V& v, Handout& h) {
+  v.text("aim", h.aim);
+  v.text("kit", h.kit);
+  v.text("checks", h.checks);
+  v.text("faults", h.faults);
+  v.text("selfCheck", h.selfCheck);
+  v.word("paper", h.paper);
+  v.word("turn", h.turn);
+  v.list("parts", "handoutUse", h.parts, 0, limits::kSmallList);
+  v.list("steps", "handoutStep", h.steps, 0, limits::kPieces);
+  v.extra(h.extra);
 }
 
 template <class V>

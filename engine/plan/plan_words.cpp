@@ -30,6 +30,10 @@ constexpr WordEntry<Condition> kCondition[] = {{Condition::NotChecked, "not chec
                                                {Condition::Good, "good"},
                                                {Condition::Fair, "fair"},
                                                {Condition::Poor, "poor"}};
+constexpr WordEntry<Porosity> kPorosity[] = {{Porosity::NotChecked, "not checked"},
+                                             {Porosity::Resistant, "resistant"},
+                                             {Porosity::Usual, "usual"},
+                                             {Porosity::Porous, "porous"}};
 constexpr WordEntry<Tone> kTone[] = {
     {Tone::Natural, "natural"}, {Tone::Ash, "ash"},       {Tone::Pearl, "pearl"},
     {Tone::Beige, "beige"},     {Tone::Gold, "gold"},     {Tone::Copper, "copper"},
@@ -38,6 +42,8 @@ constexpr WordEntry<ScalpContact> kContact[] = {
     {ScalpContact::NotStated, "not stated"},
     {ScalpContact::Yes, "yes"},
     {ScalpContact::No, "no"}};
+constexpr WordEntry<StrengthUnit> kStrength[] = {{StrengthUnit::Percent, "percent"},
+                                                 {StrengthUnit::Volume, "volume"}};
 constexpr WordEntry<Action> kAction[] = {{Action::Lighten, "lighten"},
                                          {Action::Deepen, "deepen"},
                                          {Action::LeaveOut, "leave out"}};
@@ -61,6 +67,16 @@ constexpr WordEntry<Treatment::Kind> kKind[] = {{Treatment::Kind::RootShadow, "r
 constexpr WordEntry<ContrastAim> kContrast[] = {{ContrastAim::TwoClearLevels, "two-clear-levels"},
                                                 {ContrastAim::Soft, "soft"},
                                                 {ContrastAim::OneTone, "one-tone"}};
+constexpr WordEntry<PaperSize> kPaper[] = {{PaperSize::A4, "A4"}, {PaperSize::Letter, "Letter"}};
+constexpr WordEntry<PageTurn> kPageTurn[] = {{PageTurn::Portrait, "portrait"},
+                                             {PageTurn::Landscape, "landscape"}};
+constexpr WordEntry<HandoutPart> kHandout[] = {
+    {HandoutPart::Title, "title"},           {HandoutPart::Kit, "kit"},
+    {HandoutPart::Views, "views"},           {HandoutPart::Steps, "steps"},
+    {HandoutPart::CloseUps, "close-ups"},    {HandoutPart::Checks, "checks"},
+    {HandoutPart::Timing, "timing"},         {HandoutPart::Faults, "faults"},
+    {HandoutPart::SelfCheck, "self-check"},  {HandoutPart::BlankSheets, "blank sheets"},
+    {HandoutPart::PredictThenOpen, "predict then open"}};
 constexpr std::string_view kTargetRegions[] = {
     "whole",      "face frame left", "face frame right", "front top",
     "top",        "crown",           "left side",        "right side",
@@ -86,6 +102,11 @@ template <> std::span<const WordEntry<Columns>> words() { return kColumns; }
 template <> std::span<const WordEntry<RunField>> words() { return kRunField; }
 template <> std::span<const WordEntry<Treatment::Kind>> words() { return kKind; }
 template <> std::span<const WordEntry<ContrastAim>> words() { return kContrast; }
+template <> std::span<const WordEntry<Porosity>> words() { return kPorosity; }
+template <> std::span<const WordEntry<StrengthUnit>> words() { return kStrength; }
+template <> std::span<const WordEntry<PaperSize>> words() { return kPaper; }
+template <> std::span<const WordEntry<PageTurn>> words() { return kPageTurn; }
+template <> std::span<const WordEntry<HandoutPart>> words() { return kHandout; }
 
 std::span<const std::string_view> targetRegions() { return kTargetRegions; }
 

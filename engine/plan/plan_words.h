@@ -27,8 +27,10 @@ template <> std::span<const WordEntry<SkinTone>> words<SkinTone>();
 template <> std::span<const WordEntry<HairZone>> words<HairZone>();
 template <> std::span<const WordEntry<CurlClass>> words<CurlClass>();
 template <> std::span<const WordEntry<Condition>> words<Condition>();
+template <> std::span<const WordEntry<Porosity>> words<Porosity>();
 template <> std::span<const WordEntry<Tone>> words<Tone>();
 template <> std::span<const WordEntry<ScalpContact>> words<ScalpContact>();
+template <> std::span<const WordEntry<StrengthUnit>> words<StrengthUnit>();
 template <> std::span<const WordEntry<Action>> words<Action>();
 template <> std::span<const WordEntry<Taking>> words<Taking>();
 template <> std::span<const WordEntry<KeptIn>> words<KeptIn>();
@@ -38,6 +40,9 @@ template <> std::span<const WordEntry<Columns>> words<Columns>();
 template <> std::span<const WordEntry<RunField>> words<RunField>();
 template <> std::span<const WordEntry<Treatment::Kind>> words<Treatment::Kind>();
 template <> std::span<const WordEntry<ContrastAim>> words<ContrastAim>();
+template <> std::span<const WordEntry<PaperSize>> words<PaperSize>();
+template <> std::span<const WordEntry<PageTurn>> words<PageTurn>();
+template <> std::span<const WordEntry<HandoutPart>> words<HandoutPart>();
 
 /// What a target can be for: "whole" and the regions where hair is seen
 /// (engine/visibility/region.h has the same words; a test holds them together).

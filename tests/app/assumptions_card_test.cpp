@@ -69,7 +69,9 @@ TEST_CASE("every assumption has a field with its default, unit, range and origin
     CHECK(field->spec().high == a.high);
     const QString description = field->edit()->accessibleDescription();
     CHECK(description.contains(QStringLiteral("default")));
-    CHECK(description.contains(a.from == Provenance::Published ? QStringLiteral("published [") : QStringLiteral("own assumption")));
+    CHECK(description.contains(a.from == Provenance::Published        ? QStringLiteral("published [")
+                               : a.from == Provenance::CommonPractice ? QStringLiteral("common practice")
+                                                                      : QStringLiteral("own assumption")));
   }
   CHECK(c.card.summary().contains(QStringLiteral("as we set them")));
 }

@@ -12,6 +12,7 @@
 #include "app/desk/main_window.h"
 #include "app/desk/message_bar.h"
 #include "app/store/plan_store.h"
+#include "tests/support/titled_plan.h"
 
 namespace combdraft::tests {
 
@@ -55,19 +56,13 @@ struct Desk {
   }
   desk::DeskPlaces places() const {
     return {dir.filePath(QStringLiteral("settings.ini")), dir.filePath(QStringLiteral("recovery")), patterns(),
-            dir.filePath(QStringLiteral("faults")), session, pace};
+            dir.filePath(QStringLiteral("faults")), session, pace, dir.filePath(QStringLiteral("clients"))};
   }
   QString patterns() const { return dir.filePath(QStringLiteral("patterns")); }
   QString file(const char* title, double white_frac = 0.1) {
-    plan::Plan plan = plan::Plan::fresh(21);
-    plan::PlanInfo info = plan.info();
-    info.title = title;
-    plan.put(plan::kPlanId, info);
-    plan::Hair hair = plan.hair();
-    hair.white_frac = white_frac;
-    plan.put(plan::kHairId, hair);
+    plan::Plan plan = titled(title, white_frac);
     plan::Piece piece;
-    piece.choice = info.activeChoice;
+    piece.choice = plan.info().activeChoice;
     piece.line = {{150, 80}, {180, 80}, {210, 80}};
     piece.order = 1;
     plan.put("piece-1", piece);

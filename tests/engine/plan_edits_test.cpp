@@ -255,7 +255,7 @@ TEST_CASE("removing a choice or a formula takes care of what uses it", "[plan][e
   const Plan noA = applied(plan, removeItems(plan, {"choice-1"}));
   CHECK(noA.info().activeChoice == "choice-2");
   CHECK(noA.pieces().size() == 1);
-  CHECK(noA.items().size() == 6);  // plan, head, hair, choice-2, formula-1, piece-9
+  CHECK(noA.items().size() == 7);  // plan, head, hair, handout, choice-2, formula-1, piece-9
   // The last choice stays.
   CHECK(removeItems(noA, {"choice-2"}).empty());
 }

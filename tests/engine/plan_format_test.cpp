@@ -89,7 +89,8 @@ TEST_CASE("the documentation lists every number and every word", "[plan][docs]")
         allWords<Tone>(), allWords<ScalpContact>(), allWords<Action>(),
         allWords<Taking>(), allWords<KeptIn>(), allWords<Side>(), allWords<LayoutRun>(),
         allWords<Columns>(), allWords<RunField>(), allWords<Treatment::Kind>(),
-        allWords<ContrastAim>()}) {
+        allWords<ContrastAim>(), allWords<Porosity>(), allWords<StrengthUnit>(),
+        allWords<PaperSize>(), allWords<PageTurn>(), allWords<HandoutPart>()}) {
     CAPTURE(list);
     CHECK(doc.find("| " + list + " |") != std::string::npos);
   }
@@ -128,6 +129,11 @@ TEST_CASE("the schema has the words of the word tables", "[plan][schema]") {
   CHECK(found.at("own") == wordList<RunField>());
   CHECK(found.at("kind") == wordList<Treatment::Kind>());
   CHECK(found.at("contrast") == wordList<ContrastAim>());
+  CHECK(found.at("porosity") == wordList<Porosity>());
+  CHECK(found.at("unit") == wordList<StrengthUnit>());
+  CHECK(found.at("paper") == wordList<PaperSize>());
+  CHECK(found.at("pageTurn") == wordList<PageTurn>());
+  CHECK(found.at("part") == wordList<HandoutPart>());
 }
 
 TEST_CASE("every key that is written stands in the schema, and the other way", "[plan][schema]") {
@@ -154,6 +160,10 @@ TEST_CASE("every key that is written stands in the schema, and the other way", "
   same(file.at("hair"), properties("hair"));
   same(file.at("formulas").at(0), properties("formula"));
   same(file.at("formulas").at(0).at("leaflet"), properties("leaflet"));
+  same(file.at("formulas").at(0).at("additives").at(0), properties("mixPart"));
+  same(file.at("formulas").at(0).at("developers").at(0), properties("developer"));
+  same(file.at("handout"), properties("handout"));
+  same(file.at("handout").at("steps").at(0), properties("handoutStep"));
   same(file.at("choices").at(1), properties("choice"));
   nlohmann::json target = file.at("choices").at(1).at("targets").at("top");
   target.erase("later");

@@ -68,6 +68,22 @@ std::multiset<std::string> valuesIn(const std::string& text) {
   return values;
 }
 
+/// Fields that came without a new format, since an older program keeps them as found.
+Plan withoutLaterFields(Plan plan) {
+  plan.put(kHandoutId, ItemPtr{});
+  Hair hair = plan.hair();
+  hair.porosity = {};
+  plan.put(kHairId, hair);
+  Formula formula = *plan.find<Formula>("formula-1");
+  formula.products.clear();
+  formula.additives.clear();
+  formula.developers.clear();
+  formula.leaflet.workingLife_min = formula.leaflet.longestTime_min = std::nullopt;
+  formula.leaflet.directions.clear();
+  plan.put("formula-1", formula);
+  return plan;
+}
+
 constexpr const char* kOld = R"({"format": "combdraft plan", "version": 1, "number": 5, "activeChoice": "a",
   "head": {"whorls": [{"at": [180, 40]}]}, "hair": {}, "choices": [{"id": "a"}], "formulas": [)";
 
@@ -103,7 +119,7 @@ TEST_CASE("a file of an older format means what its successor means, and no valu
       CHECK(read->migration.from == version);
       CHECK(read->migration.to == kFormatVersion);
     }
-  CHECK(*readPlan(textOf(folderOf(1) / "every-field.json")) == samples::fullPlan());
+  CHECK(*readPlan(textOf(folderOf(1) / "every-field.json")) == withoutLaterFields(samples::fullPlan()));
 }
 
 TEST_CASE("format 1: what was read in a leaflet stands together", "[plan][format]") {
@@ -112,7 +128,7 @@ TEST_CASE("format 1: what was read in a leaflet stands together", "[plan][format
     {"id": "f2", "leaflet": {"of": "somebody"}}, {"id": "f3"}]})");
   REQUIRE(read);
   const auto* f1 = read->plan.find<Formula>("f1");
-  CHECK(f1->leaflet == Leaflet{"box, side", "2025-01-31", ScalpContact::Yes});
+  CHECK(f1->leaflet == Leaflet{"box, side", "2025-01-31", ScalpContact::Yes, {}, {}, {}});
   CHECK(f1->extra == Extra{{"shelf", "3"}});
   // A key of somebody else's that has our name since.
   const auto* f2 = read->plan.find<Formula>("f2");

@@ -40,6 +40,8 @@ inline Plan fullPlan() {
   hair.scattered = {{HairZone::Top, 0.2, 40, 300, 8.5, {}}};
   hair.condition = {Condition::Good, Condition::Fair, Condition::Poor,
                     Condition::Good, Condition::Good, Condition::NotChecked};
+  hair.porosity = {Porosity::Usual, Porosity::Porous, Porosity::Resistant,
+                   Porosity::Usual, Porosity::Usual, Porosity::NotChecked};
   hair.conditionDate = "2024-02-29";
   plan.put(kHairId, hair);
 
@@ -50,7 +52,25 @@ inline Plan fullPlan() {
   formula.leaflet.origin = "leaflet";
   formula.leaflet.read = "2024-03-01";
   formula.leaflet.scalpContact = ScalpContact::No;
+  formula.leaflet.workingLife_min = 22;
+  formula.leaflet.longestTime_min = 41;
+  formula.leaflet.directions = "two lines\nof directions";
+  formula.products = {{"powder", 1, {{"later", "1"}}}, {"cream", std::nullopt, {}}};
+  formula.developers = {{"weak", 3, StrengthUnit::Percent, 1, {}}, {"strong", 40, StrengthUnit::Volume, 2.5, {}}};
+  formula.additives = {{"bond", 0.25, {}}};
   plan.put("formula-1", formula);
+
+  Handout handout;
+  handout.aim = "see where the shadow stays";
+  handout.kit = "clips";
+  handout.checks = "before the crown";
+  handout.faults = "a line shows: look at the start";
+  handout.selfCheck = "both sides alike?";
+  handout.paper = PaperSize::Letter;
+  handout.turn = PageTurn::Landscape;
+  handout.parts = {{HandoutPart::Steps, false, {}}, {HandoutPart::Title, true, {{"later", "2"}}}};
+  handout.steps = {{"piece-1", "take it", "with a pin comb", "it opens first", {}}, {"gone", "", "", "kept", {}}};
+  plan.put(kHandoutId, handout);
 
   Choice choice;
   choice.name = "B";

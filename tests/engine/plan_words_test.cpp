@@ -13,7 +13,8 @@ using namespace combdraft::plan;
 TEMPLATE_TEST_CASE("every value has one word and comes back from it", "[plan]", head::HeadSet,
                    head::HeadSize, Turn, SkinTone, HairZone, CurlClass, Condition, Tone,
                    ScalpContact, Action, Taking, KeptIn, Side, LayoutRun, Columns, RunField,
-                   Treatment::Kind, ContrastAim) {
+                   Treatment::Kind, ContrastAim, Porosity, StrengthUnit, PaperSize, PageTurn,
+                   HandoutPart) {
   std::set<std::string_view> seen;
   int expected = 0;
   for (const auto& entry : words<TestType>()) {

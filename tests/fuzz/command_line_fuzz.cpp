@@ -36,11 +36,32 @@ Outcome runCheck(const CheckCommand& command) {
   return Outcome::Fine;
 }
 Outcome runUpgrade(const UpgradeCommand&) { return Outcome::Fine; }
+Outcome runShare(const ShareCommand& command) {
+  require(!command.plan.empty() && !command.out.empty());
+  return Outcome::Fine;
+}
 Outcome runDraw(const DrawCommand& command, int&, char**) {
   require(!command.plans.empty() && !command.views.empty());
   requireLook(command.look);
   require(command.width_px == 0 || (command.width_px >= 50 && command.width_px <= 20000));
   require(command.dpi >= 20 && command.dpi <= 1200);
+  return Outcome::Fine;
+}
+Outcome runWork(const WorkCommand& command) {
+  require(!command.plan.empty());
+  require(command.pairs >= 1 && command.pairs <= 2);
+  require(command.locks >= 2000 && command.locks <= 200000);
+  for (const double foil_mm : command.settings.foils_mm) require(foil_mm >= 10 && foil_mm <= 1000);
+  if (command.settings.lookEvery_min)
+    require(*command.settings.lookEvery_min > 0 && *command.settings.lookEvery_min <= 240);
+  return Outcome::Fine;
+}
+Outcome runHandout(const HandoutCommand& command, int&, char**) {
+  require(!command.plan.empty() && !command.out.empty());
+  require(command.dpi >= 20 && command.dpi <= 1200);
+  require(command.locks >= 2000 && command.locks <= 200000);
+  for (std::size_t i = 0; i < command.parts.size(); ++i)  // each part once
+    for (std::size_t k = 0; k < i; ++k) require(command.parts[i] != command.parts[k]);
   return Outcome::Fine;
 }
 

@@ -108,3 +108,43 @@ mutation autosave-gives-up 'autosave is off after a failure' \
 mutation lock-ignored 'a plan that another program has open is taken' \
   app/store/plan_lock.cpp '[lock]' \
   's/if \(next->error\(\) == QLockFile::LockFailedError\) \{/if (false) {/'
+
+mutation undo-takes-agreement 'undo takes back what was agreed' \
+  app/document/document_controller.cpp '[record]' \
+  's/document_ = withRecords\(plan::applied\(std::move\(document_\), edit\), .*\);/document_ = plan::applied(std::move(document_), edit);/'
+
+mutation earlier-agreement-lost 'agreeing anew forgets what was agreed before' \
+  engine/plan/agreement.cpp '[agreement]' \
+  's/next\.earlier\.push_back\(text \? \*text : beforeJson\);//'
+
+mutation bowl-outlives-its-life 'product older than its life is placed' \
+  engine/work/timeline.cpp 'no product older than its life*' \
+  's/if \(life && start \+ portion\.place_min - bowl\.mixFrom_min > \*life \+ kSame_min\) continue;/if (life \&\& bowl.from_min - bowl.mixFrom_min > *life) continue;/'
+
+mutation top-from-an-old-bowl 'pieces at the top come from the bowl that is there' \
+  engine/work/timeline.cpp 'common practice on a head of twenty five*' \
+  's/const bool fresh = life && .*;$/const bool fresh = false;/'
+
+mutation hair-taken-twice 'hair under two pieces is counted twice' \
+  engine/work/amounts.cpp 'hair is counted once*' \
+  's/left -= static_cast<float>\(share\);/left -= 0 * static_cast<float>(share);/'
+
+mutation clock-set-back 'a wall clock that is set back shortens the time on the hair' \
+  engine/work/appointment_log.cpp 'a wall clock set back*' \
+  's/return risingTimes\(log\)\.back\(\) \+ std::max\(0\.0, since\);/return risingTimes(log).back() + since;/'
+
+mutation taken-back-still-counts 'a tap that was taken back counts' \
+  engine/work/appointment_log.cpp 'a tap taken back stays*' \
+  's/if \(event\.takenBack \|\| event\.tap == Tap::BowlMixed \|\| times/if (event.tap == Tap::BowlMixed || times/'
+
+mutation timer-without-leaflet 'a time limit that nobody typed' \
+  engine/work/appointment_log.cpp 'timers come from typed limits*' \
+  's/    if \(!limit\) continue;/    if (!limit) { timers.push_back({id, at_s - *now.placed_s, 2700, Say::Look}); continue; }/'
+
+mutation toner-lightens 'a finish lighter than the hair is taken' \
+  engine/work/toning.cpp 'a typed finish goes on*' \
+  's/if \(typed\.finish\.level > \*level\)/if (typed.finish.level > 12)/'
+
+mutation split-without-parts 'grams are split though not all parts are typed' \
+  engine/work/amounts.cpp 'grams are split only*' \
+  's/if \(!whole \|\| split\.size\(\) < 2/if (split.size() < 2/'

@@ -90,6 +90,19 @@ check "upgrade keeps the file before" cmp -s new.json new.json.previous
 expect 2 "--out" upgrade old.json
 expect 3 "nothing.json: there is no such file" upgrade nothing.json --out x.json
 expect 3 "no/such/x.json: the file could not be written" upgrade old.json --out no/such/x.json
+
+# a copy to hand on: nothing of client, notes and log, and never over another file
+sed 's/"notes": "[^"]*"/"notes": "Markernotes"/; s/"activeChoice":/"log": ["Markerlog"], "activeChoice":/' "$plan" > noted.json
+check "there is something to leave out" grep -q "Markerlog" noted.json
+expect 0 "" check noted.json
+expect 0 "" share noted.json --out shared.json
+check "share says that the title goes along" grep -q "title goes along" out
+check "a shared copy has no note and no log" sh -c '! grep -q Marker shared.json'
+check "a shared copy has a number of its own" sh -c '[ "$(grep -m1 number shared.json)" != "$(grep -m1 number noted.json)" ]'
+expect 0 "" check shared.json
+expect 3 "a new name" share noted.json --out shared.json
+expect 2 "--out" share noted.json
+expect 3 "nothing.json: there is no such file" share nothing.json --out y.json
 "$program" check old.json >out 2>err
 check "check says that a format is older" grep -q "format 1 to 2" out
 printf '{"a": 1}' > other.json
@@ -212,6 +225,68 @@ assert changed[0]["words"] and "." not in changed[0]["words"]
 P
 expect 0 "" draw assumed.json --layer diagram --view back --out assumed.svg
 check "a drawing names what the plan assumes otherwise" grep -q 'Assumptions changed' assumed.svg
+
+# the work list: tables of docs/work-by-hand.md, worked by hand, are what the program says
+hand="$source/docs/work-by-hand.json"
+expect 0 "" work "$hand" --locks 200000 --json
+cp out hand
+check "work --json is the work list that was worked by hand" python3 - "$source/docs/work-by-hand.md" <<'P'
+import json, sys
+d = json.load(open("hand"))
+tables, rows = [], None
+for line in open(sys.argv[1], encoding="utf-8"):
+    if line.startswith("|"):
+        cells = [c.strip() for c in line.strip().strip("|").split("|")]
+        if rows is None:
+            rows = []
+            tables.append((cells, rows))
+        elif not set(cells[0]) <= set("-"):
+            rows.append(cells)
+    else:
+        rows = None
+by_head = {tuple(head)[0]: rows for head, rows in tables if head[0] in ("step", "bowl")}
+steps = by_head["step"]
+assert len(steps) == len(d["steps"]) == 15
+for want, got in zip(steps, d["steps"]):
+    assert want[0] == got["kind"] and want[1] == got["piece"], (want, got)
+    assert abs(float(want[2]) - got["from_min"]) < 1e-9 and abs(float(want[3]) - got["to_min"]) < 1e-9, (want, got)
+    assert (want[4] == "") == (got["product_age_min"] is None)
+    if want[4]: assert abs(float(want[4]) - got["product_age_min"]) < 1e-9, (want, got)
+assert (d["last_in_min"], d["total_min"], d["comb_out_min"]) == (15.5, 20.1, 3.6) and abs(d["reserve_min"] - 3.015) < 0.006
+grams = [rows for head, rows in tables if head[:2] == ["piece", "hairs"]][0]
+pieces = {p["piece"]: p for p in d["pieces"]}
+assert len(grams) == len(pieces) == 5
+for want in grams:
+    got = pieces[want[0]]
+    assert abs(got["line_mm"] - 60) < 0.3, got
+    for value, name in ((want[1], "hairs"), (want[3], "covered_g"), (want[4], "product_g")):
+        assert abs(got[name] / float(value) - 1) < 0.015, (want, got)
+for want, got in zip(by_head["bowl"], d["bowls"]):
+    letter, number = want[0].split()
+    assert got["number"] == int(number) and got["formula"] == {"A": "formula-1", "B": "formula-2"}[letter]
+    assert abs(got["product_g"] / float(want[1]) - 1) < 0.015 and abs(got["mixed_g"] / float(want[2]) - 1) < 0.02, (want, got)
+parts = {p["name"]: p["grams"] for p in d["bowls"][0]["parts"]}
+assert abs(parts["developer"] / parts["powder"] - 2) < 0.02 and d["bowls"][3]["parts"] is None
+b = [f for f in d["formulas"] if f["id"] == "formula-2"][0]["developer"]
+assert abs(b["volumes"] - 20) < 1e-9 and abs(b["percent"] - 6.07) < 0.001 and (b["label_percent"], b["label_volumes"]) == (6, 20)
+assert len(d["foils"]) == 4 and d["foils"][0]["pieces"] == ["piece-1", "piece-2"]
+assert [n["kind"] for n in d["notes"]] == ["parts-not-typed"], d["notes"]
+at = [s for s in d["steps"] if s["to_min"] == 9.1][0]
+assert at["oldest_piece"] == "piece-1" and abs(at["oldest_piece_min"] - 6.4) < 1e-9
+P
+expect 0 "" work "$hand"
+check "the table says what each bowl takes" grep -q 'A lightener, bowl 1: 17 g (powder' out
+check "the table carries the caution" grep -q 'Pain, burning, swelling' out
+check "no word of the work list promises" sh -c '! grep -Eiw "ready|done|safe|promise" out'
+expect 0 "" work "$plan" --order rule --hands 2 --foils 90,120 --look-every 10 --json
+check "two pairs of hands and an order by rule" python3 -c 'import json; d=json.load(open("out")); assert d["order"]=="rule" and d["hands"]==2 and {s["hands"] for s in d["steps"]}=={1,2} and d["savings"]'
+expect 2 "allowed is 10 to 1000 mm" work "$plan" --foils 90,wide
+expect 2 "1 or 2 pairs of hands" work "$plan" --hands 1.5
+expect 2 "above 0 to 240 min" work "$plan" --look-every 0
+expect 2 "known: planned, rule" work "$plan" --order quick
+expect 2 "--choice" work "$plan" --choice Z
+expect 3 "nothing.json: there is no such file" work nothing.json
+expect 1 "cut.json: " work cut.json
 
 if [ "$failures" -ne 0 ]; then
   echo "$failures failures"

@@ -1,11 +1,13 @@
 #!/usr/bin/env python3
-"""Programs killed at random moments while they edit, autosave, save and recover.
+"""Programs killed at random moments while they edit, autosave, save, recover and migrate.
 
 Usage: kills.py EDIT_PLAN [KILLS [SEED]]     50 kills; the long form takes 1000
 
 After each kill the plan opens, the recovered one too, and at most two seconds of
-edits are missing. EDIT_PLAN is tests/process/edit_plan.cpp.
+edits are missing. Now and then what was left is first turned into the oldest format, so
+that it is migrated when it is opened; what its formula says must come through. EDIT_PLAN is tests/process/edit_plan.cpp.
 """
+import json
 import os
 import random
 import signal
@@ -51,13 +53,47 @@ def newest(folder):
     return int([line for line in said if line.startswith("N ")][0][2:]), [line for line in said if line.startswith("U ")]
 
 
+OLD_FORMULA = {"id": "formula-1", "letter": "A", "origin": "a leaflet", "date": "2025-01-31", "scalpContact": "yes"}
+NEW_LEAFLET = {"origin": "a leaflet", "read": "2025-01-31", "scalpContact": "yes"}
+
+
+def make_old(folder):
+    """The plan and what was kept of it, as the first format wrote them. How many there were."""
+    made = 0
+    for where, _, names in os.walk(folder):
+        for name in names:
+            path = os.path.join(where, name)
+            if not name.endswith(".json") or name.startswith("."):
+                continue
+            with open(path) as file:
+                plan = json.load(file)
+            if plan.get("format") != "combdraft plan":
+                continue
+            plan["version"] = 1
+            plan["formulas"] = [OLD_FORMULA]
+            with open(path, "w") as file:
+                json.dump(plan, file)
+            made += 1
+    return made
+
+
+def formula_stands(path):
+    """In the plan at a path: the old formula, or what became of it."""
+    with open(path) as file:
+        formulas = json.load(file).get("formulas", [])
+    return formulas == [OLD_FORMULA] or [f.get("leaflet") for f in formulas] == [NEW_LEAFLET]
+
+
 def main():
     dice = random.Random(SEED)
     print(f"{KILLS} kills, seed {SEED}")
-    failures = recovered = saves = edits = 0
+    failures = recovered = saves = edits = old = 0
     worst_ms, number, stood = 0, 0, 0
     with tempfile.TemporaryDirectory() as folder:
+        plan = os.path.join(folder, "plan.json")
         for kill in range(KILLS):
+            if os.path.exists(plan) and (old == 0 or dice.random() < 0.3):
+                old += make_old(folder)
             hand = Hand(folder, dice.randrange(1 << 30), number + 1)
             while not hand.lines and hand.process.poll() is None:
                 time.sleep(0.002)
@@ -78,6 +114,8 @@ def main():
                 wrong.append(f"it ended by itself with {died}")
             if unreadable:
                 wrong.append(f"unreadable: {unreadable}")
+            if old and not formula_stands(plan):
+                wrong.append("a migrated formula is gone")
             if lost_ms > LOST_MS:
                 wrong.append(f"edits of {lost_ms} ms are missing: {found} of {made[-1][0]}")
             if found < stood:
@@ -89,9 +127,9 @@ def main():
                 print(f"FAIL: kill {kill}: {'; '.join(wrong)}")
             number = max(number, made[-1][0] if made else 0)
         left = [name for name in os.listdir(folder) if ".saving-" in name]
-    print(f"{edits} edits, {saves} saves, {recovered} recoveries; most that was missing: {worst_ms} ms of edits; "
+    print(f"{edits} edits, {saves} saves, {recovered} recoveries, {old} files of the oldest format; most that was missing: {worst_ms} ms of edits; "
           f"{len(left)} unfinished files of saves left beside the plan")
-    if not (edits and saves and recovered):
+    if not (edits and saves and recovered and old):
         print("FAIL: not all of it happened")
         failures += 1
     sys.exit(1 if failures else 0)

@@ -1,0 +1,54 @@
+#include "app/appointment/appointment_page.h"
+
+#include <QHBoxLayout>
+#include <QKeyEvent>
+#include <QVBoxLayout>
+
+namespace combdraft::appointment {
+
+AppointmentPage::AppointmentPage(document::DocumentController& controller, QWidget* parent, LogView::Clock clock) : QWidget(parent) {
+  auto* column = new QVBoxLayout(this);
+  column->setContentsMargins(18, 12, 18, 12);
+  column->setSpacing(10);
+  auto* top = new QHBoxLayout;
+  top->setSpacing(14);
+  column->addLayout(top);
+  auto* title = new QLabel(tr("Appointment"), this);
+  QFont font = title->font();
+  font.setPointSizeF(font.pointSizeF() * 1.7);
+  font.setWeight(QFont::DemiBold);
+  title->setFont(font);
+  top->addWidget(title);
+  which_ = new controls::Segments(tr("What is shown of the appointment"),
+                                  {{tr("Work list"), tr("Order, bowls, foils and minutes, before it begins"), {}},
+                                   {tr("Log"), tr("What is placed, looked at, taken out and rinsed, as it happens"), {}}}, this);
+  top->addWidget(which_);
+  top->addStretch(1);
+  auto* back = new QPushButton(tr("Back to the sheet"), this);
+  back->setMinimumHeight(34);
+  back->setToolTip(tr("Back to where you were (Escape); the log stays as it is"));
+  top->addWidget(back);
+  views_ = new QStackedWidget(this);
+  column->addWidget(views_, 1);
+  workList_ = new WorkListView(controller, views_);
+  log_ = new LogView(controller, std::move(clock), views_);
+  views_->addWidget(workList_);
+  views_->addWidget(log_);
+  which_->setCurrent(0);
+  connect(which_, &controls::Segments::chosen, this, [this](int i) { turnTo(static_cast<View>(i)); });
+  connect(back, &QPushButton::clicked, this, &AppointmentPage::left);
+  connect(log_, &LogView::tapped, this, &AppointmentPage::tapped);
+}
+
+void AppointmentPage::turnTo(View view) {
+  which_->setCurrent(static_cast<int>(view));
+  views_->setCurrentIndex(static_cast<int>(view));
+  (view == View::Log ? static_cast<QWidget*>(log_->pieces()) : workList_->table())->setFocus();
+}
+
+void AppointmentPage::keyPressEvent(QKeyEvent* event) {
+  if (event->key() == Qt::Key_Escape) return Q_EMIT left();
+  QWidget::keyPressEvent(event);
+}
+
+}  // namespace combdraft::appointment

@@ -1,0 +1,359 @@
+#include "app/appointment/log_view.h"
+
+#include <QDateTime>
+#include <QGridLayout>
+#include <QHBoxLayout>
+#include <QScrollArea>
+#include <QShowEvent>
+#include <QUuid>
+#include <QVBoxLayout>
+#include <algorithm>
+#include <chrono>
+
+#include "app/appointment/work_words.h"
+#include "engine/plan/field_info.h"
+#include "engine/work/log_text.h"
+#include "engine/work/toning.h"
+#include "engine/work/work_order.h"
+
+namespace combdraft::appointment {
+namespace {
+
+using work::Tap;
+
+constexpr int kTick_ms = 1000, kButton_px = 72, kLastTaps = 8, kLookFirst = 12;
+constexpr double kLetters = 1.45;  // times the text size: readable at arm's length
+
+QFont largeFont(const QWidget* widget, double times) {
+  QFont font = widget->font();
+  font.setPointSizeF(font.pointSizeF() * times);
+  return font;
+}
+
+QString timeOf(const work::LogEvent& event) {
+  return QDateTime::fromMSecsSinceEpoch(event.utc_ms).toLocalTime().toString(QStringLiteral("HH:mm"));
+}
+
+}  // namespace
+
+LogView::Clock LogView::systemClock() {
+  const std::string run = QUuid::createUuid().toString(QUuid::WithoutBraces).toStdString();
+  return [run] {
+    const auto steady = std::chrono::duration_cast<std::chrono::milliseconds>(std::chrono::steady_clock::now().time_since_epoch());
+    return work::TapClock{QDateTime::currentMSecsSinceEpoch(), static_cast<std::int64_t>(steady.count()), run};
+  };
+}
+
+LogView::LogView(document::DocumentController& controller, Clock clock, QWidget* parent)
+    : QWidget(parent), controller_(controller), clock_(std::move(clock)) {
+  auto* column = new QVBoxLayout(this);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->setSpacing(8);
+  safety_ = new QLabel(safetyLine(), this);
+  safety_->setWordWrap(true);
+  safety_->setProperty("caution", true);
+  safety_->setFont(largeFont(this, 1.15));
+  column->addWidget(safety_);
+  trouble_ = new QLabel(this);
+  trouble_->setWordWrap(true);
+  trouble_->setProperty("caution", true);
+  trouble_->hide();
+  column->addWidget(trouble_);
+  auto* middle = new QHBoxLayout;
+  middle->setSpacing(14);
+  column->addLayout(middle, 1);
+  pieces_ = new QListWidget(this);
+  pieces_->setAccessibleName(tr("Pieces in their order"));
+  pieces_->setFont(largeFont(this, kLetters));
+  pieces_->setSelectionMode(QAbstractItemView::SingleSelection);
+  pieces_->setWordWrap(true);
+  middle->addWidget(pieces_, 3);
+  middle->addWidget(buildButtons(), 2);
+  middle->addWidget(buildSide(), 3);
+
+  timer_.setInterval(kTick_ms);
+  connect(&timer_, &QTimer::timeout, this, &LogView::tick);
+  connect(&controller_, &document::DocumentController::changed, this, [this](const document::DocumentChange& change) {
+    if (isVisible() && change.kind != document::DocumentChange::Kind::Tentative) fill();
+  });
+}
+
+QWidget* LogView::buildButtons() {
+  auto* box = new QWidget(this);
+  auto* column = new QVBoxLayout(box);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->setSpacing(8);
+  scope_ = new controls::Segments(tr("A tap counts for"), {{tr("This piece"), {}, {}}, {tr("Its foil"), tr("All pieces in the same foil"), {}},
+                                                            {tr("Its section"), tr("All pieces of the section that the tap fits"), {}}}, box);
+  scope_->setCurrent(0);
+  connect(scope_, &controls::Segments::chosen, this, [this](int i) { scope_->setCurrent(i); });
+  column->addWidget(scope_);
+  const auto big = [&](const QString& text, const QString& tip) {
+    auto* made = new QPushButton(text, box);
+    made->setMinimumHeight(kButton_px);
+    made->setFont(largeFont(this, kLetters));
+    made->setToolTip(tip);
+    made->setAccessibleName(text);
+    column->addWidget(made);
+    return made;
+  };
+  const auto tapButton = [&](Tap which, const QString& text, const QString& tip) {
+    auto* made = big(text, tip);
+    buttons_[static_cast<std::size_t>(which)] = made;
+    connect(made, &QPushButton::clicked, this, [this, which] { tap(which); });
+  };
+  tapButton(Tap::Placed, tr("Placed"), tr("The chosen piece is in; the next one is chosen"));
+  bowl_ = new QComboBox(box);
+  bowl_->setAccessibleName(tr("Which formula was mixed"));
+  bowl_->setMinimumHeight(40);
+  column->addWidget(bowl_);
+  tapButton(Tap::BowlMixed, tr("Bowl mixed"), tr("A new bowl of this formula, from now"));
+  auto* looked = new QHBoxLayout;
+  controls::NumberFieldSpec spec;
+  spec.label = tr("Level seen");
+  spec.low = 1;
+  spec.high = 12;
+  spec.step = 0.5;
+  spec.mayBeEmpty = true;
+  spec.emptyText = tr("not judged");
+  spec.tip = tr("The level that you see now; arrow keys change it by half a level");
+  level_ = new controls::NumberField(spec, box);
+  connect(level_, &controls::NumberField::edited, this, [this](std::optional<double> value) { level_->setValue(value); });
+  looked->addWidget(level_, 1);
+  pigment_ = new QComboBox(box);
+  pigment_->setAccessibleName(tr("Remaining pigment seen"));
+  pigment_->setEditable(true);
+  pigment_->setInsertPolicy(QComboBox::NoInsert);
+  pigment_->lineEdit()->setPlaceholderText(tr("pigment seen"));
+  pigment_->addItems({tr("red"), tr("red orange"), tr("orange"), tr("gold orange"), tr("gold"), tr("deep yellow"), tr("yellow"), tr("pale yellow")});
+  pigment_->setCurrentIndex(-1);
+  looked->addWidget(pigment_, 1);
+  column->addLayout(looked);
+  tapButton(Tap::Looked, tr("Looked"), tr("Opened, wiped and looked: with the level and pigment above, if judged"));
+  tapButton(Tap::TakenOut, tr("Taken out"), tr("Product or foil is off this hair"));
+  tapButton(Tap::Rinsed, tr("Rinsed"), tr("This hair is rinsed"));
+  takeBack_ = big(tr("Take back the last tap"), tr("It counts no more; it stays in the log, marked"));
+  connect(takeBack_, &QPushButton::clicked, this, [this] {
+    if (const auto log = logNow()) keep(work::withLastTakenBack(*log));
+  });
+  who_ = new QLineEdit(box);
+  who_->setPlaceholderText(tr("who taps: initials"));
+  who_->setAccessibleName(tr("Who taps"));
+  who_->setMaxLength(12);
+  who_->setMinimumHeight(32);
+  column->addWidget(who_);
+  column->addStretch(1);
+  return box;
+}
+
+QWidget* LogView::buildSide() {
+  auto* scroll = new QScrollArea(this);
+  scroll->setWidgetResizable(true);
+  scroll->setFrameShape(QFrame::NoFrame);
+  auto* side = new QWidget(scroll);
+  auto* column = new QVBoxLayout(side);
+  column->setContentsMargins(0, 0, 6, 0);
+  column->setSpacing(5);
+  const auto part = [&](const QString& title, double times) {
+    auto* heading = new QLabel(title, side);
+    QFont font = largeFont(this, times);
+    font.setWeight(QFont::DemiBold);
+    heading->setFont(font);
+    column->addWidget(heading);
+    auto* text = new QLabel(side);
+    text->setFont(largeFont(this, times));
+    text->setWordWrap(true);
+    text->setAccessibleName(title);
+    column->addWidget(text);
+    return text;
+  };
+  first_ = part(tr("Look at these first"), kLetters);
+  bowls_ = part(tr("Bowls"), 1.2);
+  last_ = part(tr("Last taps"), 1.0);
+  odd_ = part(tr("Odd in the log"), 1.0);
+  column->addStretch(1);
+  scroll->setWidget(side);
+  return scroll;
+}
+
+void LogView::showEvent(QShowEvent* event) {
+  QWidget::showEvent(event);
+  timer_.start();
+  fill();
+  if (pieces_->currentRow() < 0)
+    if (const auto log = logNow()) goOn(*log);
+}
+
+void LogView::hideEvent(QHideEvent* event) {
+  timer_.stop();
+  QWidget::hideEvent(event);
+}
+
+// A log that cannot be read is kept as it is: nothing is written over it.
+std::optional<work::AppointmentLog> LogView::logNow() {
+  Result<work::AppointmentLog> read = work::readLog(controller_.document().info().logJson);
+  trouble_->setVisible(!read);
+  if (!read) {
+    trouble_->setText(tr("The appointment log in this plan cannot be read and is kept as it is; no tap is added to it. %1").arg(QString::fromStdString(describe(read.error()))));
+    return std::nullopt;
+  }
+  return std::move(read).value();
+}
+
+void LogView::fill() {
+  const auto log = logNow();
+  for (QPushButton* button : buttons_) button->setEnabled(log.has_value());
+  takeBack_->setEnabled(log && std::any_of(log->events.begin(), log->events.end(), [](const work::LogEvent& e) { return !e.takenBack; }));
+  if (!log) return;
+  const plan::Plan& plan = controller_.document();
+  const QString before = bowl_->currentData().toString();
+  const QSignalBlocker quiet(bowl_);
+  bowl_->clear();
+  for (const auto& [id, item] : plan.items())
+    if (std::holds_alternative<plan::Formula>(*item)) bowl_->addItem(formulaName(plan, id), QString::fromStdString(id));
+  bowl_->setCurrentIndex(std::max(0, bowl_->findData(before)));
+  bowl_->setEnabled(bowl_->count() > 0);
+  buttons_[static_cast<std::size_t>(Tap::BowlMixed)]->setEnabled(bowl_->count() > 0);
+  const double now = work::secondsAt(*log, clock_());
+  fillPieces(*log, now);
+  fillSide(*log, now);
+}
+
+void LogView::tick() {
+  const auto log = logNow();
+  if (!log || log->events.empty()) return;
+  const double now = work::secondsAt(*log, clock_());
+  fillPieces(*log, now);
+  fillSide(*log, now);
+}
+
+void LogView::fillPieces(const work::AppointmentLog& log, double now_s) {
+  const plan::Plan& plan = controller_.document();
+  const std::vector<plan::ItemId> order = work::workOrder(plan, {}, work::OrderUse::AsPlanned);
+  const auto state = work::stateAt(log, now_s);
+  const auto timers = work::timersAt(plan, log, now_s);
+  while (pieces_->count() > static_cast<int>(order.size())) delete pieces_->takeItem(pieces_->count() - 1);
+  while (pieces_->count() < static_cast<int>(order.size())) pieces_->addItem(QString());
+  for (int row = 0; row < pieces_->count(); ++row) {
+    const plan::ItemId& id = order[static_cast<std::size_t>(row)];
+    QString text = pieceName(plan, id);
+    const auto now = state.find(id);
+    const auto timer = std::find_if(timers.begin(), timers.end(), [&](const work::PieceTimer& t) { return t.piece == id; });
+    if (timer != timers.end())
+      text = tr("%1: %2 on the hair; %3").arg(text, clockText(timer->onHair_s), timerText(*timer));
+    else if (now != state.end())
+      switch (now->second.stage) {
+        case work::Stage::Planned: break;
+        case work::Stage::Placed: text = tr("%1: placed; look").arg(text); break;
+        case work::Stage::TakenOut: text = tr("%1: taken out").arg(text); break;
+        case work::Stage::Rinsed: text = tr("%1: rinsed").arg(text); break;
+      }
+    if (now != state.end() && now->second.level) text = tr("%1; level %2 seen").arg(text).arg(*now->second.level);
+    QListWidgetItem* item = pieces_->item(row);
+    if (item->text() != text) item->setText(text);
+    item->setData(Qt::UserRole, QString::fromStdString(id));
+  }
+}
+
+void LogView::fillSide(const work::AppointmentLog& log, double now_s) {
+  const plan::Plan& plan = controller_.document();
+  QStringList first, bowls, last, odd;
+  for (const work::LookFirst& look : work::lookFirst(plan, log, now_s)) {
+    if (first.size() == kLookFirst) break;
+    first << tr("%1: %2").arg(pieceName(plan, look.piece), reasonText(look.reason));
+  }
+  for (const work::BowlTimer& bowl : work::bowlsAt(plan, log, now_s)) {
+    const QString name = tr("%1: bowl %2").arg(formulaName(plan, bowl.formula)).arg(bowl.number);
+    bowls << (!bowl.life_s                         ? tr("%1, mixed; how long it may be used is not typed from its leaflet").arg(name)
+              : bowl.say == work::Say::LifeOver ? tr("%1, %2 old: longer than it may be used. Mix a new one.").arg(name, clockText(bowl.age_s))
+                                                : tr("%1, %2 old; may be used for %3 more").arg(name, clockText(bowl.age_s), clockText(*bowl.life_s - bowl.age_s)));
+  }
+  for (auto event = log.events.rbegin(); event != log.events.rend() && last.size() < kLastTaps; ++event)
+    last << tr("%1  %2").arg(timeOf(*event), tapText(plan, *event));
+  for (const work::LogProblem& problem : work::problemsOf(plan, log)) odd << problemText(plan, problem);
+  const auto put = [](QLabel* label, const QStringList& lines, const QString& none) { label->setText(lines.isEmpty() ? none : lines.join(u'\n')); };
+  put(first_, first, tr("nothing is on the hair"));
+  put(bowls_, bowls, tr("none mixed yet"));
+  put(last_, last, tr("none yet"));
+  put(odd_, odd, tr("nothing"));
+}
+
+std::vector<plan::ItemId> LogView::chosen(const work::AppointmentLog& log, Tap tap) const {
+  const QListWidgetItem* item = pieces_->currentItem();
+  if (!item) return {};
+  const plan::Plan& plan = controller_.document();
+  const plan::ItemId lead = item->data(Qt::UserRole).toString().toStdString();
+  const auto* piece = plan.find<plan::Piece>(lead);
+  std::vector<plan::ItemId> all{lead};
+  if (!piece || scope_->current() == 0) return all;
+  for (const plan::ItemId& id : work::workOrder(plan, {}, work::OrderUse::AsPlanned)) {
+    const auto* other = plan.find<plan::Piece>(id);
+    const bool together = scope_->current() == 1 ? !piece->foil.empty() && other->foil == piece->foil
+                                                 : !piece->section.empty() && other->section == piece->section;
+    if (together && id != lead) all.push_back(id);
+  }
+  // A tap for many counts for those that it fits.
+  const auto state = work::stateAt(log, 1e18);
+  const auto fits = [&](const plan::ItemId& id) {
+    const auto now = state.find(id);
+    const work::Stage stage = now == state.end() ? work::Stage::Planned : now->second.stage;
+    switch (tap) {
+      case Tap::Placed: return stage == work::Stage::Planned;
+      case Tap::Looked:
+      case Tap::TakenOut: return stage == work::Stage::Placed;
+      case Tap::Rinsed: return stage == work::Stage::Placed || stage == work::Stage::TakenOut;
+      case Tap::BowlMixed: break;
+    }
+    return false;
+  };
+  std::vector<plan::ItemId> fitting;
+  std::copy_if(all.begin(), all.end(), std::back_inserter(fitting), fits);
+  return fitting.empty() ? std::vector<plan::ItemId>{lead} : fitting;
+}
+
+void LogView::tap(Tap which) {
+  const auto log = logNow();
+  if (!log) return;
+  work::LogEvent event;
+  event.tap = which;
+  event.who = who_->text().simplified().toStdString();
+  if (which == Tap::BowlMixed)
+    event.formula = bowl_->currentData().toString().toStdString();
+  else
+    event.pieces = chosen(*log, which);
+  if (which != Tap::BowlMixed && event.pieces.empty()) return;
+  if (which == Tap::Looked) {
+    event.level = level_->value();
+    event.pigment = pigment_->currentText().simplified().toStdString();
+  }
+  const work::AppointmentLog next = work::appended(*log, std::move(event), clock_());
+  keep(next);
+  if (which == Tap::Looked) {  // the next piece is judged anew
+    level_->setValue(std::nullopt);
+    pigment_->setCurrentIndex(-1);
+    pigment_->clearEditText();
+  }
+  if (which == Tap::Placed) goOn(next);
+}
+
+void LogView::keep(const work::AppointmentLog& log) {
+  const auto outcome = controller_.record(document::DocumentController::Record::Log, work::writeLog(log));
+  fill();
+  if (outcome == document::DocumentController::Outcome::Made) Q_EMIT tapped();
+}
+
+// Chooses the next piece that is not placed, from the chosen one on and round.
+void LogView::goOn(const work::AppointmentLog& log) {
+  std::vector<plan::ItemId> order;
+  for (int row = 0; row < pieces_->count(); ++row) order.push_back(pieces_->item(row)->data(Qt::UserRole).toString().toStdString());
+  const std::vector<plan::ItemId> left = work::notPlacedYet(log, order);
+  const int count = pieces_->count(), from = std::max(0, pieces_->currentRow());
+  for (int i = 0; i < count; ++i) {
+    const int row = (from + i) % count;
+    if (std::find(left.begin(), left.end(), order[static_cast<std::size_t>(row)]) == left.end()) continue;
+    pieces_->setCurrentRow(row);
+    return;
+  }
+}
+
+}  // namespace combdraft::appointment

@@ -1,0 +1,82 @@
+#pragma once
+// The appointment as it goes: large buttons for a gloved hand, what to look at
+// first, and the safety line. Every tap is in the plan at once (outside undo) and
+// `tapped` tells the window to bring it onto the disk. Nothing here makes a sound,
+// stops the hand or asks anything.
+#include <QComboBox>
+#include <QLabel>
+#include <QLineEdit>
+#include <QListWidget>
+#include <QPushButton>
+#include <QTimer>
+#include <QWidget>
+#include <array>
+#include <functional>
+#include <optional>
+
+#include "app/controls/number_field.h"
+#include "app/controls/segments.h"
+#include "app/document/document_controller.h"
+#include "engine/work/appointment_log.h"
+
+class QVBoxLayout;
+
+namespace combdraft::appointment {
+
+class LogView : public QWidget {
+  Q_OBJECT
+
+ public:
+  using Clock = std::function<work::TapClock()>;
+  /// The wall clock, the clock of this computer that cannot be set back, and a
+  /// name for this run of the program.
+  static Clock systemClock();
+
+  explicit LogView(document::DocumentController& controller, Clock clock = systemClock(), QWidget* parent = nullptr);
+
+  void fill();
+  QPushButton* button(work::Tap tap) { return buttons_[static_cast<std::size_t>(tap)]; }
+  QPushButton* takeBack() { return takeBack_; }
+  QListWidget* pieces() { return pieces_; }
+  controls::Segments* scope() { return scope_; }
+  controls::NumberField* level() { return level_; }
+  QLineEdit* who() { return who_; }
+  QString firstText() const { return first_->text(); }
+  QString lastText() const { return last_->text(); }
+  QString troubleText() const { return trouble_->isHidden() ? QString() : trouble_->text(); }
+  QString safetyText() const { return safety_->text(); }
+
+ Q_SIGNALS:
+  /// The log grew or a tap was taken back.
+  void tapped();
+
+ protected:
+  void showEvent(QShowEvent* event) override;
+  void hideEvent(QHideEvent* event) override;
+
+ private:
+  QWidget* buildButtons();
+  QWidget* buildSide();
+  void fillPieces(const work::AppointmentLog& log, double now_s);
+  void fillSide(const work::AppointmentLog& log, double now_s);
+  void tick();
+  std::optional<work::AppointmentLog> logNow();
+  std::vector<plan::ItemId> chosen(const work::AppointmentLog& log, work::Tap tap) const;
+  void tap(work::Tap tap);
+  void keep(const work::AppointmentLog& log);
+  void goOn(const work::AppointmentLog& log);
+
+  document::DocumentController& controller_;
+  const Clock clock_;
+  QTimer timer_;
+  std::array<QPushButton*, 5> buttons_{};
+  QPushButton* takeBack_;
+  QListWidget* pieces_;
+  controls::Segments* scope_;
+  controls::NumberField* level_;
+  QComboBox *pigment_, *bowl_;
+  QLineEdit* who_;
+  QLabel *safety_, *trouble_, *first_, *bowls_, *last_, *odd_;
+};
+
+}  // namespace combdraft::appointment

@@ -1,0 +1,273 @@
+#include "app/appointment/work_list_view.h"
+
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QScrollArea>
+#include <QShowEvent>
+#include <QVBoxLayout>
+#include <algorithm>
+#include <map>
+
+#include "app/appointment/work_words.h"
+#include "engine/base/number_text.h"
+#include "engine/plan/edits.h"
+
+namespace combdraft::appointment {
+namespace {
+
+constexpr int kAfterEdit_ms = 200;
+constexpr double kNarrowest_mm = 10, kWidest_mm = 1000;
+
+/// "90, 120" or "90 120" as widths; nothing when one is none.
+std::optional<std::vector<double>> widthsIn(const QString& text) {
+  std::vector<double> widths;
+  for (const QString& word : QString(text).replace(u';', u' ').replace(u',', u' ').split(u' ', Qt::SkipEmptyParts)) {
+    const auto width = parseNumber(word.toStdString());
+    if (!width || *width < kNarrowest_mm || *width > kWidest_mm) return std::nullopt;
+    widths.push_back(*width);
+  }
+  return widths;
+}
+
+QLabel* addPart(QVBoxLayout* column, const QString& title, QWidget* parent) {
+  auto* heading = new QLabel(title, parent);
+  QFont font = heading->font();
+  font.setWeight(QFont::DemiBold);
+  heading->setFont(font);
+  column->addWidget(heading);
+  auto* text = new QLabel(parent);
+  text->setWordWrap(true);
+  text->setAccessibleName(title);
+  text->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+  column->addWidget(text);
+  return text;
+}
+
+}  // namespace
+
+WorkListView::WorkListView(document::DocumentController& controller, QWidget* parent) : QWidget(parent), controller_(controller) {
+  auto* column = new QVBoxLayout(this);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->setSpacing(8);
+  buildTop(column);
+  summary_ = new QLabel(this);
+  summary_->setWordWrap(true);
+  column->addWidget(summary_);
+  strip_ = new TimelineStrip(this);
+  column->addWidget(strip_);
+  moment_ = new QLabel(this);
+  moment_->setProperty("soft", true);
+  moment_->setWordWrap(true);
+  column->addWidget(moment_);
+  connect(strip_, &TimelineStrip::momentChanged, this, [this] { moment_->setText(strip_->momentText()); });
+
+  auto* middle = new QHBoxLayout;
+  middle->setSpacing(14);
+  column->addLayout(middle, 1);
+  table_ = new QTableWidget(0, 4, this);
+  table_->setAccessibleName(tr("Steps of the appointment"));
+  table_->setHorizontalHeaderLabels({tr("from, min"), tr("hands"), tr("what"), tr("foil")});
+  table_->verticalHeader()->hide();
+  table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
+  table_->setSelectionBehavior(QAbstractItemView::SelectRows);
+  table_->setSelectionMode(QAbstractItemView::SingleSelection);
+  table_->setTabKeyNavigation(false);
+  table_->horizontalHeader()->setSectionResizeMode(2, QHeaderView::Stretch);
+  middle->addWidget(table_, 3);
+  middle->addWidget(buildSide(), 2);
+  connect(table_, &QTableWidget::currentCellChanged, this, [this](int row) {
+    const QTableWidgetItem* cell = row < 0 ? nullptr : table_->item(row, 0);
+    if (!cell) return;
+    const std::string piece = cell->data(Qt::UserRole).toString().toStdString();
+    strip_->setMoment(cell->data(Qt::UserRole + 1).toDouble());
+    if (controller_.document().find<plan::Piece>(piece)) controller_.select(document::Selection::one(piece));
+  });
+
+  later_.setSingleShot(true);
+  later_.setInterval(kAfterEdit_ms);
+  connect(&later_, &QTimer::timeout, this, &WorkListView::fill);
+  connect(&controller_, &document::DocumentController::changed, this, [this](const document::DocumentChange& change) {
+    if (isVisible() && change.kind != document::DocumentChange::Kind::Tentative) later_.start();
+  });
+}
+
+void WorkListView::buildTop(QVBoxLayout* column) {
+  auto* row = new QHBoxLayout;
+  row->setSpacing(14);
+  column->addLayout(row);
+  order_ = new controls::Segments(tr("Order"), {{tr("As numbered"), tr("The order of the numbers on the sheet"), {}},
+                                                {tr("By rule"), tr("Slow hair first, fine hair at the front hairline last"), {}}}, this);
+  order_->setCurrent(0);
+  row->addWidget(order_);
+  useOrder_ = new QPushButton(tr("Number the pieces so"), this);
+  useOrder_->setToolTip(tr("Gives the pieces this order on the sheet; one undo takes it back"));
+  row->addWidget(useOrder_);
+  connect(useOrder_, &QPushButton::clicked, this, &WorkListView::numberPieces);
+  pairs_ = new controls::Segments(tr("Hands"), {{tr("One pair of hands"), {}, {}}, {tr("Two"), tr("Two people place at the same time"), {}}}, this);
+  pairs_->setCurrent(0);
+  row->addWidget(pairs_);
+  row->addStretch(1);
+  auto* second = new QHBoxLayout;
+  second->setSpacing(14);
+  column->addLayout(second);
+  foils_ = new controls::TextField({tr("Your foil widths, mm"), tr("none typed: counted only"), tr("With commas; each piece gets the narrowest that is wide enough"), 80}, this);
+  foils_->setCheck([](const QString& text) {
+    return widthsIn(text) ? QString() : tr("Widths of %1 to %2 mm with commas between.").arg(kNarrowest_mm).arg(kWidest_mm);
+  });
+  second->addWidget(foils_, 1);
+  controls::NumberFieldSpec spec;
+  spec.label = tr("Look every");
+  spec.unit = tr("min");
+  spec.low = 1;
+  spec.high = 240;
+  spec.mayBeEmpty = true;
+  spec.emptyText = tr("when the last is in");
+  spec.tip = tr("A round of looking while placing goes on, as you work");
+  lookEvery_ = new controls::NumberField(spec, this);
+  second->addWidget(lookEvery_, 1);
+  connect(order_, &controls::Segments::chosen, this, [this](int i) {
+    order_->setCurrent(i);
+    fill();
+  });
+  connect(pairs_, &controls::Segments::chosen, this, [this](int i) {
+    pairs_->setCurrent(i);
+    fill();
+  });
+  connect(foils_, &controls::TextField::edited, this, [this](const QString& text) {
+    foils_mm_ = widthsIn(text).value_or(std::vector<double>());
+    foils_->setText(text);
+    fill();
+  });
+  connect(lookEvery_, &controls::NumberField::edited, this, [this](std::optional<double> value) {
+    lookEvery_->setValue(value);
+    fill();
+  });
+}
+
+QWidget* WorkListView::buildSide() {
+  auto* scroll = new QScrollArea(this);
+  scroll->setWidgetResizable(true);
+  scroll->setFrameShape(QFrame::NoFrame);
+  auto* side = new QWidget(scroll);
+  auto* column = new QVBoxLayout(side);
+  column->setContentsMargins(0, 0, 6, 0);
+  column->setSpacing(5);
+  bowls_ = addPart(column, tr("Bowls"), side);
+  foilCounts_ = addPart(column, tr("Foils and hair"), side);
+  notes_ = addPart(column, tr("Needs a look"), side);
+  savings_ = addPart(column, tr("Would save time, and changes the look: see it first"), side);
+  auto* caution = new QLabel(firstCome() + u'\n' + safetyLine(), side);
+  caution->setWordWrap(true);
+  caution->setProperty("caution", true);
+  column->addWidget(caution);
+  column->addStretch(1);
+  scroll->setWidget(side);
+  return scroll;
+}
+
+work::WorkSettings WorkListView::settings() const {
+  work::WorkSettings settings;
+  settings.order = order_->current() == 1 ? work::OrderUse::ByRule : work::OrderUse::AsPlanned;
+  settings.pairs = pairs_->current() == 1 ? 2 : 1;
+  settings.foils_mm = foils_mm_;
+  settings.lookEvery_min = lookEvery_->value();
+  settings.locks = 20'000;
+  return settings;
+}
+
+void WorkListView::showEvent(QShowEvent* event) {
+  QWidget::showEvent(event);
+  fill();
+}
+
+void WorkListView::fill() {
+  later_.stop();
+  const plan::Plan& plan = controller_.document();
+  const Result<work::WorkList> made = work::workListOf(plan, settings());
+  list_.reset();
+  if (made) list_ = *made;
+  const bool any = list_ && !list_->order.empty();
+  useOrder_->setEnabled(any && order_->current() == 1);
+  table_->setVisible(any);
+  strip_->setVisible(any);
+  moment_->setVisible(any);
+  if (!any) {
+    summary_->setText(made ? tr("No piece is lightened or deepened yet. Draw pieces on the sheet; their order, foils and bowls then stand here.")
+                           : tr("The head's measures do not fit together; look at the head card."));
+    table_->setRowCount(0);
+    for (QLabel* label : {bowls_, foilCounts_, notes_, savings_}) label->clear();
+    return;
+  }
+  const work::Timeline& line = list_->timeline;
+  summary_->setText(tr("%1 pieces; the last is in after %2 min, work in all %3 min and %4 min in reserve, by your own speeds. "
+                       "How long the product stays on the hair is not in it: that is seen, not planned.")
+                        .arg(list_->order.size())
+                        .arg(minutes(line.lastIn_min), minutes(line.total_min), minutes(line.reserve_min)));
+  strip_->show(plan, line, pairs_->current() == 1 ? 2 : 1);
+  moment_->setText(strip_->momentText());
+  fillTable(plan);
+  fillSide(plan);
+}
+
+void WorkListView::fillTable(const plan::Plan& plan) {
+  const QSignalBlocker quiet(table_);
+  const auto& steps = list_->timeline.steps;
+  table_->setRowCount(static_cast<int>(steps.size()));
+  for (int row = 0; row < table_->rowCount(); ++row) {
+    const work::Step& step = steps[static_cast<std::size_t>(row)];
+    const auto* piece = plan.find<plan::Piece>(step.piece);
+    const QString foil = piece && step.kind == work::StepKind::Place ? QString::fromStdString(piece->foil) : QString();
+    const QString cells[] = {step.kind == work::StepKind::CombOut ? QString() : minutes(step.from_min), QString::number(step.pair + 1),
+                             stepText(plan, list_->timeline, step), foil};
+    for (int column = 0; column < 4; ++column) {
+      auto* cell = new QTableWidgetItem(cells[column]);
+      cell->setData(Qt::UserRole, QString::fromStdString(step.piece));
+      cell->setData(Qt::UserRole + 1, step.to_min);
+      table_->setItem(row, column, cell);
+    }
+  }
+  table_->resizeColumnToContents(0);
+  table_->resizeColumnToContents(1);
+}
+
+void WorkListView::fillSide(const plan::Plan& plan) {
+  QStringList bowls, counts, notes, savings;
+  for (std::size_t i = 0; i < list_->timeline.bowls.size(); ++i) {
+    const work::Bowl& bowl = list_->timeline.bowls[i];
+    bowls << tr("%1, at %2 min, %3 pieces: %4")
+                 .arg(bowlName(plan, bowl), minutes(bowl.mixFrom_min)).arg(bowl.pieces.size()).arg(gramsText(list_->bowls[i]));
+  }
+  bowls << tr("Grams by your own factor: weigh what is left, and the next head is nearer.");
+  const work::Amounts& amounts = list_->amounts;
+  std::map<double, int> widths;
+  int unsized = 0;
+  for (const work::FoilNeed& foil : amounts.foils) foil.width_mm ? ++widths[*foil.width_mm] : ++unsized;
+  for (const auto& [width, count] : widths) counts << tr("%1 foils of %2 mm").arg(count).arg(width);
+  if (unsized > 0) counts << (widths.empty() ? tr("%1 foils").arg(unsized) : tr("%1 foils that no width of yours is wide enough for").arg(unsized));
+  if (!amounts.films.empty()) counts << tr("%1 films").arg(amounts.films.size());
+  if (amounts.openAir > 0) counts << tr("%1 pieces in open air").arg(amounts.openAir);
+  counts << tr("%1 hairs, %2 g of hair taken").arg(QString::fromStdString(numberText(amounts.hairs, 0)), QString::fromStdString(numberText(amounts.hair_g, 0)));
+  for (const work::WorkNote& note : list_->notes) notes << noteText(plan, note);
+  if (notes.isEmpty()) notes << tr("Nothing was found, which is no promise.");
+  constexpr std::size_t kMost = 5;
+  const auto found = work::savingsOf(plan, settings(), *list_);
+  for (std::size_t i = 0; i < std::min(kMost, found.size()); ++i) savings << savingText(plan, found[i]);
+  bowls_->setText(bowls.join(u'\n'));
+  foilCounts_->setText(counts.join(u'\n'));
+  notes_->setText(notes.join(u'\n'));
+  savings_->setText(savings.isEmpty() ? tr("nothing of half a minute or more") : savings.join(u'\n'));
+}
+
+QString WorkListView::sideText() const {
+  return QStringList{bowls_->text(), foilCounts_->text(), notes_->text(), savings_->text()}.join(u'\n');
+}
+
+void WorkListView::numberPieces() {
+  const plan::Plan& plan = controller_.document();
+  controller_.edit(plan::applied(plan, plan::renumber(plan, plan.info().activeChoice, work::workOrder(plan, {}, work::OrderUse::ByRule))),
+                   tr("Number the pieces by pace of hair"));
+  order_->setCurrent(0);
+  fill();
+}
+
+}  // namespace combdraft::appointment

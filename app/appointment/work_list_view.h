@@ -1,0 +1,66 @@
+#pragma once
+// The work list before the appointment: order, strip, bowls, foils, what needs a
+// look and what would save time. Worked out while it is shown, from the plan and
+// what is typed here; nothing is changed but by the one button that numbers pieces.
+#include <QLabel>
+#include <QPushButton>
+#include <QTableWidget>
+#include <QTimer>
+#include <QWidget>
+#include <optional>
+
+#include "app/appointment/timeline_strip.h"
+#include "app/controls/number_field.h"
+#include "app/controls/segments.h"
+#include "app/controls/text_field.h"
+#include "app/document/document_controller.h"
+#include "engine/work/work_list.h"
+
+class QVBoxLayout;
+
+namespace combdraft::appointment {
+
+class WorkListView : public QWidget {
+  Q_OBJECT
+
+ public:
+  explicit WorkListView(document::DocumentController& controller, QWidget* parent = nullptr);
+
+  /// Works the list out now, and again after each change while it is in view.
+  void fill();
+  const std::optional<work::WorkList>& list() const { return list_; }
+  QTableWidget* table() { return table_; }
+  TimelineStrip* strip() { return strip_; }
+  controls::Segments* order() { return order_; }
+  controls::Segments* pairs() { return pairs_; }
+  controls::TextField* foils() { return foils_; }
+  controls::NumberField* lookEvery() { return lookEvery_; }
+  QPushButton* useOrder() { return useOrder_; }
+  /// What stands at the side, as text: bowls, foils, notes, savings.
+  QString sideText() const;
+
+ protected:
+  void showEvent(QShowEvent* event) override;
+
+ private:
+  void buildTop(QVBoxLayout* column);
+  QWidget* buildSide();
+  work::WorkSettings settings() const;
+  void fillTable(const plan::Plan& plan);
+  void fillSide(const plan::Plan& plan);
+  void numberPieces();
+
+  document::DocumentController& controller_;
+  QTimer later_;
+  std::optional<work::WorkList> list_;
+  std::vector<double> foils_mm_;
+  controls::Segments *order_, *pairs_;
+  controls::TextField* foils_;
+  controls::NumberField* lookEvery_;
+  QPushButton* useOrder_;
+  QLabel *summary_, *moment_, *bowls_, *foilCounts_, *notes_, *savings_;
+  TimelineStrip* strip_;
+  QTableWidget* table_;
+};
+
+}  // namespace combdraft::appointment

@@ -1,0 +1,44 @@
+#pragma once
+// The sentences of an appointment: what the engine found, in the words of the
+// window. Before a typed limit they say look, at it they say take it out.
+#include <QString>
+#include <QStringList>
+
+#include "engine/plan/plan.h"
+#include "engine/work/appointment_log.h"
+#include "engine/work/work_list.h"
+
+namespace combdraft::appointment {
+
+/// "piece 7", or its label.
+QString pieceName(const plan::Plan& plan, const plan::ItemId& id);
+/// "A, lightener"; "no formula named" for "" and for one that is gone.
+QString formulaName(const plan::Plan& plan, const plan::ItemId& id);
+/// "section 2", its label, or "in no section".
+QString sectionName(const plan::Plan& plan, const plan::ItemId& id);
+QString bowlName(const plan::Plan& plan, const work::Bowl& bowl);
+/// "12.5"
+QString minutes(double value);
+/// "4:07", "1:02:11"; below 0 as 0.
+QString clockText(double seconds);
+
+QString noteText(const plan::Plan& plan, const work::WorkNote& note);
+QString savingText(const plan::Plan& plan, const work::Saving& saving);
+/// "mix A, bowl 2", "place piece 7 from A, bowl 2; product 4.5 min old"
+QString stepText(const plan::Plan& plan, const work::Timeline& timeline, const work::Step& step);
+/// "80 g: powder 26.7 g, developer 53.3 g"; the total and where the parts are typed, without them.
+QString gramsText(const work::BowlGrams& grams);
+
+QString tapName(work::Tap tap);
+/// "placed: piece 1, piece 2"
+QString tapText(const plan::Plan& plan, const work::LogEvent& event);
+QString problemText(const plan::Plan& plan, const work::LogProblem& problem);
+QString reasonText(work::LookReason reason);
+/// Of a piece with a typed limit.
+QString timerText(const work::PieceTimer& timer);
+
+/// Always in view while hair is under product.
+QString safetyLine();
+QString firstCome();  ///< maker's directions, local rules, licence
+
+}  // namespace combdraft::appointment

@@ -1,0 +1,43 @@
+#pragma once
+// What a client is told about a look: three readings, each from ... to ... with
+// one sentence, and what stays dark. No words of technique, no promise.
+#include <QString>
+#include <optional>
+
+#include "engine/look/look.h"
+#include "engine/look/regrowth.h"
+
+namespace combdraft::chair {
+
+struct PlainReading {
+  QString title;     ///< "How light"
+  QString value;     ///< "6.1 to 7.0"; "" while nothing is known
+  QString sentence;
+};
+
+/// The same look if the hair lightens less, as planned and more. The ends may
+/// be missing; they come later.
+struct LookSpan {
+  std::shared_ptr<const look::Readings> less, planned, more;
+};
+struct LevelSpan {
+  double planned = 0, low = 0, high = 0;  ///< levels
+};
+/// How light the whole look is; nothing without the planned reading.
+std::optional<LevelSpan> levelSpan(const LookSpan& span);
+
+/// `today` may be null.
+PlainReading howLight(const LookSpan& span, const look::Readings* today);
+/// Between light and dark hair, in steps of one level.
+PlainReading howMuchDifference(const LookSpan& span);
+/// Nothing: not yet worked out.
+PlainReading weeksUntilRegrowth(const std::optional<look::Regrowth>& regrowth);
+/// One sentence; "" without a reading.
+QString whatStaysDark(const look::Readings* planned);
+
+/// "dark blond": what a level is called, from "black" to "lightest blond" [common practice].
+QString levelWord(double level);
+/// "not a promise", as it stands under every picture.
+QString promiseLine();
+
+}  // namespace combdraft::chair

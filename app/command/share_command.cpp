@@ -1,0 +1,25 @@
+#include <iostream>
+#include <random>
+
+#include "app/command/commands.h"
+#include "engine/plan/plan_file.h"
+#include "engine/plan/share.h"
+
+namespace combdraft::command {
+
+Outcome runShare(const ShareCommand& command) {
+  plan::Disk disk;
+  // A file that is there would stay beside the copy as its previous version.
+  if (disk.kindOf(command.out) != plan::FileKind::Missing)
+    return complain(Error{ErrorCode::FileUnwritable, {}, {"a file of that name is there", "a new name"}, command.out});
+  const Result<plan::Plan> plan = plan::loadPlan(command.plan);
+  if (!plan) return complain(plan.error());
+  std::random_device random;
+  const std::uint64_t number = (std::uint64_t{random()} << 32) | random();
+  if (const Result<void> saved = plan::savePlan(command.out, plan::sharedCopy(*plan, number)); !saved) return complain(saved.error());
+  std::cout << command.out << ": the drawing alone: no client data, notes, photos, agreed picture, visits or log. Its title goes along: "
+            << plan->info().title << '\n';
+  return Outcome::Fine;
+}
+
+}  // namespace combdraft::command

@@ -1,0 +1,40 @@
+// The window's part that works: the appointment's page and its log on the disk.
+#include <QStackedWidget>
+
+#include "app/appointment/appointment_page.h"
+#include "app/desk/main_window.h"
+#include "app/desk/message_bar.h"
+
+namespace combdraft::desk {
+namespace {
+
+const QString kTopic = QStringLiteral("appointment");
+
+}  // namespace
+
+void MainWindow::declareAppointmentActions() {
+  using appointment::AppointmentPage;
+  const auto show = [this](AppointmentPage::View view) {
+    turnTo(Page::Appointment);
+    appointment_->turnTo(view);
+  };
+  const Condition shown = whilePlanShown();
+  actions_.add({QStringLiteral("appointment.workList"), tr("&Work list…"), tr("Order, bowls, foils and minutes of this placement"),
+                QKeySequence(Qt::CTRL | Qt::Key_L), {}, [show] { show(AppointmentPage::View::WorkList); }, shown, {}, tr("Work list")});
+  actions_.add({QStringLiteral("appointment.log"), tr("Appointment &log…"), tr("What is placed, looked at, taken out and rinsed, as it happens"),
+                QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_L), {}, [show] { show(AppointmentPage::View::Log); }, shown, {}, tr("Log")});
+}
+
+void MainWindow::connectAppointment() {
+  connect(appointment_, &appointment::AppointmentPage::left, this, [this] { turnBack(); });
+  // A tap is on the disk before the next one can come, whatever happens then.
+  connect(appointment_, &appointment::AppointmentPage::tapped, this, [this] {
+    if (recovery_.writeNow() == store::Recovery::Written::No)
+      messages_->say({Message::Kind::Caution,
+                      tr("The last tap is in the plan but not on the disk yet. It is tried again; note times on paper until this message goes."), {}, kTopic});
+    else
+      messages_->clear(kTopic);
+  });
+}
+
+}  // namespace combdraft::desk

@@ -1,0 +1,256 @@
+// The window's part that stands beside a plan: the client it belongs to, handing over,
+// deleting, and a copy of the plan without any of it. No title, dialog or message names
+// a person.
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QRandomGenerator>
+#include <QStackedWidget>
+#include <QStandardPaths>
+#include <QThread>
+
+#include "app/cards/consultation_card.h"
+#include "app/cards/consultation_client.h"
+#include "app/cards/consultation_visits.h"
+#include "app/desk/card_column.h"
+#include "app/desk/clients_page.h"
+#include "app/desk/error_text.h"
+#include "app/desk/main_window.h"
+#include "app/desk/message_bar.h"
+#include "app/desk/preferences_page.h"
+#include "app/store/client_export.h"
+#include "app/store/client_removal.h"
+#include "app/store/plan_store.h"
+#include "engine/plan/share.h"
+
+namespace combdraft::desk {
+namespace {
+
+const QString kClient = QStringLiteral("client");
+constexpr int kMostRecoveryWait_ms = 3000;
+
+}  // namespace
+
+void MainWindow::declareClientActions() {
+  const Condition working = whileWorking();
+  using CardPage = cards::ConsultationCard::Page;
+  const auto card = [this](CardPage page) {
+    cards_->turnTo(CardColumn::Card::Consultation);
+    cards_->consultationCard()->turnTo(page);
+    actions_.refresh();
+  };
+  actions_.add({QStringLiteral("view.consultationCard"), tr("Co&nsultation"),
+                tr("What the client wants, what to ask, tests, visits; kept apart from the plan"), QKeySequence(Qt::CTRL | Qt::Key_U),
+                QStringLiteral("consultation"),
+                [this] {
+                  cards_->turnTo(CardColumn::Card::Consultation);
+                  actions_.refresh();
+                },
+                working, [this] { return cards_->current() == CardColumn::Card::Consultation; }, tr("Client")});
+  actions_.add({QStringLiteral("client.photo"), tr("Add &photos…"), tr("Photos of what the client likes and does not like, beside the plan"), {}, {},
+                [this, card] {
+                  card(CardPage::Wishes);
+                  addPhotos();
+                },
+                {[this, working] {
+                  const auto& keeper = cards_->consultationCard()->keeper();
+                  return working() && keeper && keeper->mayEdit() && store::hasConsent(keeper->file());
+                }, tr("Open a plan and write the client's consent down first")}});
+  const Condition kept{[this, working] {
+                         const auto& keeper = cards_->consultationCard()->keeper();
+                         return working() && keeper && !store::isEmpty(keeper->file());
+                       },
+                       tr("Nothing is kept of a client yet")};
+  actions_.add({QStringLiteral("client.handOver"), tr("&Hand over what is kept…"), tr("A folder that the client can read: text, JSON and photos"), {}, {},
+                [this] { handOver(cards_->consultationCard()->keeper()); }, kept});
+  actions_.add({QStringLiteral("client.delete"), tr("&Delete this client…"), tr("Turns to where all that is kept of this client can be deleted"), {}, {},
+                [this, card] {
+                  card(CardPage::Client);
+                  cards_->consultationCard()->client()->remove()->ask()->setFocus();
+                },
+                kept});
+  actions_.add({QStringLiteral("client.list"), tr("&Clients…"), tr("All clients that are kept; shows their names, so turn the screen away from others"),
+                {}, {}, [this] { turnTo(Page::Clients); }});
+  actions_.add({QStringLiteral("file.shareCopy"), tr("Share a cop&y…"), tr("A copy to hand on: the drawing without client, notes, photos and log"), {}, {},
+                [this] { shareCopy(); }, whilePlanShown()});
+}
+
+void MainWindow::connectClient() {
+  cards::ConsultationCard* card = cards_->consultationCard();
+  connect(&controller_, &document::DocumentController::changed, this, [this](const document::DocumentChange& change) {
+    if (change.kind == document::DocumentChange::Kind::Replaced) followClient();
+  });
+  connect(card, &cards::ConsultationCard::photosWanted, this, &MainWindow::addPhotos);
+  connect(card, &cards::ConsultationCard::exportWanted, this, [this] { handOver(cards_->consultationCard()->keeper()); });
+  connect(card, &cards::ConsultationCard::removeWanted, this,
+          [this] { removeClient(cards_->consultationCard()->keeper(), store::PlanFiles::Stay); });
+  connect(card, &cards::ConsultationCard::removeWithPlanWanted, this,
+          [this] { removeClient(cards_->consultationCard()->keeper(), store::PlanFiles::GoToo); });
+  connect(card, &cards::ConsultationCard::clientChosen, this, &MainWindow::joinClient);
+  connect(clients_, &ClientsPage::done, this, [this] { turnBack(); });
+  connect(clients_, &ClientsPage::keepWanted, this, [this](quint64 number) {
+    const auto keeper = store::ClientKeeper::of(places_.clientsFolder, number);
+    keeper->edit([](store::ClientFile& file) { file.kept = QDate::currentDate().toString(Qt::ISODate).toStdString(); });
+    if (const auto written = keeper->writeNow(); !written) tellError(errorText(written.error()));
+    fillClients();
+  });
+  connect(clients_, &ClientsPage::handOverWanted, this, [this](quint64 number) { handOver(store::ClientKeeper::of(places_.clientsFolder, number)); });
+  connect(clients_, &ClientsPage::removeWanted, this, [this](quint64 number) {
+    removeClient(store::ClientKeeper::of(places_.clientsFolder, number), store::PlanFiles::Stay);
+    fillClients();
+  });
+  connect(preferences_, &PreferencesPage::policyChanged, this, [this](const store::ClientPolicy& policy) {
+    settings_.setClientPolicy(policy);
+    for (MainWindow* window : allWindows()) window->takePreferences();
+  });
+}
+
+void MainWindow::followClient() {
+  const bool isNone = controller_.file().path.isEmpty() && !controller_.isModified();
+  const std::uint64_t number = controller_.document().info().number;
+  showClient(isNone ? nullptr
+                    : store::ClientKeeper::of(places_.clientsFolder, store::clientOfPlan(places_.clientsFolder, number)));
+}
+
+void MainWindow::showClient(std::shared_ptr<store::ClientKeeper> keeper) {
+  cards::ConsultationCard* card = cards_->consultationCard();
+  if (card->keeper() == keeper) return;
+  if (card->keeper()) disconnect(card->keeper().get(), nullptr, this, nullptr);
+  messages_->clear(kClient);
+  if (keeper) {
+    using store::ClientKeeper;
+    connect(keeper.get(), &ClientKeeper::changed, this, [this] { actions_.refresh(); });
+    connect(keeper.get(), &ClientKeeper::failed, this, [this](const QString& why) {
+      messages_->say({Message::Kind::Caution, tr("What you typed about the client could not be kept yet: %1. It is tried again.").arg(why), {}, kClient});
+    });
+    connect(keeper.get(), &ClientKeeper::written, this, [this] { messages_->clear(kClient); });
+    connect(keeper.get(), &ClientKeeper::photoRefused, this, [this](const QString&, const Error& error) {
+      messages_->say({Message::Kind::Caution, tr("The photo was not added: %1").arg(errorText(error)), {}, QStringLiteral("photo")});
+    });
+  }
+  card->setKeeper(std::move(keeper));
+  actions_.refresh();
+}
+
+void MainWindow::joinClient(quint64 number) {
+  const auto keeper = store::ClientKeeper::of(places_.clientsFolder, number);
+  if (!keeper->mayEdit()) return tellError(keeper->trouble());
+  keeper->edit([this](store::ClientFile& file) { file.visits.push_back(cards::visitToday(controller_)); });
+  if (const auto written = keeper->writeNow(); !written) return tellError(errorText(written.error()));
+  showClient(keeper);
+  cards_->consultationCard()->turnTo(cards::ConsultationCard::Page::Visits);
+}
+
+void MainWindow::addPhotos() {
+  // Not where plans are: the folder's name is nobody's business, and is not remembered.
+  auto* dialog = new QFileDialog(this, tr("Add photos beside “%1”").arg(store::shownTitle(controller_.document(), controller_.file().path)),
+                                 QStandardPaths::writableLocation(QStandardPaths::PicturesLocation),
+                                 tr("Photos (*.jpg *.jpeg *.png *.webp);;All files (*)"));
+  dialog->setObjectName(QStringLiteral("addPhotos"));
+  dialog->setAttribute(Qt::WA_DeleteOnClose);
+  dialog->setFileMode(QFileDialog::ExistingFiles);
+  connect(dialog, &QFileDialog::filesSelected, this, [this](const QStringList& paths) {
+    if (const auto& keeper = cards_->consultationCard()->keeper()) keeper->addPhotos(paths, store::PhotoOf::Wanted);
+  });
+  dialog->open();
+}
+
+void MainWindow::handOver(const std::shared_ptr<store::ClientKeeper>& keeper) {
+  if (!keeper) return;
+  auto* dialog = new QFileDialog(this, tr("A new folder for what is kept"), QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation));
+  dialog->setObjectName(QStringLiteral("handOver"));
+  dialog->setAttribute(Qt::WA_DeleteOnClose);
+  dialog->setAcceptMode(QFileDialog::AcceptSave);
+  dialog->selectFile(tr("what-is-kept"));
+  connect(dialog, &QFileDialog::fileSelected, this, [this, keeper](const QString& path) {
+    if (const auto written = keeper->writeNow(); !written) return tellError(errorText(written.error()));
+    plan::Disk disk;
+    const Result<QStringList> missing = store::exportClient(keeper->file(), keeper->folder(), path, disk);
+    if (!missing) return tellError(errorText(missing.error()));
+    const QString name = QFileInfo(path).fileName();
+    messages_->say({missing->isEmpty() ? Message::Kind::News : Message::Kind::Caution,
+                    missing->isEmpty() ? tr("What is kept of the client stands in %1: text, JSON and photos. It is a copy that this program does not look after.").arg(name)
+                                       : tr("What is kept of the client stands in %1; %2 photos are missing, since their files could not be read.").arg(name).arg(missing->size()),
+                    {}, QStringLiteral("file")});
+  });
+  dialog->open();
+}
+
+void MainWindow::removeClient(const std::shared_ptr<store::ClientKeeper>& keeper, store::PlanFiles files) {
+  if (!keeper) return;
+  const bool isShown = keeper == cards_->consultationCard()->keeper();
+  std::set<std::uint64_t> numbers = store::planNumbersOf(keeper->file());
+  if (isShown) numbers.insert(controller_.document().info().number);
+  for (const MainWindow* window : allWindows())
+    if (window != this && window->isVisible() && window->cards_->consultationCard()->keeper() == keeper)
+      return tellError(tr("A plan of this client is open in another window: close it first, so that nothing of it stays."));
+  if (const Result<void> removed = keeper->remove(); !removed) return tellError(errorText(removed.error()));
+
+  store::Gone gone;
+  QStringList paths;
+  for (const store::RecentPlan& plan : settings_.recent()) paths << plan.path;
+  const QString open = controller_.file().path;
+  if (!open.isEmpty() && !paths.contains(open)) paths << open;
+  if (isShown && files == store::PlanFiles::GoToo) {
+    const std::uint64_t number = controller_.document().info().number;
+    controller_.replace(plan::Plan::fresh(1), {});
+    planLock_.giveBack();
+    recovery_.close();
+    for (int waited = 0; !recovery_.folder().isEmpty() && waited < kMostRecoveryWait_ms; waited += 10) QThread::msleep(10);
+    store::removeBeside({open}, {number}, store::PlanFiles::GoToo, gone);
+    settings_.removeRecent(open);
+    turnTo(Page::Start);
+  }
+  store::removeBeside(paths, numbers, store::PlanFiles::Stay, gone);
+  store::removeSnapshots(recoveryRoot_, numbers, gone);
+  // What this window keeps is the plan as it is now, which stays.
+  gone.notRemoved.removeAll(recovery_.folder());
+  if (pages_->currentIndex() == static_cast<int>(Page::Start)) showStart();
+  actions_.refresh();
+  if (gone.notRemoved.isEmpty())
+    messages_->say({Message::Kind::News,
+                    gone.plans ? tr("Deleted: all that was kept of the client, and the plan. Copies that you made elsewhere stay.")
+                               : tr("Deleted: all that was kept of the client. The plan is still here; copies that you made elsewhere stay too."),
+                    {}, kClient});
+  else
+    messages_->say({Message::Kind::Caution,
+                    tr("All that was typed about the client is deleted. Earlier versions of the plan could not be, %1 of them: they may be open in another program. Close it and delete again.")
+                        .arg(gone.notRemoved.size()),
+                    {}, kClient});
+}
+
+void MainWindow::fillClients() { clients_->fill(store::findClients(places_.clientsFolder), settings_.clientPolicy()); }
+
+void MainWindow::offerRetention() {
+  const store::ClientPolicy policy = settings_.clientPolicy();
+  if (policy.keep_months == 0) return;
+  int over = 0;
+  for (const store::ClientEntry& client : store::findClients(places_.clientsFolder)) over += store::isOverKept(client.file, policy, QDate::currentDate());
+  if (over == 0) return;
+  messages_->say({Message::Kind::News,
+                  tr("Kept of clients for longer than the %1 months that you set: %2. Nothing is deleted by itself.").arg(policy.keep_months).arg(over),
+                  {{tr("Decide"), [this] { turnTo(Page::Clients); }}, {tr("Later"), {}}},
+                  QStringLiteral("retention")});
+}
+
+void MainWindow::shareCopy() {
+  auto* dialog = new QFileDialog(this, tr("Share a copy of the plan"), settings_.lastFolder(), tr("Plans (*.json);;All files (*)"));
+  dialog->setObjectName(QStringLiteral("shareCopy"));
+  dialog->setAttribute(Qt::WA_DeleteOnClose);
+  dialog->setAcceptMode(QFileDialog::AcceptSave);
+  dialog->setOption(QFileDialog::DontConfirmOverwrite);  // it is refused below
+  dialog->setDefaultSuffix(QStringLiteral("json"));
+  dialog->selectFile(QStringLiteral("shared-copy.json"));
+  connect(dialog, &QFileDialog::fileSelected, this, [this](const QString& path) {
+    if (QFileInfo::exists(path))
+      return tellError(tr("%1 is there already, and its earlier version would stay beside the copy. Choose a new name.").arg(QFileInfo(path).fileName()));
+    const plan::Plan copy = plan::sharedCopy(controller_.document(), QRandomGenerator::system()->generate64());
+    if (const auto saved = store::savePlan(copy, path); !saved) return tellError(tr("Not saved: %1").arg(errorText(saved.error())));
+    messages_->say({Message::Kind::News,
+                    tr("%1 holds the drawing alone: no client data, notes, photos, agreed picture, visits or log. Its title goes along: “%2”.")
+                        .arg(QFileInfo(path).fileName(), store::shownTitle(copy, path)),
+                    {}, QStringLiteral("file")});
+  });
+  dialog->open();
+}
+
+}  // namespace combdraft::desk

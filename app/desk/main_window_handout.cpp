@@ -1,0 +1,58 @@
+// The window's part that prints: the composer's page, its commands and what it says.
+#include <QStackedWidget>
+
+#include "app/desk/error_text.h"
+#include "app/desk/main_window.h"
+#include "app/desk/message_bar.h"
+#include "app/handout/composer_page.h"
+
+namespace combdraft::desk {
+namespace {
+
+const QString kTopic = QStringLiteral("handout");
+
+}  // namespace
+
+Condition MainWindow::whilePlanShown() const {
+  return {[this] {
+            const auto page = static_cast<Page>(pages_->currentIndex());
+            return page == Page::Work || page == Page::Handout || page == Page::Appointment;
+          },
+          tr("Open or begin a plan first")};
+}
+
+void MainWindow::declareHandoutActions() {
+  const Condition shown = whilePlanShown();
+  const auto show = [this](handout::DocumentKind kind) {
+    turnTo(Page::Handout);
+    composer_->showDocument(kind);
+  };
+  actions_.add({QStringLiteral("handout.show"), tr("&Handout…"), tr("The printed lesson: choose its parts, type its texts, see its pages"),
+                QKeySequence(Qt::CTRL | Qt::Key_H), {}, [show] { show(handout::DocumentKind::Handout); }, shown, {}, tr("Handout")});
+  actions_.add({QStringLiteral("handout.recordCard"), tr("&Record card…"), tr("Everything that is needed to do it again, as pages"),
+                QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_R), {}, [show] { show(handout::DocumentKind::RecordCard); }, shown, {}, tr("Record card")});
+  actions_.add({QStringLiteral("handout.clientPage"), tr("&Client's page…"), tr("One page for the client: the picture, what to expect, how to look after it"),
+                {}, {}, [show] { show(handout::DocumentKind::ClientPage); }, shown, {}, tr("Client's page")});
+  const Condition onPage{[this] { return pages_->currentIndex() == static_cast<int>(Page::Handout); }, tr("Open Handout, Record card or Client's page first")};
+  actions_.add({QStringLiteral("handout.save"), tr("Save the &pages as…"), tr("Write the pages as PDF, or as SVG or PNG with a file for each"),
+                {}, {}, [this] { composer_->saveAs(); }, onPage});
+  actions_.add({QStringLiteral("handout.print"), tr("Pr&int the pages…"), tr("Choose a printer for the pages that are shown"),
+                QKeySequence::Print, {}, [this] { composer_->print(); }, onPage});
+  actions_.add({QStringLiteral("handout.preview"), tr("Print pre&view…"), tr("See the pages as the printer will set them"),
+                {}, {}, [this] { composer_->previewPrint(); }, onPage});
+}
+
+void MainWindow::connectHandout() {
+  using handout::ComposerPage;
+  connect(composer_, &ComposerPage::done, this, [this] { turnBack(); });
+  connect(composer_, &ComposerPage::news, this, [this](const QString& text) { messages_->say({Message::Kind::News, text, {}, kTopic}); });
+  connect(composer_, &ComposerPage::trouble, this, [this](const Error& error) {
+    messages_->say({Message::Kind::Caution, tr("The pages were not written: %1").arg(errorText(error)), {}, kTopic});
+  });
+  connect(composer_, &ComposerPage::folderChosen, this, [this](const QString& folder) { settings_.setLastFolder(folder); });
+  connect(&controller_, &document::DocumentController::changed, this, [this](const document::DocumentChange& change) {
+    if (change.kind == document::DocumentChange::Kind::Replaced) composer_->forgetClient();
+  });
+}
+
+}  // namespace combdraft::desk

@@ -1,0 +1,133 @@
+#include "app/handout/close_up.h"
+
+#include <QCoreApplication>
+#include <algorithm>
+#include <map>
+
+#include "app/handout/figure_parts.h"
+#include "app/handout/figures.h"
+#include "app/paint/describe_piece.h"
+#include "app/paint/diagram.h"
+
+namespace combdraft::handout {
+namespace {
+
+constexpr double kAround_mm = 12;  // room round what is shown, for numbers
+
+QString say(const char* text) { return QCoreApplication::translate("Handout", text); }
+
+struct Square {
+  head::SheetView view;
+  QRectF frame;
+};
+
+// Looks at the middle of a section's outline, or of free pieces.
+Square squareOn(const paint::Scene& scene, const CloseUpOf& of) {
+  std::vector<Vec3> places;
+  if (of.section) {
+    places = of.section->outline;
+  } else {
+    for (const plan::ItemId& id : of.pieces)
+      if (const paint::PieceShape* piece = scene.find(id))
+        for (const paint::StripSample& s : piece->strip) places.insert(places.end(), {s.a, s.b});
+  }
+  Vec3 sum = Vec3::Zero();
+  for (const Vec3& p : places) sum += p;
+  const head::HeadShape& shape = scene.head().shape;
+  Square square{head::SheetView::facing(shape, shape.pointAlong(unitOr(sum, Vec3::UnitZ()))), {}};
+  QPolygonF around;
+  for (const Vec3& p : places) {
+    const head::ViewPoint q = square.view.project(p);
+    around << QPointF(q.u_mm, q.v_mm);
+  }
+  square.frame = around.boundingRect().adjusted(-kAround_mm, -kAround_mm, kAround_mm, kAround_mm);
+  return square;
+}
+
+QPainterPath lineIn(const head::SheetView& view, const std::vector<Vec3>& line) {
+  QPainterPath path;
+  for (std::size_t i = 0; i < line.size(); ++i) {
+    const head::ViewPoint q = view.project(line[i]);
+    i == 0 ? path.moveTo(q.u_mm, q.v_mm) : path.lineTo(q.u_mm, q.v_mm);
+  }
+  return path;
+}
+
+// Whether each piece of one set follows a piece of the other, or is followed.
+bool isOtherSide(const paint::Scene& scene, const std::set<plan::ItemId>& one, const std::set<plan::ItemId>& other) {
+  return one.size() == other.size() && std::all_of(other.begin(), other.end(), [&](const plan::ItemId& id) {
+           const plan::Piece& piece = *scene.find(id)->piece;
+           return one.contains(piece.twinOf) ||
+                  std::any_of(one.begin(), one.end(), [&](const plan::ItemId& source) { return scene.find(source)->piece->twinOf == id; });
+         });
+}
+
+}  // namespace
+
+std::vector<CloseUpOf> closeUpsOf(const paint::Scene& scene) {
+  std::vector<CloseUpOf> all;
+  std::set<plan::ItemId> inSections;
+  for (const paint::SectionShape& section : scene.sections()) {
+    CloseUpOf of;
+    of.section = &section;
+    for (const auto& piece : scene.pieces())
+      if (piece->piece->section == section.id) of.pieces.insert(piece->id), inSections.insert(piece->id);
+    if (!section.section->twinOf.empty() || section.outline.size() < 3) continue;
+    for (const paint::SectionShape& other : scene.sections()) of.mirrored |= other.section->twinOf == section.id;
+    const QString label = QString::fromStdString(section.section->label);
+    Vec3 sum = Vec3::Zero();
+    for (const Vec3& p : section.outline) sum += p;
+    const QString place = paint::placeWords(scene.head(), scene.head().shape.pointAlong(unitOr(sum, Vec3::UnitZ())));
+    of.name = label.isEmpty() ? say("Section %1").arg(place) : label.left(1).toUpper() + label.mid(1);
+    all.push_back(std::move(of));
+  }
+  std::map<head::ViewName, std::set<plan::ItemId>> free;
+  for (const auto& piece : scene.pieces())
+    if (!inSections.contains(piece->id) && piece->strip.size() > 1) free[bestView(scene, {piece->id})].insert(piece->id);
+  using head::ViewName;
+  std::set<plan::ItemId>&left = free[ViewName::Left], &right = free[ViewName::Right];
+  const bool mirrored = !left.empty() && isOtherSide(scene, left, right);
+  if (mirrored) right.clear();
+  if (!free[ViewName::Top].empty()) free[ViewName::Top].merge(free[ViewName::Crown]);  // a page for two
+  for (const ViewName view : {ViewName::Back, ViewName::Left, ViewName::Right, ViewName::Top, ViewName::Crown, ViewName::Front})
+    if (!free[view].empty()) all.push_back({nullptr, free[view], viewName(view, Person::Model), mirrored && view == ViewName::Left});
+  return all;
+}
+
+double closeUpScale(const paint::Scene& scene, const CloseUpOf& of, const QSizeF& room_mm) {
+  const QRectF frame = squareOn(scene, of).frame;
+  for (const double scale : {1.0, 0.5})
+    if (frame.width() * scale <= room_mm.width() && frame.height() * scale <= room_mm.height()) return scale;
+  return 0.25;
+}
+
+paint::Figure closeUp(const paint::Scene& scene, const CloseUpOf& of, double scale) {
+  const Square square = squareOn(scene, of);
+  paint::Figure figure;
+  figure.id = (of.section ? QString::fromStdString(of.section->id) : QStringLiteral("free")) + QStringLiteral("-close-up");
+  figure.title = of.name;
+  const paint::Palette palette = paperPalette();
+  const paint::Ink ink(scale);
+  if (of.section) {
+    paint::DrawingItem ground = stroke(lineIn(square.view, of.section->outline), QColor(), 0);
+    ground.path.closeSubpath();
+    ground.id = QStringLiteral("section-ground");
+    ground.layer = paint::Layer::Art;
+    ground.style.fill = palette.scalp;
+    figure.items.push_back(std::move(ground));
+  }
+  paint::DrawingItem hairline = stroke({}, palette.ink, ink(0.25));
+  hairline.id = QStringLiteral("hairline");
+  hairline.role = paint::Role::Hairline;
+  hairline.name = say("Hairline");
+  hairline.layer = paint::Layer::Art;
+  for (const paint::LineRun& run : paint::splitBySight(scene.head().shape, square.view, scene.head().hairline.outline(720)))
+    if (run.sight == paint::Sight::Seen) hairline.path.addPath(lineIn(square.view, run.points));
+  figure.items.push_back(std::move(hairline));
+  append(figure.items,
+         paint::closeUpItems(scene, square.view, square.frame, {palette, scale, paint::DiagramStyle::Labels::Shown, &of.pieces, {}}));
+  crop(figure, square.frame);
+  return figure;
+}
+
+}  // namespace combdraft::handout

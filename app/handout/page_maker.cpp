@@ -1,0 +1,184 @@
+#include "app/handout/page_maker.h"
+
+#include <QPrinter>
+#include <new>
+
+namespace combdraft::handout {
+namespace {
+
+constexpr double kPreviewPixel_mm = 0.5;
+
+}  // namespace
+
+PageMaker::Look PageMaker::engineLooks() {
+  auto made = std::make_shared<std::optional<LookMaker>>();
+  return [made](const Request& request, double pixel_mm, std::stop_token stop, const Progress& progress) {
+    if (!*made) made->emplace();
+    return (*made)->make(request, pixel_mm, std::move(stop), progress);
+  };
+}
+
+bool sameLooks(const Request& a, const Request& b) {
+  const auto items = [](const Request& request) {
+    std::map<plan::ItemId, plan::ItemPtr> kept = request.plan.items();
+    kept.erase(plan::kHandoutId);
+    return kept;
+  };
+  const LooksNeeded x = looksNeeded(a), y = looksNeeded(b);
+  return a.choice == b.choice && x.down == y.down && x.opened == y.opened && x.regrowth == y.regrowth &&
+         items(a) == items(b);
+}
+
+PageMaker::PageMaker(Look look, QObject* parent) : QObject(parent), look_(std::move(look)) {
+  worker_ = std::jthread([this](const std::stop_token& stop) { run(stop); });
+}
+
+PageMaker::~PageMaker() {
+  worker_.request_stop();
+  {
+    const std::lock_guard lock(mutex_);
+    now_.request_stop();
+  }
+  worker_.join();
+}
+
+void PageMaker::request(const Request& request) {
+  {
+    const std::lock_guard lock(mutex_);
+    wanted_ = request;
+    wantedSerial_ = ++asked_;
+    // Looks of another head are of no use; those of the same one go on.
+    if (showing_ && !job_ && !writing_ && !sameLooks(*showing_, request)) now_.request_stop();
+  }
+  idle_ = false;
+  wake_.notify_one();
+}
+
+bool PageMaker::start(Job job) {
+  if (writing_) return false;
+  writing_ = true;
+  {
+    const std::lock_guard lock(mutex_);
+    job_ = std::move(job);
+    now_.request_stop();  // of a preview; it is made again afterwards
+    if (!wanted_ && showing_) wanted_ = showing_;
+  }
+  wake_.notify_one();
+  return true;
+}
+
+bool PageMaker::write(const Request& request, const FileWish& wish) { return start({request, wish, nullptr}); }
+bool PageMaker::print(const Request& request, std::shared_ptr<QPrinter> printer) { return start({request, std::nullopt, std::move(printer)}); }
+
+void PageMaker::cancel() {
+  const std::lock_guard lock(mutex_);
+  now_.request_stop();
+  if (!job_) return;
+  job_.reset();  // it had not begun
+  tell([this] {
+    writing_ = false;
+    Q_EMIT failed({ErrorCode::Cancelled, "", {}, {}}, true);
+  });
+}
+
+void PageMaker::run(const std::stop_token& stop) {
+  while (!stop.stop_requested()) {
+    std::optional<Job> job;
+    std::optional<Request> request;
+    std::stop_token now;
+    int serial = 0;
+    {
+      std::unique_lock lock(mutex_);
+      wake_.wait(lock, stop, [this] { return wanted_ || job_; });
+      if (stop.stop_requested()) return;
+      now_ = std::stop_source();
+      now = now_.get_token();
+      if (job_) {
+        job.swap(job_);
+      } else {
+        request.swap(wanted_);
+        showing_ = request;
+      }
+      serial = wantedSerial_;
+    }
+    try {
+      job ? put(*job, now) : show(*request, now);
+    } catch (const std::bad_alloc&) {
+      const bool wasWriting = job.has_value();
+      tell([this, wasWriting] {
+        if (wasWriting) writing_ = false;
+        Q_EMIT failed({ErrorCode::OutOfMemory, "", {}, {}}, wasWriting);
+      });
+    }
+    {
+      const std::lock_guard lock(mutex_);
+      showing_.reset();
+    }
+    tell([this, serial] {
+      idle_ = serial == asked_;
+      Q_EMIT progressed(1, false);
+    });
+  }
+}
+
+Result<Looks> PageMaker::looksFor(const Request& request, double pixel_mm, const std::stop_token& stop, const Progress& progress) {
+  if (!looksNeeded(request).any()) return Looks{};
+  if (known_ && known_->pixel_mm <= pixel_mm && sameLooks(known_->request, request)) return known_->looks;
+  Result<Looks> made = look_(request, pixel_mm, stop, progress);
+  if (made) known_ = KnownLooks{request, pixel_mm, *made};
+  return made;
+}
+
+void PageMaker::show(const Request& request, const std::stop_token& stop) {
+  const bool isKnown = !looksNeeded(request).any() || (known_ && sameLooks(known_->request, request));
+  const auto present = [&](const Looks& looks, bool follow) {
+    Result<std::vector<paint::Page>> made = makePages(request, looks, stop, {});
+    if (!made) return false;
+    auto pages = std::make_shared<const std::vector<paint::Page>>(std::move(made).value());
+    tell([this, pages, follow] { Q_EMIT ready(pages, follow); });
+    return true;
+  };
+  if (!present(isKnown && known_ ? known_->looks : Looks{}, !isKnown) || isKnown) return;
+  const auto progress = [this](double done) { tell([this, done] { Q_EMIT progressed(done, false); }); };
+  progress(0);
+  const Result<Looks> looks = looksFor(request, kPreviewPixel_mm, stop, progress);
+  if (looks)
+    present(*looks, false);
+  else if (looks.error().code != ErrorCode::Cancelled)
+    tell([this, error = looks.error()] { Q_EMIT failed(error, false); });
+}
+
+void PageMaker::put(const Job& job, const std::stop_token& stop) {
+  const auto progress = [this](double from, double to) {
+    return [this, from, to](double done) { tell([this, at = from + (to - from) * done] { Q_EMIT progressed(at, true); }); };
+  };
+  progress(0, 0)(0);
+  QStringList files;
+  std::optional<Error> error;
+  const Result<Looks> looks = looksFor(job.request, kPrintPixel_mm, stop, progress(0, 0.5));
+  if (!looks) {
+    error = looks.error();
+  } else {
+    Result<std::vector<paint::Page>> pages = makePages(job.request, *looks, stop, progress(0.5, 0.7));
+    if (!pages) {
+      error = pages.error();
+    } else if (job.wish) {
+      const Result<void> done = writePages(*pages, *job.wish, stop, progress(0.7, 1));
+      if (!done) error = done.error();
+      files = fileNames(job.wish->fileName, static_cast<int>(pages->size()));
+    } else if (!paintPages(*job.printer, *pages, job.printer->resolution(), stop, progress(0.7, 1))) {
+      if (stop.stop_requested()) job.printer->abort();
+      error = Error{stop.stop_requested() ? ErrorCode::Cancelled : ErrorCode::FileUnwritable, "",
+                    {"the printer took no more", "a printer that is on and has paper"}, job.printer->printerName().toStdString()};
+    }
+  }
+  tell([this, error, files] {
+    writing_ = false;
+    if (error)
+      Q_EMIT failed(*error, true);
+    else
+      Q_EMIT written(files);
+  });
+}
+
+}  // namespace combdraft::handout

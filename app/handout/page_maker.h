@@ -1,0 +1,91 @@
+#pragma once
+// Makes pages on a thread of its own: newest wishes first, looks when there is time,
+// files and printing with progress and cancel. Works on snapshots.
+#include <QObject>
+#include <condition_variable>
+#include <memory>
+#include <mutex>
+#include <thread>
+
+#include "app/handout/document.h"
+#include "app/handout/page_files.h"
+
+class QPrinter;
+
+namespace combdraft::handout {
+
+using Pages = std::shared_ptr<const std::vector<paint::Page>>;
+
+class PageMaker : public QObject {
+  Q_OBJECT
+
+ public:
+  /// Works out looks; called by the worker only. Tests give their own.
+  using Look = std::function<Result<Looks>(const Request&, double pixel_mm, std::stop_token, const Progress&)>;
+  static Look engineLooks();
+
+  explicit PageMaker(Look look = engineLooks(), QObject* parent = nullptr);
+  ~PageMaker() override;
+
+  /// Pages to look at: at once with the looks that are known, again when newer ones
+  /// are worked out. A newer request takes the place of one that waits.
+  void request(const Request& request);
+  /// Writes files or prints `request` as it is now; one at a time (false = one is under way).
+  bool write(const Request& request, const FileWish& wish);
+  bool print(const Request& request, std::shared_ptr<QPrinter> printer);
+  /// Ends writing or printing; nothing half-written is left. Looks are given up too.
+  void cancel();
+  bool isWriting() const { return writing_; }
+  /// Nothing waits and nothing is under way.
+  bool isIdle() const { return !writing_ && idle_; }
+
+ Q_SIGNALS:
+  void ready(const combdraft::handout::Pages& pages, bool looksFollow);
+  /// `done_frac` of what is under way; 1 = nothing is.
+  void progressed(double done_frac, bool isWriting);
+  void written(const QStringList& files);  ///< empty for a printer
+  void failed(const combdraft::Error& error, bool wasWriting);  ///< Cancelled too
+
+ private:
+  struct Job {
+    Request request;
+    std::optional<FileWish> wish;
+    std::shared_ptr<QPrinter> printer;
+  };
+  struct KnownLooks {
+    Request request;
+    double pixel_mm = 0;
+    Looks looks;
+  };
+
+  void run(const std::stop_token& stop);
+  bool start(Job job);
+  void show(const Request& request, const std::stop_token& stop);
+  void put(const Job& job, const std::stop_token& stop);
+  Result<Looks> looksFor(const Request& request, double pixel_mm, const std::stop_token& stop, const Progress& progress);
+  template <class Call>
+  void tell(Call call) {
+    QMetaObject::invokeMethod(this, std::move(call), Qt::QueuedConnection);
+  }
+
+  Look look_;
+  // window's thread
+  bool writing_ = false, idle_ = true;
+  int asked_ = 0;
+  // shared
+  std::mutex mutex_;
+  std::condition_variable_any wake_;
+  std::optional<Request> wanted_;
+  int wantedSerial_ = 0;
+  std::optional<Job> job_;
+  std::stop_source now_;  ///< of what is under way
+  std::optional<Request> showing_;
+  // worker
+  std::optional<KnownLooks> known_;
+  std::jthread worker_;  // last: stops before the rest goes
+};
+
+/// Whether two requests have the same looks: head, hair, pieces and choice.
+bool sameLooks(const Request& a, const Request& b);
+
+}  // namespace combdraft::handout

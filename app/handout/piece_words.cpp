@@ -1,0 +1,242 @@
+#include "app/handout/piece_words.h"
+
+#include <QCoreApplication>
+#include <algorithm>
+#include <cmath>
+#include <functional>
+#include <set>
+
+#include "app/paint/describe_piece.h"
+#include "engine/base/number_text.h"
+
+namespace combdraft::handout {
+namespace {
+
+QString say(const char* text) { return QCoreApplication::translate("Handout", text); }
+QString number(double value) { return QString::fromStdString(numberText(std::round(value * 10) / 10)); }
+QString percent(double frac) { return QString::fromStdString(numberText(std::round(100 * frac))); }
+
+struct Span {
+  double from = 1e9, to = -1e9;
+  bool isKnown() const { return to >= from; }
+};
+
+Span spanOf(const Pieces& pieces, const std::function<std::optional<double>(const plan::Piece&)>& value) {
+  Span span;
+  for (const paint::PieceShape* shape : pieces)
+    if (shape->piece->action != plan::Action::LeaveOut)
+      if (const auto one = value(*shape->piece)) span = {std::min(span.from, *one), std::max(span.to, *one)};
+  return span;
+}
+
+QString words(const Span& span) { return span_mm(span.from, span.to); }
+
+const plan::Piece* firstWorked(const Pieces& pieces) {
+  for (const paint::PieceShape* shape : pieces)
+    if (shape->piece->action != plan::Action::LeaveOut) return shape->piece;
+  return nullptr;
+}
+
+bool isCombed(const plan::Piece& piece) { return piece.backcomb.depth_mm > 0 && piece.backcomb.pushed_frac > 0; }
+
+int countOf(const Pieces& pieces, const std::function<bool(const plan::Piece&)>& holds) {
+  return static_cast<int>(std::count_if(pieces.begin(), pieces.end(),
+                                        [&](const paint::PieceShape* shape) { return holds(*shape->piece); }));
+}
+
+QString placesOf(const Pieces& pieces) {
+  QStringList places;
+  for (const paint::PieceShape* shape : pieces)
+    if (!shape->place.isEmpty() && !places.contains(shape->place)) places << shape->place;
+  return places.size() > 3 ? QString() : places.join(QStringLiteral(", "));
+}
+
+QString takenWords(const plan::Piece& piece, int count) {
+  const bool one = count == 1;
+  if (piece.action == plan::Action::Deepen)
+    return one ? say("Take one piece to deepen") : say("Take %1 pieces to deepen").arg(count);
+  switch (piece.taking) {
+    case plan::Taking::Slice: return one ? say("Take one slice") : say("Take %1 slices").arg(count);
+    case plan::Taking::Weave: return one ? say("Take one weave") : say("Take %1 weaves").arg(count);
+    case plan::Taking::Paint: return one ? say("Take one piece to paint") : say("Take %1 pieces to paint").arg(count);
+  }
+  return {};
+}
+
+}  // namespace
+
+QString span_mm(double from, double to) {
+  return std::abs(to - from) < 0.05 ? say("%1 mm").arg(number(from)) : say("%1 to %2 mm").arg(number(from), number(to));
+}
+
+QString numbersOf(const Pieces& pieces) {
+  std::set<int> orders;
+  for (const paint::PieceShape* shape : pieces)
+    if (shape->piece->order > 0) orders.insert(shape->piece->order);
+  QStringList runs;
+  for (auto it = orders.begin(); it != orders.end();) {
+    const int first = *it;
+    int last = first;
+    for (++it; it != orders.end() && *it == last + 1; ++it) last = *it;
+    runs << (first == last ? QString::number(first) : last == first + 1 ? say("%1 and %2").arg(first).arg(last) : say("%1 to %2").arg(first).arg(last));
+  }
+  return runs.join(QStringLiteral(", "));
+}
+
+QString toneName(plan::Tone tone) {
+  static constexpr const char* kNames[] = {
+      QT_TRANSLATE_NOOP("Handout", "natural"), QT_TRANSLATE_NOOP("Handout", "ash"),  QT_TRANSLATE_NOOP("Handout", "pearl"),
+      QT_TRANSLATE_NOOP("Handout", "beige"),   QT_TRANSLATE_NOOP("Handout", "gold"), QT_TRANSLATE_NOOP("Handout", "copper"),
+      QT_TRANSLATE_NOOP("Handout", "red")};
+  return say(kNames[static_cast<std::size_t>(tone)]);
+}
+
+QString curlName(plan::CurlClass curl) {
+  static constexpr const char* kNames[] = {
+      QT_TRANSLATE_NOOP("Handout", "straight"), QT_TRANSLATE_NOOP("Handout", "loose wave"), QT_TRANSLATE_NOOP("Handout", "wave"),
+      QT_TRANSLATE_NOOP("Handout", "loose curl"), QT_TRANSLATE_NOOP("Handout", "curl"), QT_TRANSLATE_NOOP("Handout", "tight curl"),
+      QT_TRANSLATE_NOOP("Handout", "coil"), QT_TRANSLATE_NOOP("Handout", "tight coil")};
+  return say(kNames[static_cast<std::size_t>(curl)]);
+}
+
+QString zoneName(plan::HairZone zone) {
+  static constexpr const char* kNames[] = {QT_TRANSLATE_NOOP("Handout", "Front"), QT_TRANSLATE_NOOP("Handout", "Top"),
+                                           QT_TRANSLATE_NOOP("Handout", "Crown"), QT_TRANSLATE_NOOP("Handout", "Sides"),
+                                           QT_TRANSLATE_NOOP("Handout", "Back"),  QT_TRANSLATE_NOOP("Handout", "Nape")};
+  return say(kNames[static_cast<std::size_t>(zone)]);
+}
+
+QString takingName(const plan::Piece& piece) {
+  if (piece.action == plan::Action::LeaveOut) return say("left out");
+  const QString how = piece.taking == plan::Taking::Slice   ? say("slice")
+                      : piece.taking == plan::Taking::Weave ? say("weave")
+                                                            : say("painted");
+  return piece.action == plan::Action::Deepen ? say("%1, deepened").arg(how) : how;
+}
+
+QString keptInName(plan::KeptIn keptIn) {
+  switch (keptIn) {
+    case plan::KeptIn::Foil: return say("foil");
+    case plan::KeptIn::Film: return say("film");
+    case plan::KeptIn::OpenAir: return say("open air");
+  }
+  return {};
+}
+
+QString colourWords(const plan::Piece& piece, const plan::ZoneColour& zone) {
+  QStringList parts;
+  if (piece.action == plan::Action::Lighten)
+    parts << (zone.lifts.low < zone.lifts.high
+                  ? say("lifts to %1 (%2 to %3)").arg(number(zone.lifts.level), number(zone.lifts.low), number(zone.lifts.high))
+                  : say("lifts to %1").arg(number(zone.lifts.level)));
+  if (zone.finish) parts << say("finishes at %1 %2").arg(number(zone.finish->level), toneName(zone.finish->tone));
+  return parts.join(QStringLiteral(", "));
+}
+
+QString whatOf(const plan::Section* section, const Pieces& pieces) {
+  const int leftOut = countOf(pieces, [](const plan::Piece& p) { return p.action == plan::Action::LeaveOut; });
+  const plan::Piece* first = firstWorked(pieces);
+  QStringList said;
+  if (first) {
+    const int count = static_cast<int>(pieces.size()) - leftOut;
+    const QString thick = words(spanOf(pieces, [](const plan::Piece& p) { return std::optional(p.thickness_mm); }));
+    QString sentence = takenWords(*first, count);
+    if (section && section->layout)
+      sentence = say("%1 in %2, %3 thick").arg(sentence, paint::runWords(section->layout->run), thick);
+    else if (const QString places = placesOf(pieces); !places.isEmpty())
+      sentence = say("%1 (%2), %3 thick").arg(sentence, places, thick);
+    else
+      sentence = say("%1, %2 thick").arg(sentence, thick);
+    said << sentence + u'.';
+    if (section && section->layout && count > 1 && section->layout->leftOut_mm.from + section->layout->leftOut_mm.to > 0)
+      said << say("Leave out %1 between them.").arg(span_mm(section->layout->leftOut_mm.from, section->layout->leftOut_mm.to));
+    if (first->taking == plan::Taking::Weave && first->tooth_mm > 0)
+      said << say("Weave teeth of %1 with gaps of %2.").arg(span_mm(first->tooth_mm, first->tooth_mm), span_mm(first->gap_mm, first->gap_mm));
+    else if (first->taken_frac < 1)
+      said << say("Take %1 % of the hair.").arg(percent(first->taken_frac));
+    if (countOf(pieces, [](const plan::Piece& p) { return !p.dropOuts.empty(); }) > 0)
+      said << say("Between the ticks hair stays out: that stretch is not taken.");
+  }
+  const QString places = first ? QString() : placesOf(pieces);
+  if (leftOut > 0 && places.isEmpty())
+    said << (leftOut == 1 ? say("Clip one piece away: it is left out.") : say("Clip %1 pieces away: they are left out.").arg(leftOut));
+  else if (leftOut > 0)
+    said << (leftOut == 1 ? say("Clip one piece away (%1): it is left out.").arg(places)
+                          : say("Clip %1 pieces away (%2): they are left out.").arg(leftOut).arg(places));
+  return said.join(u' ');
+}
+
+QString howOf(const plan::Plan& plan, const Pieces& pieces) {
+  const plan::Piece* first = firstWorked(pieces);
+  if (!first) return {};
+  QStringList said;
+  const int combed = countOf(pieces, isCombed);
+  if (combed > 0) {
+    const QString depth = words(spanOf(pieces, [](const plan::Piece& p) { return isCombed(p) ? std::optional(p.backcomb.depth_mm) : std::nullopt; }));
+    const Span share = spanOf(pieces, [](const plan::Piece& p) { return isCombed(p) ? std::optional(100 * p.backcomb.pushed_frac) : std::nullopt; });
+    const QString pushed = std::abs(share.to - share.from) < 0.5 ? say("%1 %").arg(number(share.from))
+                                                                 : say("%1 to %2 %").arg(number(share.from), number(share.to));
+    said << say("Backcomb: push back %1 of the hair, backcomb depth %2.").arg(pushed, depth);
+  }
+  const Span start = spanOf(pieces, [](const plan::Piece& p) { return std::optional(p.start_mm); });
+  said << (start.to <= 0 ? say("Start at the scalp.") : say("Start %1 off the scalp.").arg(words(start)));
+  if (first->taking == plan::Taking::Paint)
+    said << (first->under == plan::Side::Painted ? say("Paint the under side too.") : say("Leave the under side bare."));
+  if (const Span stop = spanOf(pieces, [](const plan::Piece& p) { return p.stop_mm; }); stop.isKnown())
+    said << say("Stop %1 off the scalp.").arg(words(stop));
+  std::set<plan::KeptIn> kept;
+  std::set<std::string> shared;
+  for (const paint::PieceShape* shape : pieces)
+    if (shape->piece->action != plan::Action::LeaveOut) {
+      kept.insert(shape->piece->keptIn);
+      if (!shape->piece->foil.empty()) shared.insert(shape->piece->foil);
+    }
+  QStringList in;
+  for (const plan::KeptIn one : kept) in << keptInName(one);
+  said << (shared.empty() ? say("Keep in: %1.").arg(in.join(QStringLiteral(", ")))
+                          : say("Keep in: %1; pieces that share one are listed on the record card.").arg(in.join(QStringLiteral(", "))));
+  const QString letters = paint::formulaLetters(plan, *first);
+  const bool twoFormulas = letters.contains(u'/');
+  if (!letters.isEmpty()) said << say("Formula %1.").arg(letters.section(u'/', 0, 0));
+  const QString colour = colourWords(*first, first->root);
+  const bool same = countOf(pieces, [&](const plan::Piece& p) {
+                      return p.action == plan::Action::LeaveOut || (p.root == first->root && p.action == first->action);
+                    }) == static_cast<int>(pieces.size());
+  if (same && !colour.isEmpty()) said << say("Wanted: %1.").arg(colour);
+  if (first->handover_mm) {
+    QStringList beyond;
+    if (twoFormulas) beyond << say("formula %1").arg(letters.section(u'/', 1, 1));
+    if (colourWords(*first, first->end) != colour) beyond << colourWords(*first, first->end);
+    if (!beyond.isEmpty()) said << say("From %1 on: %2.").arg(span_mm(*first->handover_mm, *first->handover_mm), beyond.join(QStringLiteral(", ")));
+  }
+  return said.join(u' ');
+}
+
+QString whyOf(const plan::Section* section, const Pieces& pieces) {
+  const plan::Piece* first = firstWorked(pieces);
+  if (!first) return say("Dark hair beside the light keeps two clear levels.");
+  QStringList said;
+  if (first->action == plan::Action::Deepen) said << say("Depth beside the light keeps two clear levels.");
+  if (countOf(pieces, isCombed) > 0)
+    said << say("Pushed hairs begin lower, each at its own height, so that the root stays soft.");
+  else if (first->action == plan::Action::Lighten && first->start_mm <= 0)
+    said << say("Light from the scalp is the brightest; its regrowth is seen soonest.");
+  if (first->taking == plan::Taking::Weave) said << say("Dark hair between the teeth keeps the light from reading as a stripe.");
+  if (first->taking == plan::Taking::Paint && first->under == plan::Side::Bare)
+    said << say("The bare under side keeps depth beneath the light.");
+  if (section && section->layout) {
+    const plan::Layout& rule = *section->layout;
+    if (rule.lastThickness_mm)
+      said << say("The thin last piece lies beside the opening, so that no solid patch shows where the hair opens.");
+    else if (std::abs(rule.thickness_mm.to - rule.thickness_mm.from) > 0.5)
+      said << (rule.thickness_mm.to > rule.thickness_mm.from ? say("The pieces grow toward the top, where most light is seen.")
+                                                             : say("The pieces get thinner toward the top, where the hair opens."));
+    if (rule.columns == plan::Columns::Staggered) said << say("Staggered pieces, so that their ends do not line up when the hair opens.");
+  }
+  if (countOf(pieces, [](const plan::Piece& p) { return !p.dropOuts.empty(); }) > 0)
+    said << say("The stretch that stays out breaks the row, so that no band runs through.");
+  if (said.isEmpty()) said << say("Light that starts off the scalp leaves the root dark, so that new growth shows later.");
+  return said.join(u' ');
+}
+
+}  // namespace combdraft::handout

@@ -1,0 +1,173 @@
+#include "engine/work/amounts.h"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+
+#include "engine/base/number_text.h"
+#include "engine/placement/members.h"
+#include "engine/work/speeds.h"
+
+namespace combdraft::work {
+namespace {
+
+// A lock's length as the fall has it on average: layers and unevenness take their
+// mean share (engine/hair/trace.cpp, grownLength_mm: 0.035 |z|, and 0.45 u^2 of
+// the layering; their means are 0.0279 and 0.15).
+double meanLength_mm(const plan::Hair& hair, plan::HairZone zone) {
+  const double kept = std::max(0.2, 1 - 0.0279 - 0.15 * hair.layering_frac);
+  return hair.length_mm[static_cast<std::size_t>(zone)] * kept;
+}
+
+double between(double from, double to) { return std::max(0.0, to - from); }
+
+class Counter {
+ public:
+  Counter(const plan::Plan& plan, const head::HeadShape& shape, const hair::Roots& roots)
+      : plan_(plan), shape_(shape), roots_(roots), grid_(roots), left_(roots.roots.size(), 1.0f),
+        gramsPerMm_(work::gramsPerMm(plan.hair().fibre_um, Assumptions(plan.info().assumptions))) {
+    for (const hair::Root& root : roots.roots) zones_[static_cast<std::size_t>(root.zone)].hairs += roots.hairsPerLock;
+  }
+
+  const std::array<ZoneHairs, plan::kHairZones>& zones() const { return zones_; }
+
+  PieceAmount take(const plan::ItemId& id, const plan::Piece& piece) {
+    PieceAmount amount;
+    amount.piece = id;
+    amount.line_mm = lengthOf(piece);
+    const double end = piece.stop_mm.value_or(1e9), handover = piece.handover_mm.value_or(1e9);
+    for (const placement::Member& member : placement::membersOf(piece, shape_, roots_, grid_, plan_.info().number)) {
+      float& left = left_[member.lock];
+      const double share = std::min(member.share, left);
+      left -= static_cast<float>(share);
+      const double hairs = share * roots_.hairsPerLock;
+      const plan::HairZone zone = roots_.roots[member.lock].zone;
+      const double length = meanLength_mm(plan_.hair(), zone);
+      if (piece.action == plan::Action::Lighten) zones_[static_cast<std::size_t>(zone)].lightened += hairs;
+      amount.hairs += hairs;
+      amount.hair_g += hairs * length * gramsPerMm_;
+      const double pushed = isBackcombed(piece) ? piece.backcomb.pushed_frac : 0;
+      const double to = std::min(length, end);
+      const auto cover = [&](double part, double start) {
+        amount.root_g += part * hairs * gramsPerMm_ * between(start, std::min(to, handover));
+        amount.end_g += part * hairs * gramsPerMm_ * between(std::max(start, handover), to);
+      };
+      cover(1 - pushed, piece.start_mm);
+      cover(pushed, std::max(piece.start_mm, piece.backcomb.depth_mm));
+    }
+    return amount;
+  }
+
+ private:
+  double lengthOf(const plan::Piece& piece) const {
+    std::vector<Vec3> line;
+    for (const plan::ScalpPoint& p : piece.line)
+      if (const Vec3 at = shape_.pointAt(p); line.empty() || (at - line.back()).norm() > 1e-6) line.push_back(at);
+    return line.size() < 2 ? 0 : head::StripFrame(shape_, line).length_mm();
+  }
+
+  const plan::Plan& plan_;
+  const head::HeadShape& shape_;
+  const hair::Roots& roots_;
+  hair::RootGrid grid_;
+  std::vector<float> left_;  // of each lock, what nobody took
+  double gramsPerMm_;
+  std::array<ZoneHairs, plan::kHairZones> zones_{};
+};
+
+void addPacket(std::vector<FoilNeed>& packets, const plan::ItemId& id, const plan::Piece& piece, double line_mm) {
+  auto shared = packets.end();
+  if (!piece.foil.empty())
+    shared = std::find_if(packets.begin(), packets.end(), [&](const FoilNeed& f) { return f.name == piece.foil; });
+  if (shared == packets.end()) shared = packets.insert(packets.end(), FoilNeed{piece.foil, {}, 0, {}});
+  shared->pieces.push_back(id);
+  shared->needed_mm = std::max(shared->needed_mm, line_mm);
+}
+
+void chooseWidths(std::vector<FoilNeed>& foils, std::vector<double> widths) {
+  std::sort(widths.begin(), widths.end());
+  for (FoilNeed& foil : foils)
+    if (const auto fits = std::lower_bound(widths.begin(), widths.end(), foil.needed_mm); fits != widths.end())
+      foil.width_mm = *fits;
+}
+
+std::vector<FormulaAmount> byFormula(const plan::Plan& plan, const std::vector<PieceAmount>& pieces) {
+  const Assumptions own(plan.info().assumptions);
+  std::map<plan::ItemId, FormulaAmount> sums;
+  for (const PieceAmount& amount : pieces) {
+    const plan::Piece& piece = *plan.find<plan::Piece>(amount.piece);
+    sums[piece.root.formula].hair_g += amount.root_g;
+    if (piece.handover_mm) sums[piece.end.formula].hair_g += amount.end_g;
+  }
+  std::vector<FormulaAmount> formulas;
+  for (auto& [id, sum] : sums) {
+    sum.formula = id;
+    sum.product_g = sum.hair_g * own["amount.product_per_hair"];
+    sum.waste_g = sum.product_g * own["amount.waste_share"];
+    formulas.push_back(sum);
+  }
+  return formulas;
+}
+
+}  // namespace
+
+double gramsPerMm(double fibre_um, const Assumptions& assumptions) {
+  const double radius_cm = fibre_um / 2 * 1e-4;
+  return 3.141592653589793 * radius_cm * radius_cm * assumptions["amount.fibre_g_cm3"] / 10;
+}
+
+const PieceAmount* Amounts::of(const plan::ItemId& piece) const {
+  const auto it = std::find_if(pieces.begin(), pieces.end(), [&](const PieceAmount& a) { return a.piece == piece; });
+  return it == pieces.end() ? nullptr : &*it;
+}
+
+Result<Amounts> amountsOf(const plan::Plan& plan, const AmountSettings& settings) {
+  for (const double width : settings.foils_mm)
+    if (!(width > 0) || !std::isfinite(width))
+      return Error{ErrorCode::OutOfRange, "foils", {numberText(width), "widths above 0 mm"}, {}};
+  const auto fitted = head::fitHead(plan.head().measures);
+  if (!fitted) return fitted.error();
+  const head::HeadShape shape(fitted->axes);
+  const hair::Roots roots = hair::spreadRoots(shape, head::Hairline(shape, plan.head().hairline), plan.hair().density_per_cm2,
+                                              std::clamp(settings.locks, 2'000, 200'000), plan.info().number);
+  Counter counter(plan, shape, roots);
+  const auto pieces = plan.pieces(settings.choice);
+  for (const auto& [id, piece] : pieces)
+    if (!isWorked(*piece)) counter.take(id, *piece);
+  Amounts amounts;
+  for (const auto& [id, piece] : pieces) {
+    if (!isWorked(*piece)) continue;
+    const PieceAmount amount = counter.take(id, *piece);
+    amounts.hairs += amount.hairs;
+    amounts.hair_g += amount.hair_g;
+    switch (piece->keptIn) {
+      case plan::KeptIn::Foil: addPacket(amounts.foils, id, *piece, amount.line_mm); break;
+      case plan::KeptIn::Film: addPacket(amounts.films, id, *piece, amount.line_mm); break;
+      case plan::KeptIn::OpenAir: ++amounts.openAir; break;
+    }
+    amounts.pieces.push_back(amount);
+  }
+  amounts.zones = counter.zones();
+  chooseWidths(amounts.foils, settings.foils_mm);
+  amounts.formulas = byFormula(plan, amounts.pieces);
+  return amounts;
+}
+
+std::optional<std::vector<PartGrams>> splitByParts(const plan::Formula& formula, double total_g) {
+  std::vector<PartGrams> split;
+  double all = 0;
+  bool whole = true;
+  const auto add = [&](const std::string& name, const std::optional<double>& parts) {
+    whole = whole && parts && *parts > 0 && std::isfinite(*parts);
+    split.push_back({name, parts.value_or(0)});
+    all += parts.value_or(0);
+  };
+  for (const plan::MixPart& product : formula.products) add(product.name, product.parts);
+  for (const plan::Developer& developer : formula.developers) add(developer.name, developer.parts);
+  for (const plan::MixPart& additive : formula.additives) add(additive.name, additive.parts);
+  if (!whole || split.size() < 2 || !(total_g >= 0)) return std::nullopt;
+  for (PartGrams& part : split) part.grams = total_g * part.grams / all;
+  return split;
+}
+
+}  // namespace combdraft::work

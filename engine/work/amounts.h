@@ -1,0 +1,80 @@
+#pragma once
+// How much a placement takes: hairs, grams of hair, grams of product, foils.
+// Estimates from the head's model and the user's own factors (assumptions
+// amount.*); the scale is the truth. docs/engine-notes.md, "Work".
+#include <array>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "engine/base/assumptions.h"
+#include "engine/base/result.h"
+#include "engine/plan/plan.h"
+
+namespace combdraft::work {
+
+/// Grams of one mm of hair of that fibre: its area times the assumed density.
+/// 72.1 um at 1.32 g/cm3: 5.39 mg for a metre.
+double gramsPerMm(double fibre_um, const Assumptions& assumptions);
+
+struct PieceAmount {
+  plan::ItemId piece;
+  double line_mm = 0;   ///< along the parting, on the surface
+  double hairs = 0;     ///< taken, after what earlier pieces and left-outs have
+  double hair_g = 0;    ///< of them, from the scalp to their ends
+  /// Hair under product: from the start (pushed hair: from the backcomb depth)
+  /// to the stop; up to the handover by the root's formula, beyond by the end's.
+  double root_g = 0, end_g = 0;
+  double covered_g() const { return root_g + end_g; }
+};
+
+/// A packet: pieces that share it lie on each other in it.
+struct FoilNeed {
+  std::string name;                  ///< "" = a piece's own
+  std::vector<plan::ItemId> pieces;  ///< in working order
+  double needed_mm = 0;              ///< the longest line in it
+  std::optional<double> width_mm;    ///< the narrowest of the user's sizes that is wide enough
+};
+
+struct FormulaAmount {
+  plan::ItemId formula;     ///< "" = pieces that name none
+  double hair_g = 0;        ///< under this product
+  double product_g = 0;     ///< for it, by the user's own factor
+  double waste_g = 0;       ///< on top
+  double mixed_g() const { return product_g + waste_g; }
+};
+
+/// Of one hair zone: all its hairs, and those that a lightened piece has.
+struct ZoneHairs {
+  double hairs = 0, lightened = 0;
+  double share_frac() const { return hairs > 0 ? lightened / hairs : 0; }
+};
+
+struct Amounts {
+  std::vector<PieceAmount> pieces;  ///< worked ones, in the plan's order
+  std::vector<FoilNeed> foils, films;
+  int openAir = 0;                  ///< pieces in neither
+  double hairs = 0, hair_g = 0;
+  std::vector<FormulaAmount> formulas;  ///< by id
+  std::array<ZoneHairs, plan::kHairZones> zones;
+  const PieceAmount* of(const plan::ItemId& piece) const;
+};
+
+struct AmountSettings {
+  plan::ItemId choice;           ///< "" = the active one
+  std::vector<double> foils_mm;  ///< the user's own widths; empty = none typed
+  int locks = 40'000;            ///< hair is counted on so many locks, 2,000 to 200,000
+};
+/// Where pieces overlap hair is counted once: left-outs have it first, then the
+/// earlier piece. 0.2 s. Errors: as fitHead; OutOfRange for a foil that is not wider than 0.
+Result<Amounts> amountsOf(const plan::Plan& plan, const AmountSettings& settings);
+
+struct PartGrams {
+  std::string name;
+  double grams = 0;
+};
+/// A bowl's grams split by the formula's parts by weight. Nothing unless parts
+/// above 0 are typed for everything that goes in, and more than one thing does.
+std::optional<std::vector<PartGrams>> splitByParts(const plan::Formula& formula, double total_g);
+
+}  // namespace combdraft::work

@@ -1,0 +1,216 @@
+#include "engine/work/appointment_log.h"
+
+#include <algorithm>
+#include <cmath>
+#include <tuple>
+
+#include "engine/work/work_order.h"
+
+namespace combdraft::work {
+namespace {
+
+constexpr double kJump_s = 60;
+
+const LogEvent* lastOf(const AppointmentLog& log) { return log.events.empty() ? nullptr : &log.events.back(); }
+
+double wallSeconds(const LogEvent& from, std::int64_t utc_ms) { return static_cast<double>(utc_ms - from.utc_ms) / 1000; }
+
+std::optional<double> steadySeconds(const LogEvent& from, const std::optional<std::int64_t>& steady_ms, const std::string& run) {
+  if (!from.steady_ms || !steady_ms || from.run != run) return std::nullopt;
+  return static_cast<double>(*steady_ms - *from.steady_ms) / 1000;
+}
+
+// Where a file was changed by hand times may fall; later taps then count from the
+// latest time before them.
+std::vector<double> risingTimes(const AppointmentLog& log) {
+  std::vector<double> times;
+  double latest = 0;
+  for (const LogEvent& event : log.events) times.push_back(latest = std::max(latest, event.at_s));
+  return times;
+}
+
+std::optional<double> limitOf(const plan::Plan& plan, const plan::Piece& piece) {
+  std::optional<double> limit_s;
+  const auto take = [&](const plan::ItemId& id) {
+    const auto* formula = plan.find<plan::Formula>(id);
+    if (!formula || !formula->leaflet.longestTime_min || !(*formula->leaflet.longestTime_min > 0)) return;
+    const double typed_s = *formula->leaflet.longestTime_min * 60;
+    limit_s = limit_s ? std::min(*limit_s, typed_s) : typed_s;
+  };
+  take(piece.root.formula);
+  if (piece.handover_mm) take(piece.end.formula);
+  return limit_s;
+}
+
+}  // namespace
+
+double secondsAt(const AppointmentLog& log, const TapClock& clock) {
+  const LogEvent* last = lastOf(log);
+  if (!last) return 0;
+  const double since = steadySeconds(*last, clock.steady_ms, clock.run).value_or(wallSeconds(*last, clock.utc_ms));
+  return risingTimes(log).back() + std::max(0.0, since);
+}
+
+AppointmentLog appended(AppointmentLog log, LogEvent tap, const TapClock& clock) {
+  tap.at_s = secondsAt(log, clock);
+  tap.number = 1;
+  for (const LogEvent& event : log.events) tap.number = std::max(tap.number, event.number + 1);
+  tap.utc_ms = clock.utc_ms;
+  tap.steady_ms = clock.steady_ms;
+  tap.run = clock.run;
+  tap.takenBack = false;
+  log.events.push_back(std::move(tap));
+  return log;
+}
+
+AppointmentLog withLastTakenBack(AppointmentLog log) {
+  const auto last = std::find_if(log.events.rbegin(), log.events.rend(), [](const LogEvent& e) { return !e.takenBack; });
+  if (last != log.events.rend()) last->takenBack = true;
+  return log;
+}
+
+std::map<plan::ItemId, PieceNow> stateAt(const AppointmentLog& log, double at_s) {
+  std::map<plan::ItemId, PieceNow> state;
+  const std::vector<double> times = risingTimes(log);
+  for (std::size_t i = 0; i < log.events.size(); ++i) {
+    const LogEvent& event = log.events[i];
+    if (event.takenBack || event.tap == Tap::BowlMixed || times[i] > at_s) continue;
+    for (const plan::ItemId& id : event.pieces) {
+      PieceNow& piece = state[id];
+      switch (event.tap) {
+        case Tap::Placed:
+          if (!piece.placed_s || piece.stage != Stage::Placed) piece.placed_s = times[i];
+          piece.stage = Stage::Placed;
+          break;
+        case Tap::Looked:
+          piece.looked_s = times[i];
+          if (event.level) piece.level = event.level;
+          if (!event.pigment.empty()) piece.pigment = event.pigment;
+          break;
+        case Tap::TakenOut:
+          piece.out_s = times[i];
+          piece.stage = std::max(piece.stage, Stage::TakenOut);
+          break;
+        case Tap::Rinsed:
+          piece.rinsed_s = times[i];
+          piece.stage = Stage::Rinsed;
+          break;
+        case Tap::BowlMixed: break;
+      }
+    }
+  }
+  return state;
+}
+
+std::vector<plan::ItemId> notPlacedYet(const AppointmentLog& log, const std::vector<plan::ItemId>& pieces) {
+  const auto state = stateAt(log, 1e18);
+  std::vector<plan::ItemId> left;
+  for (const plan::ItemId& id : pieces)
+    if (const auto it = state.find(id); it == state.end() || it->second.stage == Stage::Planned) left.push_back(id);
+  return left;
+}
+
+std::vector<PieceTimer> timersAt(const plan::Plan& plan, const AppointmentLog& log, double at_s) {
+  std::vector<PieceTimer> timers;
+  for (const auto& [id, now] : stateAt(log, at_s)) {
+    const auto* piece = plan.find<plan::Piece>(id);
+    if (!piece || now.stage != Stage::Placed) continue;
+    const auto limit = limitOf(plan, *piece);
+    if (!limit) continue;
+    const double on = at_s - *now.placed_s;
+    timers.push_back({id, on, *limit, on >= *limit ? Say::LimitReached : Say::Look});
+  }
+  std::stable_sort(timers.begin(), timers.end(),
+                   [](const PieceTimer& a, const PieceTimer& b) { return a.onHair_s - a.limit_s > b.onHair_s - b.limit_s; });
+  return timers;
+}
+
+std::vector<BowlTimer> bowlsAt(const plan::Plan& plan, const AppointmentLog& log, double at_s) {
+  std::vector<BowlTimer> bowls;
+  const std::vector<double> times = risingTimes(log);
+  for (std::size_t i = 0; i < log.events.size(); ++i) {
+    const LogEvent& event = log.events[i];
+    if (event.takenBack || event.tap != Tap::BowlMixed || times[i] > at_s) continue;
+    auto known = std::find_if(bowls.begin(), bowls.end(), [&](const BowlTimer& b) { return b.formula == event.formula; });
+    if (known == bowls.end()) known = bowls.insert(bowls.end(), {event.formula, 0, 0, {}, Say::InUse});
+    ++known->number;
+    known->age_s = at_s - times[i];
+  }
+  for (BowlTimer& bowl : bowls) {
+    const auto* formula = plan.find<plan::Formula>(bowl.formula);
+    if (!formula || !formula->leaflet.workingLife_min || !(*formula->leaflet.workingLife_min > 0)) continue;
+    bowl.life_s = *formula->leaflet.workingLife_min * 60;
+    if (bowl.age_s > *bowl.life_s) bowl.say = Say::LifeOver;
+  }
+  return bowls;
+}
+
+std::vector<LookFirst> lookFirst(const plan::Plan& plan, const AppointmentLog& log, double at_s) {
+  const PiecePlaces places(plan);
+  std::vector<LookFirst> order;
+  for (const auto& [id, now] : stateAt(log, at_s)) {
+    const auto* piece = plan.find<plan::Piece>(id);
+    if (!piece || now.stage != Stage::Placed) continue;
+    const double on = at_s - *now.placed_s;
+    const auto limit = limitOf(plan, *piece);
+    LookReason reason = LookReason::LongestOn;
+    if (limit && on >= *limit)
+      reason = LookReason::LimitReached;
+    else if (now.level && *now.level >= piece->root.lifts.level)
+      reason = LookReason::LevelReached;
+    else if (!piece->line.empty() && places.of(*piece).pace == Pace::Hairline)
+      reason = LookReason::FineHair;
+    order.push_back({id, reason, on});
+  }
+  std::stable_sort(order.begin(), order.end(), [](const LookFirst& a, const LookFirst& b) {
+    return std::tuple(a.reason, -a.onHair_s) < std::tuple(b.reason, -b.onHair_s);
+  });
+  return order;
+}
+
+std::string codeName(LogProblemKind kind) {
+  switch (kind) {
+    case LogProblemKind::ClockSetBack: return "clock-set-back";
+    case LogProblemKind::ClockJumped: return "clock-jumped";
+    case LogProblemKind::TimeOutOfOrder: return "time-out-of-order";
+    case LogProblemKind::OutBeforePlaced: return "out-before-placed";
+    case LogProblemKind::PlacedTwice: return "placed-twice";
+    case LogProblemKind::PieceUnknown: return "piece-unknown";
+  }
+  return {};
+}
+
+std::vector<LogProblem> problemsOf(const plan::Plan& plan, const AppointmentLog& log) {
+  std::vector<LogProblem> problems;
+  std::map<plan::ItemId, Stage> stages;
+  const LogEvent* before = nullptr;
+  double latest = 0;
+  for (const LogEvent& event : log.events) {
+    if (before) {
+      const double wall = wallSeconds(*before, event.utc_ms);
+      const auto steady = steadySeconds(*before, event.steady_ms, event.run);
+      if (wall < 0)
+        problems.push_back({LogProblemKind::ClockSetBack, event.number, {}, -wall});
+      else if (steady && std::abs(wall - *steady) > kJump_s)
+        problems.push_back({LogProblemKind::ClockJumped, event.number, {}, wall - *steady});
+    }
+    if (event.at_s < latest) problems.push_back({LogProblemKind::TimeOutOfOrder, event.number, {}, latest - event.at_s});
+    latest = std::max(latest, event.at_s);
+    before = &event;
+    if (event.takenBack) continue;
+    for (const plan::ItemId& id : event.pieces) {
+      if (!plan.find<plan::Piece>(id)) problems.push_back({LogProblemKind::PieceUnknown, event.number, id, 0});
+      Stage& stage = stages[id];
+      if (event.tap == Tap::Placed) {
+        if (stage == Stage::Placed) problems.push_back({LogProblemKind::PlacedTwice, event.number, id, 0});
+        stage = Stage::Placed;
+      } else if (event.tap == Tap::TakenOut || event.tap == Tap::Rinsed) {
+        if (stage == Stage::Planned) problems.push_back({LogProblemKind::OutBeforePlaced, event.number, id, 0});
+        stage = event.tap == Tap::Rinsed ? Stage::Rinsed : Stage::TakenOut;
+      }
+    }
+  }
+  return problems;
+}
+
+}  // namespace combdraft::work

@@ -1,0 +1,130 @@
+#pragma once
+// What happened at an appointment, tap by tap, and what follows from it at any
+// moment. Pure values: the window appends and writes, nothing here waits or warns.
+// A tap that was taken back stays, marked. The order need not be the planned one.
+//
+// Times: a tap knows the wall clock and, within one run of the program, a clock
+// that cannot be set back. `at_s` counts from the first tap and never falls, so
+// that a wall clock that was set back shortens nothing; problemsOf says so.
+#include <cstdint>
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "engine/plan/plan.h"
+
+namespace combdraft::work {
+
+enum class Tap { Placed, BowlMixed, Looked, TakenOut, Rinsed };
+
+struct LogEvent {
+  int number = 0;                    ///< 1, 2, 3 ... in the order of the taps
+  Tap tap{};
+  double at_s = 0;                   ///< since the first tap
+  std::int64_t utc_ms = 0;           ///< wall clock, since 1970
+  std::optional<std::int64_t> steady_ms;  ///< of the run `run`
+  std::string run;                   ///< which run of the program tapped
+  std::vector<plan::ItemId> pieces;  ///< all but BowlMixed
+  plan::ItemId formula;              ///< BowlMixed
+  std::optional<double> level;       ///< Looked: the level seen
+  std::string pigment;               ///< Looked: the remaining pigment, in the user's words
+  std::string who, note;
+  bool takenBack = false;
+  plan::Extra extra{};
+  bool operator==(const LogEvent&) const = default;
+};
+
+struct AppointmentLog {
+  std::vector<LogEvent> events;
+  plan::Extra extra;
+  bool operator==(const AppointmentLog&) const = default;
+};
+
+struct TapClock {
+  std::int64_t utc_ms = 0;
+  std::optional<std::int64_t> steady_ms;
+  std::string run;
+};
+/// Adds a tap at the end; its number and times are filled in here. The time since
+/// the last tap is the steady clock's where both belong to one run, else the wall
+/// clock's, and 0 where that was set back.
+AppointmentLog appended(AppointmentLog log, LogEvent tap, const TapClock& clock);
+/// Seconds since the first tap at a moment; 0 for an empty log.
+double secondsAt(const AppointmentLog& log, const TapClock& clock);
+/// Marks the last tap that stands as taken back. Nothing to mark: unchanged.
+AppointmentLog withLastTakenBack(AppointmentLog log);
+/// The pieces of a foil or section that are not placed yet (of `pieces`, those).
+std::vector<plan::ItemId> notPlacedYet(const AppointmentLog& log, const std::vector<plan::ItemId>& pieces);
+
+// ---- at a moment ----------------------------------------------------------
+
+enum class Stage { Planned, Placed, TakenOut, Rinsed };
+struct PieceNow {
+  Stage stage = Stage::Planned;
+  std::optional<double> placed_s, looked_s, out_s, rinsed_s;
+  std::optional<double> level;   ///< as last seen
+  std::string pigment;
+};
+/// Taps up to `at_s` that stand. Pieces that nobody touched are not in it.
+std::map<plan::ItemId, PieceNow> stateAt(const AppointmentLog& log, double at_s);
+
+/// What may be said of a piece or bowl; the window has the sentences.
+enum class Say {
+  Look,          ///< before the typed limit: nothing but this
+  LimitReached,  ///< maker's longest time reached: take it out
+  LifeOver,      ///< bowl: older than its working life, mix a new one
+  InUse,         ///< bowl: within its life
+};
+struct PieceTimer {
+  plan::ItemId piece;
+  double onHair_s = 0, limit_s = 0;
+  Say say = Say::Look;
+};
+/// Only pieces that are on the hair and whose formula has a typed longest time
+/// above 0 (of two formulas the shorter one); longest over its limit first.
+std::vector<PieceTimer> timersAt(const plan::Plan& plan, const AppointmentLog& log, double at_s);
+
+struct BowlTimer {
+  plan::ItemId formula;
+  int number = 1;               ///< of this formula's bowls
+  double age_s = 0;
+  std::optional<double> life_s; ///< typed; nothing = no timer
+  Say say = Say::InUse;
+};
+/// The newest bowl of each formula.
+std::vector<BowlTimer> bowlsAt(const plan::Plan& plan, const AppointmentLog& log, double at_s);
+
+enum class LookReason { LimitReached, LevelReached, FineHair, LongestOn };
+struct LookFirst {
+  plan::ItemId piece;
+  LookReason reason{};
+  double onHair_s = 0;
+};
+/// Pieces on the hair in the order of "look at these first": over the typed limit,
+/// then those seen at their planned level or above it, then fine hair at the
+/// hairline [common practice], then by how long they have been on.
+std::vector<LookFirst> lookFirst(const plan::Plan& plan, const AppointmentLog& log, double at_s);
+
+// ---- what is odd ----------------------------------------------------------
+
+enum class LogProblemKind {
+  ClockSetBack,       ///< the wall clock stands before the last tap's
+  ClockJumped,        ///< wall and steady clock differ by more than a minute
+  TimeOutOfOrder,     ///< `at_s` falls: the file was changed by hand
+  OutBeforePlaced,    ///< taken out or rinsed, and never placed
+  PlacedTwice,
+  PieceUnknown,       ///< a piece that the plan does not hold (any more)
+};
+struct LogProblem {
+  LogProblemKind kind{};
+  int event = 0;          ///< its number
+  plan::ItemId piece;
+  double seconds = 0;     ///< how far, for the clock
+  bool operator==(const LogProblem&) const = default;
+};
+std::string codeName(LogProblemKind kind);
+/// Nothing is left out of the state because of a problem.
+std::vector<LogProblem> problemsOf(const plan::Plan& plan, const AppointmentLog& log);
+
+}  // namespace combdraft::work

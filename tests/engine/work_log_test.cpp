@@ -1,0 +1,223 @@
+// The appointment log: taps, times, states, order of looking, text.
+#include <catch2/catch.hpp>
+
+#include "engine/work/log_text.h"
+#include "tests/support/look_plans.h"
+
+using namespace combdraft;
+using namespace combdraft::test;
+using namespace combdraft::work;
+
+namespace {
+
+/// Four slices at the back of formula-1: 10 minutes of life, at most 30 on the hair.
+plan::Plan loggedPlan() {
+  plan::Plan plan = plan::Plan::fresh(5);
+  const head::HeadShape shape(head::fitHead(plan.head().measures)->axes);
+  plan::Formula formula;
+  formula.leaflet.workingLife_min = 10;
+  formula.leaflet.longestTime_min = 30;
+  plan.put("formula-1", formula);
+  for (int i = 0; i < 4; ++i) {
+    plan::Piece piece = backSlice(shape, 40 - 14 * i, 60, 5);
+    piece.order = i + 1;
+    piece.root.formula = i < 3 ? "formula-1" : "";
+    piece.root.lifts = {8, 7, 9};
+    plan.put("piece-" + std::to_string(i + 1), piece);
+  }
+  return plan;
+}
+
+/// Taps at minutes on a wall clock and a steady one.
+class Taps {
+ public:
+  void at(double minute, Tap tap, std::vector<plan::ItemId> pieces, std::optional<double> level = {}) {
+    LogEvent event;
+    event.tap = tap;
+    event.pieces = std::move(pieces);
+    event.level = level;
+    if (tap == Tap::BowlMixed) event.formula = "formula-1";
+    log = appended(log, event, clock(minute));
+  }
+  TapClock clock(double minute) const {
+    const auto ms = static_cast<std::int64_t>(minute * 60000);
+    return {1'700'000'000'000 + wallShift_ms + ms, 5'000 + ms, run};
+  }
+  AppointmentLog log;
+  std::int64_t wallShift_ms = 0;
+  std::string run = "one";
+};
+
+std::vector<std::string> kindsOf(const std::vector<LogProblem>& problems) {
+  std::vector<std::string> kinds;
+  for (const LogProblem& problem : problems) kinds.push_back(codeName(problem.kind));
+  return kinds;
+}
+
+}  // namespace
+
+TEST_CASE("taps in any order give each piece its stage", "[work][log]") {
+  Taps taps;
+  taps.at(0, Tap::BowlMixed, {});
+  taps.at(1, Tap::Placed, {"piece-3"});
+  taps.at(2, Tap::Placed, {"piece-1", "piece-2"});
+  taps.at(10, Tap::Looked, {"piece-1"}, 7);
+  taps.at(12, Tap::TakenOut, {"piece-3"});
+  taps.at(14, Tap::Rinsed, {"piece-3"});
+  const auto early = stateAt(taps.log, 90);
+  CHECK(early.size() == 1);
+  CHECK(early.at("piece-3").stage == Stage::Placed);
+  const auto late = stateAt(taps.log, 1e9);
+  CHECK(late.at("piece-3").stage == Stage::Rinsed);
+  CHECK(*late.at("piece-3").rinsed_s == Approx(14 * 60));
+  CHECK(late.at("piece-1").level == 7);
+  CHECK(late.at("piece-1").stage == Stage::Placed);
+  CHECK(late.count("piece-4") == 0);
+  CHECK(notPlacedYet(taps.log, {"piece-1", "piece-4"}) == std::vector<plan::ItemId>{"piece-4"});
+  CHECK(problemsOf(loggedPlan(), taps.log).empty());
+}
+
+TEST_CASE("a tap taken back stays in the log and counts no more", "[work][log]") {
+  Taps taps;
+  taps.at(1, Tap::Placed, {"piece-1"});
+  taps.at(2, Tap::Placed, {"piece-2"});
+  taps.log = withLastTakenBack(taps.log);
+  CHECK(taps.log.events.size() == 2);
+  CHECK(stateAt(taps.log, 1e9).count("piece-2") == 0);
+  taps.log = withLastTakenBack(taps.log);
+  CHECK(stateAt(taps.log, 1e9).empty());
+  const AppointmentLog same = withLastTakenBack(taps.log);
+  CHECK(same == taps.log);
+  taps.at(3, Tap::Placed, {"piece-1"});
+  CHECK(taps.log.events.back().number == 3);
+  CHECK(*stateAt(taps.log, 1e9).at("piece-1").placed_s == Approx(120));
+}
+
+TEST_CASE("timers come from typed limits only and say look before them", "[work][log]") {
+  const plan::Plan plan = loggedPlan();
+  Taps taps;
+  taps.at(0, Tap::Placed, {"piece-1"});
+  taps.at(5, Tap::Placed, {"piece-2"});
+  taps.at(6, Tap::Placed, {"piece-4"});  // names no formula
+  const auto timers = timersAt(plan, taps.log, 29 * 60 + 59);
+  REQUIRE(timers.size() == 2);
+  CHECK(timers[0].piece == "piece-1");
+  CHECK(timers[0].say == Say::Look);
+  CHECK(timersAt(plan, taps.log, 30 * 60)[0].say == Say::LimitReached);
+  CHECK(timersAt(plan, taps.log, 30 * 60)[1].say == Say::Look);
+  taps.at(31, Tap::TakenOut, {"piece-1"});
+  CHECK(timersAt(plan, taps.log, 32 * 60).size() == 1);
+  plan::Plan untyped = plan;
+  for (const std::optional<double> none : {std::optional<double>(), std::optional<double>(0)}) {
+    plan::Formula formula = *plan.find<plan::Formula>("formula-1");
+    formula.leaflet.longestTime_min = none;
+    formula.leaflet.workingLife_min = none;
+    untyped.put("formula-1", formula);
+    CHECK(timersAt(untyped, taps.log, 1e6).empty());
+  }
+}
+
+TEST_CASE("a bowl's age is told and its life only where typed", "[work][log]") {
+  plan::Plan plan = loggedPlan();
+  Taps taps;
+  taps.at(0, Tap::BowlMixed, {});
+  taps.at(8, Tap::BowlMixed, {});
+  const auto bowls = bowlsAt(plan, taps.log, 17 * 60);
+  REQUIRE(bowls.size() == 1);
+  CHECK(bowls[0].number == 2);
+  CHECK(bowls[0].age_s == Approx(9 * 60));
+  CHECK(bowls[0].say == Say::InUse);
+  CHECK(bowlsAt(plan, taps.log, 18 * 60 + 1)[0].say == Say::LifeOver);
+  plan.put("formula-1", plan::Formula{});
+  CHECK_FALSE(bowlsAt(plan, taps.log, 1e6)[0].life_s);
+  CHECK(bowlsAt(plan, taps.log, 1e6)[0].say == Say::InUse);
+}
+
+TEST_CASE("look at these first goes by limit then level then time", "[work][log]") {
+  const plan::Plan plan = loggedPlan();
+  Taps taps;
+  taps.at(0, Tap::Placed, {"piece-4"});   // no limit, longest on
+  taps.at(1, Tap::Placed, {"piece-1"});   // over its limit below
+  taps.at(20, Tap::Placed, {"piece-2"});
+  taps.at(21, Tap::Placed, {"piece-3"});
+  taps.at(30, Tap::Looked, {"piece-3"}, 8.5);
+  const auto order = lookFirst(plan, taps.log, 32 * 60);
+  std::vector<plan::ItemId> ids;
+  for (const LookFirst& look : order) ids.push_back(look.piece);
+  CHECK(ids == std::vector<plan::ItemId>{"piece-1", "piece-3", "piece-4", "piece-2"});
+  CHECK(order[0].reason == LookReason::LimitReached);
+  CHECK(order[1].reason == LookReason::LevelReached);
+  CHECK(order[3].reason == LookReason::LongestOn);
+}
+
+TEST_CASE("a wall clock set back shortens nothing and is told", "[work][log]") {
+  const plan::Plan plan = loggedPlan();
+  Taps taps;
+  taps.at(0, Tap::Placed, {"piece-1"});
+  taps.wallShift_ms = -3'600'000;
+  taps.at(10, Tap::Placed, {"piece-2"});  // same run: the steady clock knows
+  CHECK(*stateAt(taps.log, 1e9).at("piece-2").placed_s == Approx(600));
+  taps.run = "two";  // after a crash, and the clock went back once more
+  taps.wallShift_ms = -7'200'000;
+  taps.at(20, Tap::Placed, {"piece-3"});
+  CHECK(*stateAt(taps.log, 1e9).at("piece-3").placed_s == Approx(600));
+  CHECK(kindsOf(problemsOf(plan, taps.log)) == std::vector<std::string>{"clock-set-back", "clock-set-back"});
+  taps.at(25, Tap::Looked, {"piece-3"});
+  CHECK(taps.log.events.back().at_s == Approx(900));
+  taps.wallShift_ms = 0;
+  taps.at(26, Tap::Looked, {"piece-3"});
+  CHECK(kindsOf(problemsOf(plan, taps.log)).back() == "clock-jumped");
+}
+
+TEST_CASE("what is odd is told and nothing is lost of it", "[work][log]") {
+  const plan::Plan plan = loggedPlan();
+  Taps taps;
+  taps.at(5, Tap::TakenOut, {"piece-2"});
+  taps.at(6, Tap::Placed, {"piece-1"});
+  taps.at(7, Tap::Placed, {"piece-1"});
+  taps.at(8, Tap::Placed, {"piece-99"});
+  taps.log.events[3].at_s = 1;  // changed by hand in the file
+  CHECK(kindsOf(problemsOf(plan, taps.log)) ==
+        std::vector<std::string>{"out-before-placed", "placed-twice", "time-out-of-order", "piece-unknown"});
+  const auto state = stateAt(taps.log, 1e9);
+  CHECK(state.size() == 3);
+  CHECK(*state.at("piece-1").placed_s == Approx(60));  // the first tap counts
+  CHECK(*state.at("piece-99").placed_s == Approx(120));  // not before what came before it
+}
+
+TEST_CASE("a log read again is the same with what later programs add", "[work][log]") {
+  Taps taps;
+  taps.at(0, Tap::BowlMixed, {});
+  taps.at(1.5, Tap::Placed, {"piece-1", "piece-2"});
+  taps.at(9, Tap::Looked, {"piece-1"}, 7.5);
+  taps.log.events[2].pigment = "gold \"warm\"";
+  taps.log.events[2].who = "M";
+  taps.log = withLastTakenBack(taps.log);
+  taps.log.events[1].extra["later"] = "{\"a\": [1, 2]}";
+  taps.log.extra["screen"] = "\"kept awake\"";
+  const std::string text = writeLog(taps.log);
+  const auto read = readLog(text);
+  REQUIRE(read);
+  CHECK(*read == taps.log);
+  CHECK(writeLog(*read) == text);
+  CHECK(writeLog({}).empty());
+  CHECK(readLog("")->events.empty());
+}
+
+TEST_CASE("a damaged log is refused with its place", "[work][log]") {
+  const auto place = [](const std::string& json) {
+    const auto read = readLog(json);
+    return read ? std::string("read") : read.error().where + " " + codeName(read.error().code);
+  };
+  const std::string ok = R"("number": 1, "tap": "placed", "at_s": 3, "utc_ms": 7)";
+  CHECK(place("{\"events\": [{" + ok + "}]}") == "read");
+  CHECK(place("{\"events\": 3}") == "/events field-wrong-type");
+  CHECK(place("[1]") == " field-wrong-type");
+  CHECK(place("{\"events\": [{" + ok + ", \"level\": 40}]}") == "/events/0/level field-out-of-range");
+  CHECK(place("{\"events\": [{" + ok + ", \"pieces\": [3]}]}") == "/events/0/pieces field-wrong-type");
+  CHECK(place(R"({"events": [{"number": 1, "tap": "placed", "utc_ms": 7}]})") == "/events/0 field-missing");
+  CHECK(place(R"({"events": [{"number": 1, "tap": "thrown", "at_s": 3, "utc_ms": 7}]})") == "/events/0/tap field-unknown-word");
+  CHECK(place(R"({"events": [{"number": 1, "tap": "placed", "at_s": -3, "utc_ms": 7}]})") == "/events/0/at_s field-out-of-range");
+  CHECK(place(R"({"events": [{"number": 1, "tap": "placed", "at_s": 3, "utc_ms": 7.5}]})") == "/events/0/utc_ms field-wrong-type");
+  CHECK(readLog("{\"events\": [").error().code == ErrorCode::JsonSyntax);
+}

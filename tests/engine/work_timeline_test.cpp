@@ -1,0 +1,315 @@
+// Bowls and minutes: by hand, by common practice, and on 1,000 random plans.
+#include <catch2/catch.hpp>
+#include <map>
+#include <set>
+
+#include "engine/work/work_list.h"
+#include "tests/engine/plan_samples.h"
+#include "tests/support/look_plans.h"
+
+using namespace combdraft;
+using namespace combdraft::test;
+using namespace combdraft::work;
+using plan::samples::Draws;
+
+namespace {
+
+Job job(const std::string& piece, double backcomb, std::vector<Portion> portions, bool top = false) {
+  return {piece, {}, backcomb, backcomb > 0 ? 1.2 : 0, std::move(portions), top};
+}
+
+std::vector<const Step*> stepsOf(const Timeline& line, StepKind kind) {
+  std::vector<const Step*> steps;
+  for (const Step& step : line.steps)
+    if (step.kind == kind) steps.push_back(&step);
+  return steps;
+}
+
+bool isTold(const Timeline& line, const plan::ItemId& piece, const plan::ItemId& formula) {
+  for (const TimelineNote& note : line.notes)
+    if (note.kind == NoteKind::PieceLongerThanLife && note.piece == piece && note.formula == formula) return true;
+  return false;
+}
+
+/// Everything that has to hold of any timeline.
+void checkWhole(const Timeline& line, const std::vector<Job>& jobs, const std::vector<FormulaLimits>& limits, const HandSettings& hands) {
+  const auto lifeOf = [&](const plan::ItemId& formula) {
+    for (const FormulaLimits& limit : limits)
+      if (limit.formula == formula && limit.life_min && *limit.life_min > 0) return limit.life_min;
+    return std::optional<double>();
+  };
+  std::map<plan::ItemId, double> placed, backcombed;
+  double busy[2] = {0, 0};
+  for (const Step& step : line.steps) {
+    CHECK(step.to_min >= step.from_min);
+    CHECK(step.pair < hands.pairs);
+    if (step.kind == StepKind::CombOut) continue;
+    CHECK(step.from_min >= busy[step.pair] - 1e-9);  // one thing at a time
+    busy[step.pair] = step.to_min;
+    if (step.kind == StepKind::Backcomb) backcombed[step.piece] += step.to_min - step.from_min;
+    if (step.kind != StepKind::Place) continue;
+    placed[step.piece] += step.to_min - step.from_min;
+    const Bowl& bowl = line.bowls[*step.bowl];
+    CHECK(step.from_min >= bowl.from_min - 1e-9);  // it is mixed by then
+    CHECK(step.productAge_min == Approx(step.to_min - bowl.mixFrom_min));
+    const auto life = lifeOf(bowl.formula);
+    if (!life) continue;
+    if (step.productAge_min > *life + 1e-6) {
+      CHECK(isTold(line, step.piece, bowl.formula));
+      // It cannot be avoided: a bowl that is mixed for this piece alone is too old at its end.
+      CHECK(step.productAge_min == Approx(hands.mix_min + step.to_min - step.from_min));
+    }
+  }
+  for (const Job& one : jobs) {
+    double minutes = 0;
+    for (const Portion& portion : one.portions) minutes += portion.place_min;
+    CHECK(placed[one.piece] == Approx(minutes));
+    CHECK(backcombed[one.piece] == Approx(one.backcomb_min));
+  }
+  double product = 0, planned = 0;
+  for (const Bowl& bowl : line.bowls) product += bowl.product_g;
+  for (const Job& one : jobs)
+    for (const Portion& portion : one.portions) planned += portion.product_g;
+  CHECK(product == Approx(planned));
+}
+
+}  // namespace
+
+TEST_CASE("a small appointment is planned as by hand", "[work][timeline]") {
+  // docs/work-by-hand.md walks through the same minutes.
+  const std::vector<Job> jobs{job("piece-1", 0.7, {{"A", 1, 9}}), job("piece-2", 0.7, {{"A", 1, 9}}), job("piece-3", 0.7, {{"A", 1, 9}}),
+                              job("piece-4", 0, {{"A", 1.4, 12}}, true), job("piece-5", 0, {{"A", 0.5, 4}, {"B", 0.5, 6}}, true)};
+  const std::vector<FormulaLimits> limits{{"A", 6, {}}, {"B", 10, {}}};
+  const HandSettings hands;
+  const Timeline line = planTimeline(jobs, limits, hands);
+  checkWhole(line, jobs, limits, hands);
+  REQUIRE(line.bowls.size() == 4);
+  CHECK(line.bowls[0].mixFrom_min == Approx(0.7));
+  CHECK(line.bowls[1].mixFrom_min == Approx(6.1));
+  CHECK(line.bowls[2].mixFrom_min == Approx(9.1));
+  CHECK(line.bowls[3].mixFrom_min == Approx(13.0));
+  CHECK(line.bowls[2].pieces == std::vector<plan::ItemId>{"piece-4", "piece-5"});
+  CHECK(line.bowls[0].product_g == 18);
+  const auto placed = stepsOf(line, StepKind::Place);
+  REQUIRE(placed.size() == 6);
+  const double ages[] = {3.0, 4.7, 3.0, 3.4, 3.9, 2.5};
+  for (std::size_t i = 0; i < 6; ++i) CHECK(placed[i]->productAge_min == Approx(ages[i]));
+  CHECK(line.lastIn_min == Approx(15.5));
+  CHECK(line.looked_min == Approx(16.5));
+  CHECK(line.combOut_min == Approx(3.6));
+  CHECK(line.total_min == Approx(20.1));
+  CHECK(line.reserve_min == Approx(3.015));
+  CHECK(line.notes.empty());
+  const OldestNow oldest = oldestAt(line, 9.0);
+  CHECK(oldest.piece == "piece-1");
+  CHECK(*oldest.pieceAge_min == Approx(9.0 - 2.7));
+  CHECK(*oldest.bowl == 1);
+  CHECK(*oldest.productAge_min == Approx(9.0 - 6.1));
+  CHECK_FALSE(oldestAt(line, 0.5).pieceAge_min);
+}
+
+TEST_CASE("common practice on a head of twenty five large backcombed pieces", "[work][timeline]") {
+  // Common practice, no source: with quick speeds such a head comes to about 40
+  // minutes of placing; with a typed life of 15 minutes its bowls are mixed three
+  // times or more, and its top pieces come from the freshest.
+  const double quickSlice = 0.9, quickBackcomb = 0.7;
+  std::vector<Job> jobs;
+  for (int i = 0; i < 25; ++i) jobs.push_back(job("piece-" + std::to_string(i + 1), quickBackcomb, {{"A", quickSlice, 8}}, i >= 17));
+  const std::vector<FormulaLimits> limits{{"A", 15, {}}};
+  const HandSettings hands;
+  const Timeline line = planTimeline(jobs, limits, hands);
+  checkWhole(line, jobs, limits, hands);
+  double placing = 0;
+  for (const Step& step : line.steps)
+    if (step.kind == StepKind::Place || step.kind == StepKind::Backcomb) placing += step.to_min - step.from_min;
+  CHECK(placing > 35);
+  CHECK(placing < 45);
+  CHECK(line.bowls.size() >= 3);
+  // The first top piece is the first of its bowl.
+  for (const Bowl& bowl : line.bowls)
+    for (std::size_t i = 0; i < bowl.pieces.size(); ++i)
+      if (bowl.pieces[i] == "piece-18") CHECK(i == 0);
+  CHECK(line.notes.empty());
+}
+
+TEST_CASE("without a typed life no bowl is planned anew and it is told", "[work][timeline]") {
+  std::vector<Job> jobs;
+  for (int i = 0; i < 60; ++i) jobs.push_back(job("piece-" + std::to_string(i + 1), 0, {{"A", 1, 1}}, i > 30));
+  for (const std::optional<double> life : {std::optional<double>(), std::optional<double>(0), std::optional<double>(-4)}) {
+    const Timeline line = planTimeline(jobs, {{"A", life, {}}}, {});
+    CHECK(line.bowls.size() == 1);
+    REQUIRE(line.notes.size() == 1);
+    CHECK(line.notes[0].kind == NoteKind::LifeNotTyped);
+  }
+}
+
+TEST_CASE("a piece longer than a bowl lasts is told and nothing else is", "[work][timeline]") {
+  const std::vector<Job> jobs{job("piece-1", 0, {{"A", 1, 1}}), job("piece-2", 0, {{"A", 7, 1}}), job("piece-3", 0, {{"A", 1, 1}})};
+  const Timeline line = planTimeline(jobs, {{"A", 8, {}}}, {});
+  REQUIRE(line.notes.size() == 1);
+  CHECK(line.notes[0] == TimelineNote{NoteKind::PieceLongerThanLife, "A", "piece-2", 9, 8});
+  CHECK(line.bowls.size() == 3);
+}
+
+TEST_CASE("the leaflet's longest time is told when pieces reach it before the last is in", "[work][timeline]") {
+  std::vector<Job> jobs;
+  for (int i = 0; i < 40; ++i) jobs.push_back(job("piece-" + std::to_string(i + 1), 0, {{"A", 1, 1}}));
+  const auto line = planTimeline(jobs, {{"A", {}, 30}}, {});
+  const auto late = std::count_if(line.notes.begin(), line.notes.end(), [](const TimelineNote& n) { return n.kind == NoteKind::LimitBeforeLastIn; });
+  CHECK(late == 1);
+  for (const TimelineNote& note : line.notes)
+    if (note.kind == NoteKind::LimitBeforeLastIn) CHECK(note.piece == "piece-1");
+  const auto quick = planTimeline(jobs, {{"A", {}, 41}}, {});
+  for (const TimelineNote& note : quick.notes) CHECK(note.kind != NoteKind::LimitBeforeLastIn);
+}
+
+TEST_CASE("two pairs of hands are faster and a typed interval adds looking", "[work][timeline]") {
+  std::vector<Job> jobs;
+  for (int i = 0; i < 30; ++i) jobs.push_back(job("piece-" + std::to_string(i + 1), 0.7, {{"A", 1, 5}}, i > 20));
+  const std::vector<FormulaLimits> limits{{"A", 20, {}}};
+  HandSettings one, two, looking;
+  two.pairs = 2;
+  looking.lookEvery_min = 10;
+  const Timeline slow = planTimeline(jobs, limits, one), fast = planTimeline(jobs, limits, two), often = planTimeline(jobs, limits, looking);
+  checkWhole(fast, jobs, limits, two);
+  checkWhole(often, jobs, limits, looking);
+  CHECK(fast.lastIn_min < 0.65 * slow.lastIn_min);
+  CHECK(fast.lastIn_min > 0.5 * slow.lastIn_min - 3);
+  CHECK(stepsOf(often, StepKind::Look).size() > stepsOf(slow, StepKind::Look).size());
+  CHECK(often.lastIn_min > slow.lastIn_min);
+}
+
+TEST_CASE("no product older than its life on 1000 random plans and lives", "[work][timeline]") {
+  int remixed = 0, told = 0, fine = 0;
+  for (std::uint64_t seed = 1; seed <= 1000; ++seed) {
+    INFO("random plan " << seed);
+    Draws draw(seed + 5000);
+    plan::Plan plan = plan::samples::randomPlan(seed);
+    std::vector<FormulaLimits> limits;
+    for (const char* id : {"formula-1", "formula-2", "formula-3"}) {
+      plan::Formula formula;
+      if (draw.whole(0, 4)) formula.leaflet.workingLife_min = draw.whole(0, 9) == 0 ? 0 : draw.uniform(1, 40);
+      plan.put(id, formula);
+      limits.push_back({id, formula.leaflet.workingLife_min, {}});
+    }
+    for (const auto& [id, piece] : plan.pieces()) {
+      plan::Piece changed = *piece;
+      changed.root.formula = "formula-" + std::to_string(draw.whole(1, 3));
+      changed.end.formula = "formula-" + std::to_string(draw.whole(1, 3));
+      if (draw.whole(0, 2) == 0) changed.handover_mm = 120;
+      plan.put(id, changed);
+    }
+    const OrderUse use = draw.whole(0, 1) ? OrderUse::ByRule : OrderUse::AsPlanned;
+    const std::vector<Job> jobs = jobsOf(plan, workOrder(plan, {}, use), {});
+    HandSettings hands{draw.whole(1, 2), draw.uniform(0.5, 10), 0.2, 0.15, draw.whole(0, 1) ? TopBowl::Fresh : TopBowl::AsItComes, {}};
+    if (draw.whole(0, 2) == 0) hands.lookEvery_min = draw.uniform(2, 20);
+    const Timeline line = planTimeline(jobs, limits, hands);
+    checkWhole(line, jobs, limits, hands);
+    remixed += line.bowls.size() > 3;
+    const bool unavoidable = std::any_of(line.notes.begin(), line.notes.end(), [](const TimelineNote& n) { return n.kind == NoteKind::PieceLongerThanLife; });
+    told += unavoidable;
+    fine += !unavoidable && !jobs.empty();
+  }
+  // The draw holds all cases.
+  CHECK(remixed > 100);
+  CHECK(told > 50);
+  CHECK(fine > 300);
+}
+
+TEST_CASE("resistant hair is ordered first and fine hairline hair last", "[work][order]") {
+  // Common practice, no source.
+  plan::Plan plan = plan::Plan::fresh(3);
+  const head::HeadShape shape(head::fitHead(plan.head().measures)->axes);
+  const head::Hairline hairline(shape);
+  plan::Hair hair = plan.hair();
+  hair.porosity[static_cast<std::size_t>(plan::HairZone::Nape)] = plan::Porosity::Resistant;
+  plan.put(plan::kHairId, hair);
+  const auto put = [&](const std::string& id, int order, std::vector<plan::ScalpPoint> line) {
+    plan::Piece piece = slice(std::move(line), 4);
+    piece.order = order;
+    plan.put(id, piece);
+  };
+  const auto inFront = [&](double azimuth) { return shape.scalpPointAt(hairline.pointAt(azimuth) + Vec3(0, -2, 6)); };
+  put("piece-1", 1, {inFront(-8), inFront(0), inFront(8)});
+  put("piece-2", 2, {placeAtHeight(shape, 170, 20), placeAtHeight(shape, 180, 20), placeAtHeight(shape, -170, 20)});
+  put("piece-3", 3, {placeAtHeight(shape, 170, -50), placeAtHeight(shape, 180, -50), placeAtHeight(shape, -170, -50)});
+  plan::Piece dark = *plan.find<plan::Piece>("piece-2");
+  dark.action = plan::Action::LeaveOut;
+  plan.put("piece-4", dark);
+  CHECK(workOrder(plan, {}, OrderUse::AsPlanned) == std::vector<plan::ItemId>{"piece-1", "piece-2", "piece-3"});
+  CHECK(workOrder(plan, {}, OrderUse::ByRule) == std::vector<plan::ItemId>{"piece-3", "piece-2", "piece-1"});
+  const PiecePlaces places(plan);
+  CHECK(places.of(*plan.find<plan::Piece>("piece-1")).pace == Pace::Hairline);
+  CHECK(places.of(*plan.find<plan::Piece>("piece-3")).pace == Pace::Slow);
+  CHECK(places.of(*plan.find<plan::Piece>("piece-3")).zone == plan::HairZone::Nape);
+  // By hand in the other order it is told.
+  const WorkList list = workListOf(plan, {{}, OrderUse::AsPlanned, TopBowl::Fresh, 1, {}, {}, 4000}).value();
+  std::vector<std::string> kinds;
+  for (const WorkNote& note : list.notes) kinds.push_back(codeName(note.kind));
+  CHECK(std::count(kinds.begin(), kinds.end(), "slow-after-others") == 1);
+  CHECK(std::count(kinds.begin(), kinds.end(), "hairline-before-others") == 1);
+  CHECK(std::count(kinds.begin(), kinds.end(), "formula-not-named") == 1);
+  const WorkList ruled = workListOf(plan, {{}, OrderUse::ByRule, TopBowl::Fresh, 1, {}, {}, 4000}).value();
+  for (const WorkNote& note : ruled.notes) CHECK(note.kind == WorkNoteKind::FormulaNotNamed);
+}
+
+TEST_CASE("the work list tells what was typed wrongly or not at all", "[work][list]") {
+  plan::Plan plan = plan::Plan::fresh(3);
+  const head::HeadShape shape(head::fitHead(plan.head().measures)->axes);
+  plan::Formula formula;
+  formula.developers = {{"", 14, plan::StrengthUnit::Percent, 2, {}}};
+  formula.leaflet.workingLife_min = 0;
+  formula.leaflet.longestTime_min = 0;
+  plan.put("formula-1", formula);
+  plan::Piece piece = backSlice(shape, 20, 100, 5);
+  piece.order = 1;
+  piece.root.formula = "formula-1";
+  plan.put("piece-1", piece);
+  const auto kindsOf = [&](const WorkSettings& settings) {
+    std::set<std::string> kinds;
+    const WorkList worked = workListOf(plan, settings).value();
+    for (const WorkNote& note : worked.notes) {
+      kinds.insert(codeName(note.kind));
+      CHECK(sentenceOf(note).size() > 20);
+    }
+    return kinds;
+  };
+  WorkSettings settings;
+  settings.locks = 4000;
+  settings.foils_mm = {60};
+  const auto kinds = kindsOf(settings);
+  for (const char* kind : {"over-eu-limit", "life-not-above-zero", "longest-not-above-zero", "parts-not-typed", "foil-too-narrow"})
+    CHECK(kinds.count(kind) == 1);
+  formula.developers[0].strength = 60;
+  plan.put("formula-1", formula);
+  CHECK(kindsOf(settings).count("strength-refused") == 1);
+  CHECK_FALSE(workListOf(plan, {{}, OrderUse::AsPlanned, TopBowl::Fresh, 3, {}, {}, 4000}));
+  CHECK_FALSE(workListOf(plan, {{}, OrderUse::AsPlanned, TopBowl::Fresh, 1, {}, 0.0, 4000}));
+}
+
+TEST_CASE("savings are what planning again saves and the largest comes first", "[work][list]") {
+  plan::Plan plan = plan::Plan::fresh(3);
+  const head::HeadShape shape(head::fitHead(plan.head().measures)->axes);
+  for (int i = 0; i < 6; ++i) {
+    plan::Piece piece = backSlice(shape, 50 - 12 * i, 60, 5);
+    piece.order = i + 1;
+    piece.backcomb = {60, 0.4, 28};
+    if (i > 3) piece.taking = plan::Taking::Weave;
+    plan.put("piece-" + std::to_string(i + 1), piece);
+  }
+  WorkSettings settings;
+  settings.locks = 4000;
+  const WorkList list = workListOf(plan, settings).value();
+  const auto savings = savingsOf(plan, settings, list);
+  std::map<Saving::Kind, Saving> byKind;
+  for (std::size_t i = 0; i < savings.size(); ++i) {
+    byKind[savings[i].kind] = savings[i];
+    if (i) CHECK(savings[i].saved_min <= savings[i - 1].saved_min);
+  }
+  // Six cushions of 0.7 min to make and 1.2 to open; two weaves of 0.4 more than a slice.
+  CHECK(byKind.at(Saving::Kind::WithoutBackcomb).saved_min == Approx(6 * 1.9));
+  CHECK(byKind.at(Saving::Kind::SliceForWeave).saved_min == Approx(2 * 0.4));
+  CHECK(byKind.at(Saving::Kind::SliceForWeave).pieces.size() == 2);
+  CHECK(byKind.count(Saving::Kind::LeaveOut) == 0);  // there is one section, and it is all
+  CHECK(byKind.count(Saving::Kind::SecondPair) == 1);
+}
