@@ -186,10 +186,10 @@ TEST_CASE("no word of the consultation promises, advises or tells how a test is 
     all += textsOf(file, {}, QDate(2026, 6, 1)).join(u'\n');
   static const QRegularExpression kPromise(QStringLiteral("\\b(ready|done|safe|safely|guarantee[ds]?|promise[sd]?|okay|fine to|may proceed|go ahead)\\b"),
                                            QRegularExpression::CaseInsensitiveOption);
-  CHECK(kPromise.match(all).captured().toStdString().empty());
+  CHECK(kPromise.match(all).captured().toStdString() == std::string());
   static const QRegularExpression kRecipe(QStringLiteral("\\b(ammonia|peroxide|drops?|ml|minutes? in|volume)\\b|\\d+ ?%"),
                                           QRegularExpression::CaseInsensitiveOption);
-  CHECK(kRecipe.match(all).captured().toStdString().empty());
+  CHECK(kRecipe.match(all).captured().toStdString() == std::string());
 }
 
 TEST_CASE("tests are added, typed and removed", "[cards][client]") {
