@@ -216,7 +216,7 @@ TEST_CASE("stored keys that are damaged are ignored and said", "[habits][keys]")
     settings.setValue(QStringLiteral("keys/tool.measure"), QStringLiteral("Ctrl+Wobble"));
     settings.setValue(QStringLiteral("keys/no.such"), QStringLiteral("Ctrl+J"));
     settings.setValue(QStringLiteral("keys/edit.redo"), QStringLiteral("Ctrl+Z"));  // undo's
-    settings.setValue(QStringLiteral("keys/view.look"), QStringLiteral("Ctrl+M"));  // sound
+    settings.setValue(QStringLiteral("keys/view.look"), QStringLiteral("Ctrl+Shift+J"));  // sound
   }
   desk.open();
   REQUIRE(desk.window->messages().isShowing());
@@ -225,12 +225,12 @@ TEST_CASE("stored keys that are damaged are ignored and said", "[habits][keys]")
   CHECK(actionOf(desk, "tool.measure")->shortcut() == QKeySequence(Qt::Key_F4));
   CHECK(actionOf(desk, "edit.undo")->shortcut() == QKeySequence(QStringLiteral("Ctrl+Z")));
   CHECK(actionOf(desk, "edit.redo")->shortcut() == QKeySequence(QStringLiteral("Ctrl+Shift+Z")));
-  CHECK(actionOf(desk, "view.look")->shortcut() == QKeySequence(QStringLiteral("Ctrl+M")));
+  CHECK(actionOf(desk, "view.look")->shortcut() == QKeySequence(QStringLiteral("Ctrl+Shift+J")));
   desk.press("Forget them");
   desk.window->close();
   desk.open();
   CHECK_FALSE(desk.window->messages().isShowing());
-  CHECK(actionOf(desk, "view.look")->shortcut() == QKeySequence(QStringLiteral("Ctrl+M")));
+  CHECK(actionOf(desk, "view.look")->shortcut() == QKeySequence(QStringLiteral("Ctrl+Shift+J")));
 }
 
 TEST_CASE("preferences hold at once, are kept, and a new piece begins with them", "[habits][preferences]") {
