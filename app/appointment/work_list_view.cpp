@@ -60,6 +60,10 @@ WorkListView::WorkListView(document::DocumentController& controller, QWidget* pa
   moment_->setWordWrap(true);
   column->addWidget(moment_);
   connect(strip_, &TimelineStrip::momentChanged, this, [this] { moment_->setText(strip_->momentText()); });
+  auto* key = new QLabel(tr("Above: filled mixes, hatched places (each formula with its hatch of the sheet), white backcombs, dashed looks or is in reserve. Below: the bowls."), this);
+  key->setProperty("soft", true);
+  key->setWordWrap(true);
+  column->addWidget(key);
 
   auto* middle = new QHBoxLayout;
   middle->setSpacing(14);
@@ -67,6 +71,7 @@ WorkListView::WorkListView(document::DocumentController& controller, QWidget* pa
   table_ = new QTableWidget(0, 4, this);
   table_->setAccessibleName(tr("Steps of the appointment"));
   table_->setHorizontalHeaderLabels({tr("from, min"), tr("hands"), tr("what"), tr("foil")});
+  table_->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
   table_->verticalHeader()->hide();
   table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
   table_->setSelectionBehavior(QAbstractItemView::SelectRows);
@@ -114,7 +119,7 @@ void WorkListView::buildTop(QVBoxLayout* column) {
   foils_->setCheck([](const QString& text) {
     return widthsIn(text) ? QString() : tr("Widths of %1 to %2 mm with commas between.").arg(kNarrowest_mm).arg(kWidest_mm);
   });
-  second->addWidget(foils_, 1);
+  second->addWidget(foils_, 3);
   controls::NumberFieldSpec spec;
   spec.label = tr("Look every");
   spec.unit = tr("min");
@@ -124,7 +129,8 @@ void WorkListView::buildTop(QVBoxLayout* column) {
   spec.emptyText = tr("when the last is in");
   spec.tip = tr("A round of looking while placing goes on, as you work");
   lookEvery_ = new controls::NumberField(spec, this);
-  second->addWidget(lookEvery_, 1);
+  second->addWidget(lookEvery_, 2);
+  second->addStretch(2);
   connect(order_, &controls::Segments::chosen, this, [this](int i) {
     order_->setCurrent(i);
     fill();

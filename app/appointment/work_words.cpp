@@ -26,7 +26,9 @@ QString piecesName(const plan::Plan& plan, const std::vector<plan::ItemId>& piec
 
 QString pieceName(const plan::Plan& plan, const plan::ItemId& id) {
   const auto* piece = plan.find<plan::Piece>(id);
-  return piece && !piece->label.empty() ? plain(piece->label) : plain(id).replace(u'-', u' ');
+  if (!piece || piece->order == 0) return plain(id).replace(u'-', u' ');
+  // Several pieces often have one label.
+  return piece->label.empty() ? say("piece %1").arg(piece->order) : say("%1 %2").arg(piece->order).arg(plain(piece->label));
 }
 
 QString formulaName(const plan::Plan& plan, const plan::ItemId& id) {

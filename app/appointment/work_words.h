@@ -10,7 +10,7 @@
 
 namespace combdraft::appointment {
 
-/// "piece 7", or its label.
+/// "piece 7", "7 back low": the number on the sheet, and its label.
 QString pieceName(const plan::Plan& plan, const plan::ItemId& id);
 /// "A, lightener"; "no formula named" for "" and for one that is gone.
 QString formulaName(const plan::Plan& plan, const plan::ItemId& id);
