@@ -201,7 +201,7 @@ void MainWindow::buildMenusAndTools() {
     for (const char* id : ids)
       *id ? menu->addAction(actions_.action(QLatin1String(id))) : (void)menu->addSeparator();
   };
-  fill(menuBar()->addMenu(tr("&Plan")), {"file.start", "file.new", "file.open", "file.back", "", "file.save", "file.saveAs", "file.shareCopy", "file.picture", "", "handout.show", "handout.recordCard", "handout.clientPage", "handout.save", "handout.print", "handout.preview", "", "appointment.workList", "appointment.log", "", "file.openAnyway", "file.openAsCopy", "file.faults", "", "window.new", "window.close", "file.quit"});
+  fill(menuBar()->addMenu(tr("&Plan")), {"file.start", "file.new", "file.open", "file.back", "", "file.save", "file.saveAs", "file.shareCopy", "file.picture", "", "handout.show", "handout.recordCard", "handout.clientPage", "handout.save", "handout.print", "handout.preview", "", "appointment.workList", "appointment.log", "appointment.after", "", "file.openAnyway", "file.openAsCopy", "file.faults", "", "window.new", "window.close", "file.quit"});
   fill(menuBar()->addMenu(tr("&Edit")), {"edit.undo", "edit.redo", "", "edit.cut", "edit.copy", "edit.paste", "piece.duplicate", "", "edit.selectAll", "edit.sameKind", "edit.sameSection", "edit.sameSide", "", "edit.findCommand", "edit.keys", "edit.preferences"});
   fill(menuBar()->addMenu(tr("&Tools")), {"tool.select", "", "tool.section", "tool.parting", "tool.layOut", "", "tool.piece", "tool.leftOut", "tool.dropOut", "tool.number", "", "tool.part", "tool.swirl", "tool.note", "tool.measure"});
   fill(menuBar()->addMenu(tr("P&iece")), {"piece.add", "piece.duplicate", "piece.remove", "", "piece.twin", "piece.ownWay", "", "piece.takeBack", "piece.letGo", "", "piece.numberByRule", "", "pattern.show", "pattern.save"});
