@@ -2,11 +2,13 @@
 #include <catch2/catch.hpp>
 
 #include <QRegularExpression>
+#include <QSettings>
 #include <QSignalSpy>
 
 #include "app/appointment/appointment_page.h"
 #include "app/sheet/head_sheet.h"
 #include "engine/work/log_text.h"
+#include "engine/work/outcome.h"
 #include "engine/work/toning.h"
 #include "tests/app/card_helpers.h"
 #include "tests/app/demo_plans.h"
@@ -224,6 +226,125 @@ TEST_CASE("in the window the page after the rinse leads to the heads and undo ta
   CHECK(desk.window->headSheet().isVisible());
   desk.window->actions().action(QStringLiteral("edit.undo"))->trigger();
   CHECK(desk.window->controller().document() == before);
+}
+
+TEST_CASE("planned and got stand piece by piece with the typed span", "[appointment][after]") {
+  DocumentController controller(withLevels(tests::demoPlan(), {{"piece-1", 8}, {"piece-2", 6}}));
+  AppointmentPage page(controller);
+  page.show();
+  page.turnTo(AppointmentPage::View::Outcome);
+  const QTableWidget* table = page.outcome().table();
+  REQUIRE(table->rowCount() == 2);
+  CHECK(table->item(0, 0)->text() == QStringLiteral("piece 1"));
+  CHECK(table->item(0, 1)->text() == QStringLiteral("9.0"));
+  CHECK(table->item(0, 2)->text() == QStringLiteral("8.0"));
+  CHECK(table->item(0, 3)->text().startsWith(QStringLiteral("inside")));
+  CHECK(table->item(1, 3)->text().startsWith(QStringLiteral("outside")));
+  // A finish that was tried puts the levels that came into the plan: they say nothing of the plan then.
+  page.turnTo(AppointmentPage::View::After);
+  typeFinish(page.after().finishOfAll(), "6", "ash");
+  page.after().tryFinish()->click();
+  page.turnTo(AppointmentPage::View::Outcome);
+  CHECK(table->item(0, 1)->text().isEmpty());
+  CHECK(table->item(0, 3)->text().startsWith(QStringLiteral("taken over")));
+}
+
+TEST_CASE("nothing of a head is taken over without the tick", "[appointment][after]") {
+  DocumentController controller(withLevels(tests::demoPlan(), {{"piece-1", 8}, {"piece-2", 6}, {"piece-3", 7}, {"piece-4", 8}}));
+  AppointmentPage page(controller);
+  page.show();
+  page.turnTo(AppointmentPage::View::Outcome);
+  OutcomeView& view = page.outcome();
+  std::vector<work::OwnFactors> kept;
+  QObject::connect(&page, &AppointmentPage::factorsChanged, &page, [&](const work::OwnFactors& factors) {
+    kept.push_back(factors);
+    page.setFactors(factors);
+  });
+  CHECK(view.factorsText().contains(QStringLiteral("None yet")));
+  CHECK_FALSE(view.takeAway()->isEnabled());
+  typeInto(view.mixed()->edit(), QStringLiteral("10"));
+  typeInto(view.left()->edit(), QStringLiteral("2"));
+  const auto measured = view.measured();
+  REQUIRE(measured.got[static_cast<std::size_t>(work::Factor::Speed)]);  // four placed one after the other
+  REQUIRE(measured.got[static_cast<std::size_t>(work::Factor::ProductPerHair)]);
+  CHECK(*measured.got[static_cast<std::size_t>(work::Factor::Waste)] == Approx(0.25));  // 2 of 8
+  CHECK_FALSE(view.take()->isEnabled());
+  view.take()->click();
+  CHECK(kept.empty());
+  view.consent()->setChecked(true);
+  REQUIRE(view.take()->isEnabled());
+  view.take()->click();
+  REQUIRE(kept.size() == 1);
+  CHECK(kept[0].heads == std::vector<work::MeasuredHead>{measured});
+  CHECK_FALSE(view.consent()->isChecked());
+  CHECK(view.factorsText().contains(QStringLiteral("(1 head)")));
+  // The same head once more is refused.
+  view.consent()->setChecked(true);
+  view.take()->click();
+  CHECK(kept.size() == 1);
+  CHECK(view.saidText().contains(QStringLiteral("already")));
+  view.takeAway()->click();
+  REQUIRE(kept.size() == 2);
+  CHECK(kept[1].heads.empty());
+  CHECK(view.factorsText().contains(QStringLiteral("None yet")));
+}
+
+TEST_CASE("more left than mixed is refused with what would be right", "[appointment][after]") {
+  DocumentController controller(withLevels(tests::demoPlan(), {{"piece-1", 8}}));
+  AppointmentPage page(controller);
+  page.show();
+  page.turnTo(AppointmentPage::View::Outcome);
+  typeInto(page.outcome().mixed()->edit(), QStringLiteral("50"));
+  typeInto(page.outcome().left()->edit(), QStringLiteral("60"));
+  CHECK(page.outcome().headText().contains(QStringLiteral("right would be 0 to less than the 50 g")));
+  page.outcome().consent()->setChecked(true);
+  CHECK_FALSE(page.outcome().take()->isEnabled());
+}
+
+TEST_CASE("the work list goes by own factors only when ticked", "[appointment][after]") {
+  DocumentController controller(tests::demoPlan());
+  const plan::Plan plan = controller.document();
+  AppointmentPage page(controller);
+  page.show();
+  WorkListView& view = page.workList();
+  CHECK_FALSE(view.byFactors()->isEnabled());
+  work::MeasuredHead head;
+  head.date = "2026-03-14";
+  head.got[static_cast<std::size_t>(work::Factor::Speed)] = 2;
+  page.setFactors({{head}});
+  CHECK(view.byFactors()->isEnabled());
+  CHECK_FALSE(view.byFactors()->isChecked());
+  CHECK(view.byFactors()->text().contains(QStringLiteral("1 head")));
+  const double before = view.list()->timeline.lastIn_min;
+  view.byFactors()->setChecked(true);
+  CHECK(view.list()->timeline.lastIn_min > before + 3);
+  CHECK(controller.document() == plan);
+  page.setFactors({});
+  CHECK_FALSE(view.byFactors()->isChecked());
+  CHECK(view.list()->timeline.lastIn_min == Approx(before));
+}
+
+TEST_CASE("own factors are kept by the settings and unreadable ones are set aside", "[appointment][after]") {
+  QTemporaryDir dir;
+  const QString ini = dir.filePath(QStringLiteral("settings.ini"));
+  work::MeasuredHead head;
+  head.date = "2026-03-14";
+  head.got[static_cast<std::size_t>(work::Factor::Waste)] = 0.1;
+  head.got[static_cast<std::size_t>(work::Factor::Speed)] = 1.25;
+  store::Settings(ini).setOwnFactors({{head, head}});
+  CHECK(store::Settings(ini).ownFactors() == work::OwnFactors{{head, head}});
+  CHECK(store::mendSettings(ini).isEmpty());
+  const QString broken = QStringLiteral("{\"heads\": [{\"speed\": \"fast\"}]}");
+  QSettings(ini, QSettings::IniFormat).setValue(QStringLiteral("work/ownFactors"), broken);
+  CHECK(store::Settings(ini).ownFactors().heads.empty());
+  const QString said = store::mendSettings(ini);
+  CHECK(said.contains(QStringLiteral("set aside")));
+  CHECK(said.contains(QStringLiteral("/heads/0/speed")));
+  CHECK(QSettings(ini, QSettings::IniFormat).value(QStringLiteral("work/ownFactors_setAside")).toStringList() == QStringList{broken});
+  CHECK(store::mendSettings(ini).isEmpty());
+  store::Settings(ini).setOwnFactors({{head}});
+  CHECK(store::Settings(ini).ownFactors().heads.size() == 1);
+  CHECK(QSettings(ini, QSettings::IniFormat).contains(QStringLiteral("work/ownFactors_setAside")));
 }
 
 }  // namespace combdraft::appointment
