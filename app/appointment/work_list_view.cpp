@@ -131,6 +131,12 @@ void WorkListView::buildTop(QVBoxLayout* column) {
   lookEvery_ = new controls::NumberField(spec, this);
   second->addWidget(lookEvery_, 2);
   second->addStretch(2);
+  byFactors_ = new QCheckBox(this);
+  byFactors_->setMinimumHeight(30);
+  byFactors_->setToolTip(tr("Speeds and amounts that you took over from your own heads; what is typed under Assumptions of this plan still comes first"));
+  column->addWidget(byFactors_, 0, Qt::AlignLeft);
+  connect(byFactors_, &QCheckBox::toggled, this, &WorkListView::fill);
+  setFactors({});
   connect(order_, &controls::Segments::chosen, this, [this](int i) {
     order_->setCurrent(i);
     fill();
@@ -181,6 +187,28 @@ work::WorkSettings WorkListView::settings() const {
   return settings;
 }
 
+plan::Plan WorkListView::planUsed() const {
+  plan::Plan plan = controller_.document();
+  if (!byFactors_->isChecked()) return plan;
+  plan::PlanInfo info = plan.info();
+  info.assumptions = work::withFactors(factors_, info.assumptions);
+  plan.put(plan::kPlanId, info);
+  return plan;
+}
+
+void WorkListView::setFactors(const work::OwnFactors& factors) {
+  const bool isNew = !(factors == factors_);
+  factors_ = factors;
+  const auto heads = factors_.heads.size();
+  const QSignalBlocker quiet(byFactors_);
+  byFactors_->setText(heads == 0   ? tr("By my own factors (no head yet)")
+                      : heads == 1 ? tr("By my own factors (1 head)")
+                                   : tr("By my own factors (%1 heads)").arg(heads));
+  byFactors_->setEnabled(heads > 0);
+  if (heads == 0) byFactors_->setChecked(false);
+  if (isNew && isVisible()) fill();
+}
+
 void WorkListView::showEvent(QShowEvent* event) {
   QWidget::showEvent(event);
   fill();
@@ -188,7 +216,7 @@ void WorkListView::showEvent(QShowEvent* event) {
 
 void WorkListView::fill() {
   later_.stop();
-  const plan::Plan& plan = controller_.document();
+  const plan::Plan plan = planUsed();
   const Result<work::WorkList> made = work::workListOf(plan, settings());
   list_.reset();
   if (made) list_ = *made;

@@ -2,6 +2,7 @@
 // The work list before the appointment: order, strip, bowls, foils, what needs a
 // look and what would save time. Worked out while it is shown, from the plan and
 // what is typed here; nothing is changed but by the one button that numbers pieces.
+#include <QCheckBox>
 #include <QLabel>
 #include <QPushButton>
 #include <QTableWidget>
@@ -14,6 +15,7 @@
 #include "app/controls/segments.h"
 #include "app/controls/text_field.h"
 #include "app/document/document_controller.h"
+#include "engine/work/outcome.h"
 #include "engine/work/work_list.h"
 
 class QVBoxLayout;
@@ -28,6 +30,8 @@ class WorkListView : public QWidget {
 
   /// Works the list out now, and again after each change while it is in view.
   void fill();
+  /// The user's own factors; she ticks whether the list goes by them.
+  void setFactors(const work::OwnFactors& factors);
   const std::optional<work::WorkList>& list() const { return list_; }
   QTableWidget* table() { return table_; }
   TimelineStrip* strip() { return strip_; }
@@ -35,6 +39,7 @@ class WorkListView : public QWidget {
   controls::Segments* pairs() { return pairs_; }
   controls::TextField* foils() { return foils_; }
   controls::NumberField* lookEvery() { return lookEvery_; }
+  QCheckBox* byFactors() { return byFactors_; }
   QPushButton* useOrder() { return useOrder_; }
   /// What stands at the side, as text: bowls, foils, notes, savings.
   QString sideText() const;
@@ -46,6 +51,7 @@ class WorkListView : public QWidget {
   void buildTop(QVBoxLayout* column);
   QWidget* buildSide();
   work::WorkSettings settings() const;
+  plan::Plan planUsed() const;
   void fillTable(const plan::Plan& plan);
   void fillSide(const plan::Plan& plan);
   void numberPieces();
@@ -54,9 +60,11 @@ class WorkListView : public QWidget {
   QTimer later_;
   std::optional<work::WorkList> list_;
   std::vector<double> foils_mm_;
+  work::OwnFactors factors_;
   controls::Segments *order_, *pairs_;
   controls::TextField* foils_;
   controls::NumberField* lookEvery_;
+  QCheckBox* byFactors_;
   QPushButton* useOrder_;
   QLabel *summary_, *moment_, *bowls_, *foilCounts_, *notes_, *savings_;
   TimelineStrip* strip_;

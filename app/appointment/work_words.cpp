@@ -173,6 +173,17 @@ QString timerText(const work::PieceTimer& timer) {
                                               : say("look; maker's longest time in %1").arg(clockText(std::ceil(timer.limit_s - timer.onHair_s)));
 }
 
+QString factorText(work::Factor which, const work::LearnedFactor& learned) {
+  const QString heads = learned.heads == 1 ? say("1 head") : say("%1 heads").arg(learned.heads), value = number(learned.value, 2);
+  switch (which) {
+    case work::Factor::Speed: return say("Placing took %1 times the minutes of the assumptions (%2).").arg(value, heads);
+    case work::Factor::ProductPerHair: return say("Product: %1 g for 1 g of hair under it (%2).").arg(value, heads);
+    case work::Factor::Waste: return say("Left in the bowl: %1 of what was used (%2).").arg(value, heads);
+    case work::Factor::PushedShare: return say("Pushed back in fact: %1 times what was planned (%2).").arg(value, heads);
+  }
+  return {};
+}
+
 QString safetyLine() {
   return say("Pain, burning, swelling: take the product off, follow the maker's first aid, get medical help. "
              "Product on the hair makes it look lighter than it is.");

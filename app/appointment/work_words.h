@@ -6,6 +6,7 @@
 
 #include "engine/plan/plan.h"
 #include "engine/work/appointment_log.h"
+#include "engine/work/outcome.h"
 #include "engine/work/work_list.h"
 
 namespace combdraft::appointment {
@@ -36,6 +37,9 @@ QString problemText(const plan::Plan& plan, const work::LogProblem& problem);
 QString reasonText(work::LookReason reason);
 /// Of a piece with a typed limit.
 QString timerText(const work::PieceTimer& timer);
+
+/// "Placing took 1.2 times the planned minutes (3 heads)."
+QString factorText(work::Factor which, const work::LearnedFactor& learned);
 
 /// Always in view while hair is under product.
 QString safetyLine();

@@ -8,6 +8,7 @@
 #include <QSplitter>
 #include <QStackedWidget>
 
+#include "app/appointment/appointment_page.h"
 #include "app/cards/consultation_card.h"
 #include "app/controls/theme.h"
 #include "app/controls/units.h"
@@ -143,6 +144,7 @@ void MainWindow::takePreferences() {
   preferences_->set(now, settings_.hasHints(), static_cast<int>(settings_.hintsPutAway().size()));
   preferences_->setPolicy(settings_.clientPolicy());
   cards_->consultationCard()->setPolicy(settings_.clientPolicy());
+  appointment_->setFactors(settings_.ownFactors());
   sheet_->setNewPiece(now.newThickness_mm, now.newStart_mm);
   controls::Units::current().setLength(static_cast<controls::LengthUnit>(now.unit));  // the same order
   actions_.refresh();

@@ -37,6 +37,8 @@ const QString kToldFault = QStringLiteral("faults/told");
 const QString kRecent = QStringLiteral("recent");
 const QString kKeepMonths = QStringLiteral("clients/keep_months");
 const QString kTestMonths = QStringLiteral("clients/test_months_");
+const QString kFactors = QStringLiteral("work/ownFactors");
+const QString kFactorsAside = QStringLiteral("work/ownFactors_setAside");
 
 const QStringList kUnitWords{QStringLiteral("mm"), QStringLiteral("cm"), QStringLiteral("inch")};
 const QStringList kBeginWords{QStringLiteral("what-was-open"), QStringLiteral("start-page")};
@@ -75,6 +77,19 @@ bool isSettingsFile(const QString& path) {
   return QSettings(path, QSettings::IniFormat).status() != QSettings::FormatError;
 }
 
+// A text that was changed by hand may have become a list at its commas.
+QString factorsText(const QSettings& settings) { return settings.value(kFactors).toStringList().join(u','); }
+
+Result<work::OwnFactors> factorsIn(const QSettings& settings) { return work::readFactors(factorsText(settings).toStdString()); }
+
+// Under another key, after what stands there already: nothing of it is lost.
+void setFactorsAside(QSettings& settings) {
+  QStringList kept = settings.value(kFactorsAside).toStringList();
+  kept << factorsText(settings);
+  settings.setValue(kFactorsAside, kept);
+  settings.remove(kFactors);
+}
+
 }  // namespace
 
 QString mendSettings(const QString& path) {
@@ -86,8 +101,14 @@ QString mendSettings(const QString& path) {
     return say("The settings could not be read and were set aside as %1. The program begins with those it came with.")
         .arg(QFileInfo(*aside).fileName());
   }
-  if (!QSettings(place, QSettings::IniFormat).isWritable())
+  QSettings settings(place, QSettings::IniFormat);
+  if (!settings.isWritable())
     return say("The settings cannot be written to %1: what you choose holds until the program ends.").arg(place);
+  if (const auto factors = factorsIn(settings); !factors) {
+    setFactorsAside(settings);
+    return say("Your own factors could not be read (%1). They were set aside in the settings as %2; the work list goes by the assumptions until you take new ones over.")
+        .arg(QString::fromStdString(describe(factors.error())), kFactorsAside);
+  }
   return {};
 }
 
@@ -200,6 +221,17 @@ void Settings::setClientPolicy(const ClientPolicy& policy) {
   for (const auto& test : plan::words<TestKind>())
     settings.setValue(kTestMonths + QLatin1String(test.word.data(), static_cast<qsizetype>(test.word.size())),
                       policy.test_months[static_cast<std::size_t>(test.value)]);
+}
+
+work::OwnFactors Settings::ownFactors() const {
+  const auto read = factorsIn(QSettings(path_, QSettings::IniFormat));
+  return read ? *read : work::OwnFactors();
+}
+
+void Settings::setOwnFactors(const work::OwnFactors& factors) {
+  QSettings settings(path_, QSettings::IniFormat);
+  if (!factorsIn(settings)) setFactorsAside(settings);
+  settings.setValue(kFactors, QString::fromStdString(work::writeFactors(factors)));
 }
 
 QString Settings::toldFault() const { return QSettings(path_, QSettings::IniFormat).value(kToldFault).toString(); }

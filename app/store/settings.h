@@ -11,6 +11,7 @@
 #include <vector>
 
 #include "app/store/client_file.h"
+#include "engine/work/outcome.h"
 
 namespace combdraft::store {
 
@@ -54,8 +55,8 @@ struct StoredKeys {
 };
 
 /// Looks at the settings before they are used. A file that is no settings file
-/// is set aside; one that cannot be written is left alone. Returns what to say
-/// to the user, or "".
+/// is set aside; one that cannot be written is left alone. Own factors that cannot
+/// be read are set aside within the file. Returns what to say to the user, or "".
 QString mendSettings(const QString& path);
 
 class Settings {
@@ -91,6 +92,11 @@ class Settings {
   /// What the user decided for all clients.
   ClientPolicy clientPolicy() const;
   void setClientPolicy(const ClientPolicy& policy);
+
+  /// Factors learned from the user's own heads, which she took over one by one.
+  /// None where they cannot be read; what is stored then is never written over.
+  work::OwnFactors ownFactors() const;
+  void setOwnFactors(const work::OwnFactors& factors);
 
   /// Name of the newest report of a fault that was told; "" = none.
   QString toldFault() const;
