@@ -23,7 +23,8 @@ AppointmentPage::AppointmentPage(document::DocumentController& controller, QWidg
                                   {{tr("Work list"), tr("Order, bowls, foils and minutes, before it begins"), {}},
                                    {tr("Log"), tr("What is placed, looked at, taken out and rinsed, as it happens"), {}},
                                    {tr("After the rinse"), tr("Which level came where; finishes and corrections that you type"), {}},
-                                   {tr("Planned and got"), tr("Levels piece by piece, and your own speed and amounts"), {}}}, this);
+                                   {tr("Planned and got"), tr("Levels piece by piece, and your own speed and amounts"), {}},
+                                   {tr("Next visit"), tr("What shows by then, which pieces to repeat, and its plan"), {}}}, this);
   top->addWidget(which_);
   top->addStretch(1);
   auto* back = new QPushButton(tr("Back to the sheet"), this);
@@ -40,6 +41,8 @@ AppointmentPage::AppointmentPage(document::DocumentController& controller, QWidg
   views_->addWidget(after_);
   outcome_ = new OutcomeView(controller, views_);
   views_->addWidget(outcome_);
+  nextVisit_ = new NextVisitView(controller, views_);
+  views_->addWidget(nextVisit_);
   setFactors({});
   which_->setCurrent(0);
   connect(which_, &controls::Segments::chosen, this, [this](int i) { turnTo(static_cast<View>(i)); });
@@ -52,7 +55,7 @@ AppointmentPage::AppointmentPage(document::DocumentController& controller, QWidg
 void AppointmentPage::turnTo(View view) {
   which_->setCurrent(static_cast<int>(view));
   views_->setCurrentIndex(static_cast<int>(view));
-  QWidget* const first[] = {workList_->table(), log_->pieces(), after_->finishOfAll()->level(), outcome_->mixed()};
+  QWidget* const first[] = {workList_->table(), log_->pieces(), after_->finishOfAll()->level(), outcome_->mixed(), nextVisit_->weeks()};
   first[static_cast<int>(view)]->setFocus();
 }
 

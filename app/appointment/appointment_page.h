@@ -6,6 +6,7 @@
 
 #include "app/appointment/after_view.h"
 #include "app/appointment/log_view.h"
+#include "app/appointment/next_visit_view.h"
 #include "app/appointment/outcome_view.h"
 #include "app/appointment/work_list_view.h"
 
@@ -18,7 +19,7 @@ class AppointmentPage : public QWidget {
   explicit AppointmentPage(document::DocumentController& controller, QWidget* parent = nullptr,
                            LogView::Clock clock = LogView::systemClock());
 
-  enum class View { WorkList, Log, After, Outcome };
+  enum class View { WorkList, Log, After, Outcome, NextVisit };
   void turnTo(View view);
   /// The user's own factors, as the settings hold them.
   void setFactors(const work::OwnFactors& factors);
@@ -26,6 +27,7 @@ class AppointmentPage : public QWidget {
   LogView& log() { return *log_; }
   AfterView& after() { return *after_; }
   OutcomeView& outcome() { return *outcome_; }
+  NextVisitView& nextVisit() { return *nextVisit_; }
   controls::Segments* which() { return which_; }
 
  Q_SIGNALS:
@@ -44,6 +46,7 @@ class AppointmentPage : public QWidget {
   LogView* log_;
   AfterView* after_;
   OutcomeView* outcome_;
+  NextVisitView* nextVisit_;
 };
 
 }  // namespace combdraft::appointment

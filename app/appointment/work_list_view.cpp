@@ -53,6 +53,11 @@ WorkListView::WorkListView(document::DocumentController& controller, QWidget* pa
   summary_ = new QLabel(this);
   summary_->setWordWrap(true);
   column->addWidget(summary_);
+  price_ = new QLabel(this);
+  price_->setWordWrap(true);
+  price_->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+  price_->hide();
+  column->addWidget(price_);
   strip_ = new TimelineStrip(this);
   column->addWidget(strip_);
   moment_ = new QLabel(this);
@@ -209,6 +214,32 @@ void WorkListView::setFactors(const work::OwnFactors& factors) {
   if (isNew && isVisible()) fill();
 }
 
+void WorkListView::setRates(const store::Rates& rates) {
+  rates_ = rates;
+  fillPrice();
+}
+
+void WorkListView::fillPrice() {
+  const bool any = list_ && !list_->order.empty() && !rates_.isEmpty();
+  price_->setVisible(any);
+  if (!any) return price_->clear();
+  double grams = 0, sum = 0;
+  for (const work::BowlGrams& bowl : list_->bowls) grams += bowl.mixed_g;
+  const double minutes_min = list_->timeline.total_min;
+  constexpr double kHour_min = 60;
+  const auto money = [this](double value) {
+    const QString number = QString::fromStdString(numberText(value, 2));
+    return rates_.currency.isEmpty() ? number : tr("%1 %2").arg(number, rates_.currency);
+  };
+  if (rates_.perHour) sum += minutes_min / kHour_min * *rates_.perHour;
+  if (rates_.perGram) sum += grams * *rates_.perGram;
+  const QString worked = minutes(minutes_min), mixed = QString::fromStdString(numberText(grams, 0));
+  const QString what = !rates_.perGram ? tr("%1 min of work").arg(worked)
+                       : !rates_.perHour ? tr("%1 g mixed").arg(mixed)
+                                         : tr("%1 min of work and %2 g mixed").arg(worked, mixed);
+  price_->setText(tr("At your own rates: %1 for %2. The time on the hair and the reserve are not in it; what you ask for is yours to say.").arg(money(sum), what));
+}
+
 void WorkListView::showEvent(QShowEvent* event) {
   QWidget::showEvent(event);
   fill();
@@ -221,6 +252,7 @@ void WorkListView::fill() {
   list_.reset();
   if (made) list_ = *made;
   const bool any = list_ && !list_->order.empty();
+  fillPrice();
   useOrder_->setEnabled(any && order_->current() == 1);
   table_->setVisible(any);
   strip_->setVisible(any);

@@ -15,6 +15,7 @@
 #include "app/controls/segments.h"
 #include "app/controls/text_field.h"
 #include "app/document/document_controller.h"
+#include "app/store/settings.h"
 #include "engine/work/outcome.h"
 #include "engine/work/work_list.h"
 
@@ -32,6 +33,8 @@ class WorkListView : public QWidget {
   void fill();
   /// The user's own factors; she ticks whether the list goes by them.
   void setFactors(const work::OwnFactors& factors);
+  /// The user's own rates; a sum is shown only of what is typed.
+  void setRates(const store::Rates& rates);
   const std::optional<work::WorkList>& list() const { return list_; }
   QTableWidget* table() { return table_; }
   TimelineStrip* strip() { return strip_; }
@@ -41,6 +44,8 @@ class WorkListView : public QWidget {
   controls::NumberField* lookEvery() { return lookEvery_; }
   QCheckBox* byFactors() { return byFactors_; }
   QPushButton* useOrder() { return useOrder_; }
+  /// What minutes and grams come to; "" without rates.
+  QString priceText() const { return price_->text(); }
   /// What stands at the side, as text: bowls, foils, notes, savings.
   QString sideText() const;
 
@@ -54,6 +59,7 @@ class WorkListView : public QWidget {
   plan::Plan planUsed() const;
   void fillTable(const plan::Plan& plan);
   void fillSide(const plan::Plan& plan);
+  void fillPrice();
   void numberPieces();
 
   document::DocumentController& controller_;
@@ -61,12 +67,13 @@ class WorkListView : public QWidget {
   std::optional<work::WorkList> list_;
   std::vector<double> foils_mm_;
   work::OwnFactors factors_;
+  store::Rates rates_;
   controls::Segments *order_, *pairs_;
   controls::TextField* foils_;
   controls::NumberField* lookEvery_;
   QCheckBox* byFactors_;
   QPushButton* useOrder_;
-  QLabel *summary_, *moment_, *bowls_, *foilCounts_, *notes_, *savings_;
+  QLabel *summary_, *moment_, *bowls_, *foilCounts_, *notes_, *savings_, *price_;
   TimelineStrip* strip_;
   QTableWidget* table_;
 };

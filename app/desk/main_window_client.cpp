@@ -8,6 +8,7 @@
 #include <QStandardPaths>
 #include <QThread>
 
+#include "app/appointment/appointment_page.h"
 #include "app/cards/consultation_card.h"
 #include "app/cards/consultation_client.h"
 #include "app/cards/consultation_visits.h"
@@ -129,6 +130,7 @@ void MainWindow::showClient(std::shared_ptr<store::ClientKeeper> keeper) {
       messages_->say({Message::Kind::Caution, tr("The photo was not added: %1").arg(errorText(error)), {}, QStringLiteral("photo")});
     });
   }
+  appointment_->nextVisit().setKeeper(keeper);
   card->setKeeper(std::move(keeper));
   actions_.refresh();
 }

@@ -37,6 +37,9 @@ const QString kToldFault = QStringLiteral("faults/told");
 const QString kRecent = QStringLiteral("recent");
 const QString kKeepMonths = QStringLiteral("clients/keep_months");
 const QString kTestMonths = QStringLiteral("clients/test_months_");
+const QString kPerHour = QStringLiteral("rates/perHour");
+const QString kPerGram = QStringLiteral("rates/perGram");
+const QString kCurrency = QStringLiteral("rates/currency");
 const QString kFactors = QStringLiteral("work/ownFactors");
 const QString kFactorsAside = QStringLiteral("work/ownFactors_setAside");
 
@@ -61,6 +64,12 @@ int wholeOf(const QSettings& settings, const QString& key, int low, int high, in
   bool isNumber = false;
   const int value = settings.value(key).toInt(&isNumber);
   return isNumber && value >= low && value <= high ? value : otherwise;
+}
+
+std::optional<double> rateOf(const QSettings& settings, const QString& key) {
+  bool isNumber = false;
+  const double value = settings.value(key).toDouble(&isNumber);
+  return isNumber && value >= 0 && value <= kHighestRate ? std::optional(value) : std::nullopt;
 }
 
 QString placeOf(const QString& path) {
@@ -221,6 +230,19 @@ void Settings::setClientPolicy(const ClientPolicy& policy) {
   for (const auto& test : plan::words<TestKind>())
     settings.setValue(kTestMonths + QLatin1String(test.word.data(), static_cast<qsizetype>(test.word.size())),
                       policy.test_months[static_cast<std::size_t>(test.value)]);
+}
+
+Rates Settings::rates() const {
+  const QSettings settings(path_, QSettings::IniFormat);
+  return {rateOf(settings, kPerHour), rateOf(settings, kPerGram), settings.value(kCurrency).toString()};
+}
+
+void Settings::setRates(const Rates& rates) {
+  QSettings settings(path_, QSettings::IniFormat);
+  const auto keep = [&](const QString& key, const std::optional<double>& value) { value ? settings.setValue(key, *value) : settings.remove(key); };
+  keep(kPerHour, rates.perHour);
+  keep(kPerGram, rates.perGram);
+  settings.setValue(kCurrency, rates.currency);
 }
 
 work::OwnFactors Settings::ownFactors() const {

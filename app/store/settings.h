@@ -8,6 +8,7 @@
 #include <QString>
 #include <QStringList>
 #include <map>
+#include <optional>
 #include <vector>
 
 #include "app/store/client_file.h"
@@ -37,6 +38,15 @@ struct Preferences {
   bool operator==(const Preferences&) const = default;
 };
 inline constexpr int kTextSizes[] = {90, 100, 115, 130, 150};
+
+/// The user's own rates; nothing = not typed, and then nothing is reckoned with it.
+struct Rates {
+  std::optional<double> perHour, perGram;  ///< 0 to kHighestRate
+  QString currency;                        ///< her word for it, "" = numbers alone
+  bool isEmpty() const { return !perHour && !perGram; }
+  bool operator==(const Rates&) const = default;
+};
+inline constexpr double kHighestRate = 1'000'000;
 
 /// How the window was left.
 struct WindowState {
@@ -92,6 +102,9 @@ class Settings {
   /// What the user decided for all clients.
   ClientPolicy clientPolicy() const;
   void setClientPolicy(const ClientPolicy& policy);
+
+  Rates rates() const;
+  void setRates(const Rates& rates);
 
   /// Factors learned from the user's own heads, which she took over one by one.
   /// None where they cannot be read; what is stored then is never written over.
