@@ -21,7 +21,10 @@ AppointmentPage::AppointmentPage(document::DocumentController& controller, QWidg
   top->addWidget(title);
   which_ = new controls::Segments(tr("What is shown of the appointment"),
                                   {{tr("Work list"), tr("Order, bowls, foils and minutes, before it begins"), {}},
-                                   {tr("Log"), tr("What is placed, looked at, taken out and rinsed, as it happens"), {}}}, this);
+                                   {tr("Log"), tr("What is placed, looked at, taken out and rinsed, as it happens"), {}},
+                                   {tr("After the rinse"), tr("Which level came where; finishes and corrections that you type"), {}},
+                                   {tr("Planned and got"), tr("Levels piece by piece, and your own speed and amounts"), {}},
+                                   {tr("Next visit"), tr("What shows by then, which pieces to repeat, and its plan"), {}}}, this);
   top->addWidget(which_);
   top->addStretch(1);
   auto* back = new QPushButton(tr("Back to the sheet"), this);
@@ -34,16 +37,31 @@ AppointmentPage::AppointmentPage(document::DocumentController& controller, QWidg
   log_ = new LogView(controller, std::move(clock), views_);
   views_->addWidget(workList_);
   views_->addWidget(log_);
+  after_ = new AfterView(controller, views_);
+  views_->addWidget(after_);
+  outcome_ = new OutcomeView(controller, views_);
+  views_->addWidget(outcome_);
+  nextVisit_ = new NextVisitView(controller, views_);
+  views_->addWidget(nextVisit_);
+  setFactors({});
   which_->setCurrent(0);
   connect(which_, &controls::Segments::chosen, this, [this](int i) { turnTo(static_cast<View>(i)); });
   connect(back, &QPushButton::clicked, this, &AppointmentPage::left);
   connect(log_, &LogView::tapped, this, &AppointmentPage::tapped);
+  connect(outcome_, &OutcomeView::factorsChanged, this, &AppointmentPage::factorsChanged);
+  connect(after_, &AfterView::lookWanted, this, &AppointmentPage::lookWanted);
 }
 
 void AppointmentPage::turnTo(View view) {
   which_->setCurrent(static_cast<int>(view));
   views_->setCurrentIndex(static_cast<int>(view));
-  (view == View::Log ? static_cast<QWidget*>(log_->pieces()) : workList_->table())->setFocus();
+  QWidget* const first[] = {workList_->table(), log_->pieces(), after_->finishOfAll()->level(), outcome_->mixed(), nextVisit_->weeks()};
+  first[static_cast<int>(view)]->setFocus();
+}
+
+void AppointmentPage::setFactors(const work::OwnFactors& factors) {
+  workList_->setFactors(factors);
+  outcome_->setFactors(factors);
 }
 
 void AppointmentPage::keyPressEvent(QKeyEvent* event) {

@@ -1,9 +1,13 @@
 #pragma once
-// The page of the appointment: the work list before it, and the log while it goes.
+// The page of the appointment: the work list before it, the log while it goes, and
+// what follows after the rinse.
 #include <QStackedWidget>
 #include <QWidget>
 
+#include "app/appointment/after_view.h"
 #include "app/appointment/log_view.h"
+#include "app/appointment/next_visit_view.h"
+#include "app/appointment/outcome_view.h"
 #include "app/appointment/work_list_view.h"
 
 namespace combdraft::appointment {
@@ -15,15 +19,22 @@ class AppointmentPage : public QWidget {
   explicit AppointmentPage(document::DocumentController& controller, QWidget* parent = nullptr,
                            LogView::Clock clock = LogView::systemClock());
 
-  enum class View { WorkList, Log };
+  enum class View { WorkList, Log, After, Outcome, NextVisit };
   void turnTo(View view);
+  /// The user's own factors, as the settings hold them.
+  void setFactors(const work::OwnFactors& factors);
   WorkListView& workList() { return *workList_; }
   LogView& log() { return *log_; }
+  AfterView& after() { return *after_; }
+  OutcomeView& outcome() { return *outcome_; }
+  NextVisitView& nextVisit() { return *nextVisit_; }
   controls::Segments* which() { return which_; }
 
  Q_SIGNALS:
   void left();
   void tapped();  ///< the log changed: bring it onto the disk
+  void factorsChanged(const combdraft::work::OwnFactors& factors);
+  void lookWanted();  ///< the plan was changed: to the sheet, to look at it
 
  protected:
   void keyPressEvent(QKeyEvent* event) override;
@@ -33,6 +44,9 @@ class AppointmentPage : public QWidget {
   QStackedWidget* views_;
   WorkListView* workList_;
   LogView* log_;
+  AfterView* after_;
+  OutcomeView* outcome_;
+  NextVisitView* nextVisit_;
 };
 
 }  // namespace combdraft::appointment

@@ -21,7 +21,7 @@ namespace {
 
 using work::Tap;
 
-constexpr int kTick_ms = 1000, kButton_px = 72, kLastTaps = 8, kLookFirst = 12;
+constexpr int kTick_ms = 1000, kButton_px = 56, kLastTaps = 8, kLookFirst = 12;
 constexpr double kLetters = 1.45;  // times the text size: readable at arm's length
 
 QFont largeFont(const QWidget* widget, double times) {
@@ -91,6 +91,8 @@ QWidget* LogView::buildButtons() {
   const auto big = [&](const QString& text, const QString& tip) {
     auto* made = new QPushButton(text, box);
     made->setMinimumHeight(kButton_px);
+    made->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Expanding);
+    made->setMaximumHeight(2 * kButton_px);
     made->setFont(largeFont(this, kLetters));
     made->setToolTip(tip);
     made->setAccessibleName(text);
@@ -110,7 +112,7 @@ QWidget* LogView::buildButtons() {
   tapButton(Tap::BowlMixed, tr("Bowl mixed"), tr("A new bowl of this formula, from now"));
   auto* looked = new QHBoxLayout;
   controls::NumberFieldSpec spec;
-  spec.label = tr("Level seen");
+  spec.label = tr("Level");
   spec.low = 1;
   spec.high = 12;
   spec.step = 0.5;
@@ -142,7 +144,6 @@ QWidget* LogView::buildButtons() {
   who_->setMaxLength(12);
   who_->setMinimumHeight(32);
   column->addWidget(who_);
-  column->addStretch(1);
   return box;
 }
 

@@ -53,6 +53,11 @@ WorkListView::WorkListView(document::DocumentController& controller, QWidget* pa
   summary_ = new QLabel(this);
   summary_->setWordWrap(true);
   column->addWidget(summary_);
+  price_ = new QLabel(this);
+  price_->setWordWrap(true);
+  price_->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+  price_->hide();
+  column->addWidget(price_);
   strip_ = new TimelineStrip(this);
   column->addWidget(strip_);
   moment_ = new QLabel(this);
@@ -60,6 +65,10 @@ WorkListView::WorkListView(document::DocumentController& controller, QWidget* pa
   moment_->setWordWrap(true);
   column->addWidget(moment_);
   connect(strip_, &TimelineStrip::momentChanged, this, [this] { moment_->setText(strip_->momentText()); });
+  auto* key = new QLabel(tr("Above: filled mixes, hatched places (each formula with its hatch of the sheet), white backcombs, dashed looks or is in reserve. Below: the bowls."), this);
+  key->setProperty("soft", true);
+  key->setWordWrap(true);
+  column->addWidget(key);
 
   auto* middle = new QHBoxLayout;
   middle->setSpacing(14);
@@ -67,6 +76,7 @@ WorkListView::WorkListView(document::DocumentController& controller, QWidget* pa
   table_ = new QTableWidget(0, 4, this);
   table_->setAccessibleName(tr("Steps of the appointment"));
   table_->setHorizontalHeaderLabels({tr("from, min"), tr("hands"), tr("what"), tr("foil")});
+  table_->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
   table_->verticalHeader()->hide();
   table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
   table_->setSelectionBehavior(QAbstractItemView::SelectRows);
@@ -114,7 +124,7 @@ void WorkListView::buildTop(QVBoxLayout* column) {
   foils_->setCheck([](const QString& text) {
     return widthsIn(text) ? QString() : tr("Widths of %1 to %2 mm with commas between.").arg(kNarrowest_mm).arg(kWidest_mm);
   });
-  second->addWidget(foils_, 1);
+  second->addWidget(foils_, 3);
   controls::NumberFieldSpec spec;
   spec.label = tr("Look every");
   spec.unit = tr("min");
@@ -124,7 +134,14 @@ void WorkListView::buildTop(QVBoxLayout* column) {
   spec.emptyText = tr("when the last is in");
   spec.tip = tr("A round of looking while placing goes on, as you work");
   lookEvery_ = new controls::NumberField(spec, this);
-  second->addWidget(lookEvery_, 1);
+  second->addWidget(lookEvery_, 2);
+  second->addStretch(2);
+  byFactors_ = new QCheckBox(this);
+  byFactors_->setMinimumHeight(30);
+  byFactors_->setToolTip(tr("Speeds and amounts that you took over from your own heads; what is typed under Assumptions of this plan still comes first"));
+  column->addWidget(byFactors_, 0, Qt::AlignLeft);
+  connect(byFactors_, &QCheckBox::toggled, this, &WorkListView::fill);
+  setFactors({});
   connect(order_, &controls::Segments::chosen, this, [this](int i) {
     order_->setCurrent(i);
     fill();
@@ -175,6 +192,54 @@ work::WorkSettings WorkListView::settings() const {
   return settings;
 }
 
+plan::Plan WorkListView::planUsed() const {
+  plan::Plan plan = controller_.document();
+  if (!byFactors_->isChecked()) return plan;
+  plan::PlanInfo info = plan.info();
+  info.assumptions = work::withFactors(factors_, info.assumptions);
+  plan.put(plan::kPlanId, info);
+  return plan;
+}
+
+void WorkListView::setFactors(const work::OwnFactors& factors) {
+  const bool isNew = !(factors == factors_);
+  factors_ = factors;
+  const auto heads = factors_.heads.size();
+  const QSignalBlocker quiet(byFactors_);
+  byFactors_->setText(heads == 0   ? tr("By my own factors (no head yet)")
+                      : heads == 1 ? tr("By my own factors (1 head)")
+                                   : tr("By my own factors (%1 heads)").arg(heads));
+  byFactors_->setEnabled(heads > 0);
+  if (heads == 0) byFactors_->setChecked(false);
+  if (isNew && isVisible()) fill();
+}
+
+void WorkListView::setRates(const store::Rates& rates) {
+  rates_ = rates;
+  fillPrice();
+}
+
+void WorkListView::fillPrice() {
+  const bool any = list_ && !list_->order.empty() && !rates_.isEmpty();
+  price_->setVisible(any);
+  if (!any) return price_->clear();
+  double grams = 0, sum = 0;
+  for (const work::BowlGrams& bowl : list_->bowls) grams += bowl.mixed_g;
+  const double minutes_min = list_->timeline.total_min;
+  constexpr double kHour_min = 60;
+  const auto money = [this](double value) {
+    const QString number = QString::fromStdString(numberText(value, 2));
+    return rates_.currency.isEmpty() ? number : tr("%1 %2").arg(number, rates_.currency);
+  };
+  if (rates_.perHour) sum += minutes_min / kHour_min * *rates_.perHour;
+  if (rates_.perGram) sum += grams * *rates_.perGram;
+  const QString worked = minutes(minutes_min), mixed = QString::fromStdString(numberText(grams, 0));
+  const QString what = !rates_.perGram ? tr("%1 min of work").arg(worked)
+                       : !rates_.perHour ? tr("%1 g mixed").arg(mixed)
+                                         : tr("%1 min of work and %2 g mixed").arg(worked, mixed);
+  price_->setText(tr("At your own rates: %1 for %2. The time on the hair and the reserve are not in it; what you ask for is yours to say.").arg(money(sum), what));
+}
+
 void WorkListView::showEvent(QShowEvent* event) {
   QWidget::showEvent(event);
   fill();
@@ -182,11 +247,12 @@ void WorkListView::showEvent(QShowEvent* event) {
 
 void WorkListView::fill() {
   later_.stop();
-  const plan::Plan& plan = controller_.document();
+  const plan::Plan plan = planUsed();
   const Result<work::WorkList> made = work::workListOf(plan, settings());
   list_.reset();
   if (made) list_ = *made;
   const bool any = list_ && !list_->order.empty();
+  fillPrice();
   useOrder_->setEnabled(any && order_->current() == 1);
   table_->setVisible(any);
   strip_->setVisible(any);

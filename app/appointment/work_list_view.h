@@ -2,6 +2,7 @@
 // The work list before the appointment: order, strip, bowls, foils, what needs a
 // look and what would save time. Worked out while it is shown, from the plan and
 // what is typed here; nothing is changed but by the one button that numbers pieces.
+#include <QCheckBox>
 #include <QLabel>
 #include <QPushButton>
 #include <QTableWidget>
@@ -14,6 +15,8 @@
 #include "app/controls/segments.h"
 #include "app/controls/text_field.h"
 #include "app/document/document_controller.h"
+#include "app/store/settings.h"
+#include "engine/work/outcome.h"
 #include "engine/work/work_list.h"
 
 class QVBoxLayout;
@@ -28,6 +31,10 @@ class WorkListView : public QWidget {
 
   /// Works the list out now, and again after each change while it is in view.
   void fill();
+  /// The user's own factors; she ticks whether the list goes by them.
+  void setFactors(const work::OwnFactors& factors);
+  /// The user's own rates; a sum is shown only of what is typed.
+  void setRates(const store::Rates& rates);
   const std::optional<work::WorkList>& list() const { return list_; }
   QTableWidget* table() { return table_; }
   TimelineStrip* strip() { return strip_; }
@@ -35,7 +42,10 @@ class WorkListView : public QWidget {
   controls::Segments* pairs() { return pairs_; }
   controls::TextField* foils() { return foils_; }
   controls::NumberField* lookEvery() { return lookEvery_; }
+  QCheckBox* byFactors() { return byFactors_; }
   QPushButton* useOrder() { return useOrder_; }
+  /// What minutes and grams come to; "" without rates.
+  QString priceText() const { return price_->text(); }
   /// What stands at the side, as text: bowls, foils, notes, savings.
   QString sideText() const;
 
@@ -46,19 +56,24 @@ class WorkListView : public QWidget {
   void buildTop(QVBoxLayout* column);
   QWidget* buildSide();
   work::WorkSettings settings() const;
+  plan::Plan planUsed() const;
   void fillTable(const plan::Plan& plan);
   void fillSide(const plan::Plan& plan);
+  void fillPrice();
   void numberPieces();
 
   document::DocumentController& controller_;
   QTimer later_;
   std::optional<work::WorkList> list_;
   std::vector<double> foils_mm_;
+  work::OwnFactors factors_;
+  store::Rates rates_;
   controls::Segments *order_, *pairs_;
   controls::TextField* foils_;
   controls::NumberField* lookEvery_;
+  QCheckBox* byFactors_;
   QPushButton* useOrder_;
-  QLabel *summary_, *moment_, *bowls_, *foilCounts_, *notes_, *savings_;
+  QLabel *summary_, *moment_, *bowls_, *foilCounts_, *notes_, *savings_, *price_;
   TimelineStrip* strip_;
   QTableWidget* table_;
 };

@@ -26,7 +26,9 @@ QString piecesName(const plan::Plan& plan, const std::vector<plan::ItemId>& piec
 
 QString pieceName(const plan::Plan& plan, const plan::ItemId& id) {
   const auto* piece = plan.find<plan::Piece>(id);
-  return piece && !piece->label.empty() ? plain(piece->label) : plain(id).replace(u'-', u' ');
+  if (!piece || piece->order == 0) return plain(id).replace(u'-', u' ');
+  // Several pieces often have one label.
+  return piece->label.empty() ? say("piece %1").arg(piece->order) : say("%1 %2").arg(piece->order).arg(plain(piece->label));
 }
 
 QString formulaName(const plan::Plan& plan, const plan::ItemId& id) {
@@ -169,6 +171,17 @@ QString reasonText(work::LookReason reason) {
 QString timerText(const work::PieceTimer& timer) {
   return timer.say == work::Say::LimitReached ? say("maker's longest time reached: take it out")
                                               : say("look; maker's longest time in %1").arg(clockText(std::ceil(timer.limit_s - timer.onHair_s)));
+}
+
+QString factorText(work::Factor which, const work::LearnedFactor& learned) {
+  const QString heads = learned.heads == 1 ? say("1 head") : say("%1 heads").arg(learned.heads), value = number(learned.value, 2);
+  switch (which) {
+    case work::Factor::Speed: return say("Placing took %1 times the minutes of the assumptions (%2).").arg(value, heads);
+    case work::Factor::ProductPerHair: return say("Product: %1 g for 1 g of hair under it (%2).").arg(value, heads);
+    case work::Factor::Waste: return say("Left in the bowl: %1 of what was used (%2).").arg(value, heads);
+    case work::Factor::PushedShare: return say("Pushed back in fact: %1 times what was planned (%2).").arg(value, heads);
+  }
+  return {};
 }
 
 QString safetyLine() {

@@ -6,11 +6,12 @@
 
 #include "engine/plan/plan.h"
 #include "engine/work/appointment_log.h"
+#include "engine/work/outcome.h"
 #include "engine/work/work_list.h"
 
 namespace combdraft::appointment {
 
-/// "piece 7", or its label.
+/// "piece 7", "7 back low": the number on the sheet, and its label.
 QString pieceName(const plan::Plan& plan, const plan::ItemId& id);
 /// "A, lightener"; "no formula named" for "" and for one that is gone.
 QString formulaName(const plan::Plan& plan, const plan::ItemId& id);
@@ -36,6 +37,9 @@ QString problemText(const plan::Plan& plan, const work::LogProblem& problem);
 QString reasonText(work::LookReason reason);
 /// Of a piece with a typed limit.
 QString timerText(const work::PieceTimer& timer);
+
+/// "Placing took 1.2 times the planned minutes (3 heads)."
+QString factorText(work::Factor which, const work::LearnedFactor& learned);
 
 /// Always in view while hair is under product.
 QString safetyLine();

@@ -103,7 +103,7 @@ void ConsultationQuestions::buildHistory(QVBoxLayout* column) {
   addChosen<Answer>(column, tr("Box colour"), answers, [](ClientFile& f) -> Answer& { return f.history.boxColour; });
   addLine(column, {tr("Last lightening"), tr("not asked"), tr("When, and where on the head"), 50},
           [](ClientFile& f) -> std::string& { return f.history.lastLightening; });
-  addText(column, tr("What else"), tr("relaxer, perm, sea and pool, what was done at home"), 2,
+  addText(column, tr("What else"), tr("relaxer, perm, sea and pool, care at home"), 2,
           [](ClientFile& f) -> std::string& { return f.history.words; });
 }
 

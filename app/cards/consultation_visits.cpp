@@ -48,7 +48,7 @@ ConsultationVisits::ConsultationVisits(document::DocumentController& controller,
   date_ = new controls::TextField({tr("Day"), tr("YYYY-MM-DD"), tr("The day of this visit"), 10}, detail_);
   date_->setCheck(controls::dateProblem);
   fields->addWidget(date_);
-  words_ = new controls::TextBox(tr("About this visit"), tr("what was done, what the client said, what to change"), 3,
+  words_ = new controls::TextBox(tr("About this visit"), tr("how it went, what the client said, what to change"), 3,
                                  static_cast<qsizetype>(plan::limits::kTextBytes), detail_);
   fields->addWidget(words_);
   remove_ = new ConfirmRow(tr("Remove this visit"), tr("The visit and its words are gone then; its plan stays."), tr("Remove it for good"), detail_);

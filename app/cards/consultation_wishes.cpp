@@ -23,7 +23,7 @@ ConsultationWishes::ConsultationWishes(document::DocumentController& controller,
   addHeading(column, tr("How it is lived with"));
   addText(column, tr("How it is worn and parted"), tr("down, tied, parted where, in the wind"), 2,
           [](ClientFile& f) -> std::string& { return f.wishes.howWorn; });
-  addLine(column, {tr("Upkeep accepted"), tr("not asked"), tr("How often the client will come back, and what is done at home"), 50},
+  addLine(column, {tr("Upkeep accepted"), tr("not asked"), tr("How often the client will come back, and what care happens at home"), 50},
           [](ClientFile& f) -> std::string& { return f.wishes.upkeep; });
   addLine(column, {tr("Budget"), tr("not asked"), tr("In the client's words or numbers"), 50}, [](ClientFile& f) -> std::string& { return f.wishes.budget; });
   addLine(column, {tr("Number of visits"), tr("not agreed"), tr("A plan may be one of several visits"), 50},

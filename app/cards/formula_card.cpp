@@ -92,7 +92,7 @@ void FormulaCard::buildFields(QVBoxLayout* column) {
   column->addWidget(mix_);
   connect(mix_, &MixRows::edited, this, [this](const QString& what, const std::function<void(plan::Formula&)>& f) { change(what, f); });
 
-  text_ = new controls::TextBox(tr("More about it"), tr("what else is mixed or done"),
+  text_ = new controls::TextBox(tr("More about it"), tr("what else belongs to it"),
                                 kTextLines, static_cast<qsizetype>(plan::limits::kTextBytes), body_);
   column->addWidget(text_);
   connect(text_, &controls::TextBox::edited, this, [this](const QString& text, bool goesOn) {

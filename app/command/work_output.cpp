@@ -181,9 +181,9 @@ class Json {
       number("longest_min", formula ? formula->leaflet.longestTime_min : std::nullopt, 2);
       strength(formula);
       number("hair_g", amount.hair_g, 2);
-      number("product_g", amount.product_g, 1);
+      number("product_g", amount.product_g, 2);
       number("waste_g", amount.waste_g, 1);
-      number("mixed_g", amount.mixed_g(), 1);
+      number("mixed_g", amount.mixed_g(), 2);
     });
   }
   void strength(const plan::Formula* formula) {
@@ -211,12 +211,12 @@ class Json {
       number("mix_from_min", bowl.mixFrom_min, 2);
       number("from_min", bowl.from_min, 2);
       number("last_use_min", bowl.lastUse_min, 2);
-      number("product_g", bowl.product_g, 1);
-      number("mixed_g", grams.mixed_g, 1);
+      number("product_g", bowl.product_g, 2);
+      number("mixed_g", grams.mixed_g, 2);
       if (grams.split)
         list("parts", *grams.split, [&](const work::PartGrams& part) {
           text("name", part.name);
-          number("grams", part.grams, 1);
+          number("grams", part.grams, 2);
         });
       else
         out_.key("parts"), out_.null();

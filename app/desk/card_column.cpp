@@ -43,7 +43,7 @@ CardColumn::CardColumn(document::DocumentController& controller, document::ViewS
   stack_->addWidget(scrolled(new cards::FormulaCard(controller, this), tr("Formula card")));
   auto* done = new QUndoView(&controller.undoStack(), this);
   done->setEmptyLabel(tr("As it was opened"));
-  done->setAccessibleName(tr("What was done"));
+  done->setAccessibleName(tr("What was changed"));
   stack_->addWidget(done);
   choices_ = new cards::ChoicesCard(controller, this);
   stack_->addWidget(scrolled(choices_, tr("Choices card")));

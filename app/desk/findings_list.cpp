@@ -139,7 +139,7 @@ void FindingsList::fill() {
   const auto add = [&](const QString& sign, const QString& text, const Line& line) {
     auto* item = new QListWidgetItem(sign + u'\n' + text, list_);
     item->setData(Qt::AccessibleTextRole, QString(sign.mid(2) + QStringLiteral(": ") + text));
-    item->setToolTip(line.finding ? tr("Open this: where it is and what might be done") : tr("Select what this is about"));
+    item->setToolTip(line.finding ? tr("Open this: where it is and what might be changed") : tr("Select what this is about"));
     lines_.push_back(line);
   };
   const auto addIssues = [&](auto wanted) {

@@ -258,7 +258,7 @@ void MainWindow::connectAll() {
   });
   connect(&recovery_, &store::Recovery::failed, this, [this](const QString& why) {
     messages_->say({Message::Kind::Caution,
-                     tr("Your latest changes could not be kept safe: %1. It is tried again; save the plan to be sure.").arg(why),
+                     tr("Your latest changes could not be kept: %1. It is tried again; save the plan as well.").arg(why),
                      {},
                      QStringLiteral("recovery")});
   });

@@ -8,6 +8,7 @@
 #include <QStandardPaths>
 #include <QThread>
 
+#include "app/appointment/appointment_page.h"
 #include "app/cards/consultation_card.h"
 #include "app/cards/consultation_client.h"
 #include "app/cards/consultation_visits.h"
@@ -26,6 +27,7 @@ namespace combdraft::desk {
 namespace {
 
 const QString kClient = QStringLiteral("client");
+const QString kUnkept = QStringLiteral("clientUnkept");  // a report of an earlier write clears this one alone
 constexpr int kMostRecoveryWait_ms = 3000;
 
 }  // namespace
@@ -116,17 +118,19 @@ void MainWindow::showClient(std::shared_ptr<store::ClientKeeper> keeper) {
   if (card->keeper() == keeper) return;
   if (card->keeper()) disconnect(card->keeper().get(), nullptr, this, nullptr);
   messages_->clear(kClient);
+  messages_->clear(kUnkept);
   if (keeper) {
     using store::ClientKeeper;
     connect(keeper.get(), &ClientKeeper::changed, this, [this] { actions_.refresh(); });
     connect(keeper.get(), &ClientKeeper::failed, this, [this](const QString& why) {
-      messages_->say({Message::Kind::Caution, tr("What you typed about the client could not be kept yet: %1. It is tried again.").arg(why), {}, kClient});
+      messages_->say({Message::Kind::Caution, tr("What you typed about the client could not be kept yet: %1. It is tried again.").arg(why), {}, kUnkept});
     });
-    connect(keeper.get(), &ClientKeeper::written, this, [this] { messages_->clear(kClient); });
+    connect(keeper.get(), &ClientKeeper::written, this, [this] { messages_->clear(kUnkept); });
     connect(keeper.get(), &ClientKeeper::photoRefused, this, [this](const QString&, const Error& error) {
       messages_->say({Message::Kind::Caution, tr("The photo was not added: %1").arg(errorText(error)), {}, QStringLiteral("photo")});
     });
   }
+  appointment_->nextVisit().setKeeper(keeper);
   card->setKeeper(std::move(keeper));
   actions_.refresh();
 }

@@ -8,6 +8,7 @@
 #include <QSplitter>
 #include <QStackedWidget>
 
+#include "app/appointment/appointment_page.h"
 #include "app/cards/consultation_card.h"
 #include "app/controls/theme.h"
 #include "app/controls/units.h"
@@ -54,7 +55,7 @@ void MainWindow::declareSettingsActions() {
                 tr("Close this window only; asks when its plan is not saved"), QKeySequence(Qt::CTRL | Qt::Key_W), {},
                 [this] { close(); }});
   actions_.add({QStringLiteral("edit.preferences"), tr("Preference&s…"),
-                tr("Theme, text size, units, what a new piece begins with, hints"),
+                tr("Theme, text size, units, what a new piece begins with, policy, rates, hints"),
                 QKeySequence(Qt::CTRL | Qt::Key_Comma), {}, [this] { turnTo(Page::Preferences); }, {}, {}, tr("Preferences")});
   actions_.add({QStringLiteral("edit.keys"), tr("&Keys…"), tr("See the keys of all commands and give them others"),
                 QKeySequence(Qt::CTRL | Qt::Key_K), {}, [this] { turnTo(Page::Keys); }, {}, {}, tr("Keys")});
@@ -110,6 +111,10 @@ void MainWindow::connectSettings() {
     if (next.theme != before.theme || next.textSize_percent != before.textSize_percent) applyPreferences(next);
     for (MainWindow* window : allWindows()) window->takePreferences();
   });
+  connect(preferences_, &PreferencesPage::ratesChanged, this, [this](const store::Rates& rates) {
+    settings_.setRates(rates);
+    for (MainWindow* window : allWindows()) window->takePreferences();
+  });
   connect(preferences_, &PreferencesPage::hintsWanted, this, [this](bool shown) {
     settings_.setHints(shown);
     for (MainWindow* window : allWindows()) window->offerHints();
@@ -143,6 +148,9 @@ void MainWindow::takePreferences() {
   preferences_->set(now, settings_.hasHints(), static_cast<int>(settings_.hintsPutAway().size()));
   preferences_->setPolicy(settings_.clientPolicy());
   cards_->consultationCard()->setPolicy(settings_.clientPolicy());
+  preferences_->setRates(settings_.rates());
+  appointment_->workList().setRates(settings_.rates());
+  appointment_->setFactors(settings_.ownFactors());
   sheet_->setNewPiece(now.newThickness_mm, now.newStart_mm);
   controls::Units::current().setLength(static_cast<controls::LengthUnit>(now.unit));  // the same order
   actions_.refresh();

@@ -24,11 +24,11 @@ QVBoxLayout* pageColumn(QWidget* page, const QString& title, std::function<void(
   font.setWeight(QFont::DemiBold);
   label->setFont(font);
   top->addWidget(label, 1);
-  auto* done = new QPushButton(QObject::tr("Done"), box);
+  auto* done = new QPushButton(QObject::tr("Back"), box);
   done->setObjectName(QStringLiteral("done"));
   done->setProperty("primary", true);
   done->setMinimumHeight(34);
-  done->setAccessibleName(QObject::tr("Done"));
+  done->setAccessibleName(QObject::tr("Back"));
   done->setToolTip(QObject::tr("Back to where you were (Escape)"));
   QObject::connect(done, &QPushButton::clicked, page, std::move(back));
   top->addWidget(done);

@@ -13,6 +13,7 @@
 #include "app/cards/consultation_words.h"
 #include "app/controls/number_field.h"
 #include "app/controls/segments.h"
+#include "app/controls/text_field.h"
 #include "app/desk/page_parts.h"
 
 namespace combdraft::desk {
@@ -111,6 +112,7 @@ PreferencesPage::PreferencesPage(QWidget* parent) : QWidget(parent) {
   softLabel(tr("Pieces that are there already stay as they are. What a piece lifts to is a stand-in (level 9, 8 to 10) until you type it."));
 
   buildPolicy(column, content);
+  buildRates(column, content);
 
   cards::addHeading(column, tr("Hints"));
   hints_ = new QCheckBox(tr("Show hints at first use"), content);
@@ -166,6 +168,51 @@ void PreferencesPage::buildPolicy(QVBoxLayout* column, QWidget* content) {
   words->setWordWrap(true);
   words->setProperty("soft", true);
   column->addWidget(words);
+}
+
+void PreferencesPage::buildRates(QVBoxLayout* column, QWidget* content) {
+  cards::addHeading(column, tr("Price: your own rates"));
+  auto* box = new QWidget(content);
+  box->setMaximumWidth(fontMetrics().averageCharWidth() * 72);
+  auto* rows = new QVBoxLayout(box);
+  rows->setContentsMargins(0, 0, 0, 0);
+  const auto rate = [&](const QString& label, const QString& tip, std::optional<double> store::Rates::* member) {
+    controls::NumberFieldSpec spec;
+    spec.label = label;
+    spec.low = 0;
+    spec.high = store::kHighestRate;
+    spec.decimals = 2;
+    spec.mayBeEmpty = true;
+    spec.emptyText = tr("not typed");
+    spec.tip = tip;
+    auto* made = new controls::NumberField(spec, box);
+    rows->addWidget(made);
+    connect(made, &controls::NumberField::edited, this, [this, member](std::optional<double> value, bool) {
+      rates_.*member = value;
+      Q_EMIT ratesChanged(rates_);
+    });
+    return made;
+  };
+  perHour_ = rate(tr("For an hour of work"), tr("Minutes of the work list are reckoned with it"), &store::Rates::perHour);
+  perGram_ = rate(tr("For a gram of mixture"), tr("Grams of all bowls are reckoned with it"), &store::Rates::perGram);
+  currency_ = new controls::TextField({tr("Word for the currency"), tr("none"), tr("Stands behind the sum, as you write it"), 12}, box);
+  rows->addWidget(currency_);
+  connect(currency_, &controls::TextField::edited, this, [this](const QString& text) {
+    rates_.currency = text;
+    Q_EMIT ratesChanged(rates_);
+  });
+  column->addWidget(box);
+  auto* words = new QLabel(tr("The work list shows what its minutes and grams come to. What a choice is offered for on the consultation card stays as you type it there."), content);
+  words->setWordWrap(true);
+  words->setProperty("soft", true);
+  column->addWidget(words);
+}
+
+void PreferencesPage::setRates(const store::Rates& rates) {
+  rates_ = rates;
+  perHour_->setValue(rates.perHour);
+  perGram_->setValue(rates.perGram);
+  currency_->setText(rates.currency);
 }
 
 void PreferencesPage::setPolicy(const store::ClientPolicy& policy) {

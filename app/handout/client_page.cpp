@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 #include <cmath>
 
+#include "app/handout/agreed_part.h"
 #include "app/handout/figures.h"
 #include "app/handout/parts.h"
 #include "app/paint/reading_words.h"
@@ -70,6 +71,7 @@ void addClientPage(Column& column, const Request& request, const paint::Scene& s
     rows.push_back({{say("Until new growth shows"), Weight::Bold}, {weeksWords(looks.regrowth), Weight::Plain}});
     column.table({}, {0.25, 0.75}, rows, type::kBody + 0.25);
   }
+  addAgreed(column, request.plan);
   column.subheading(say("Looking after it"));
   if (request.client.aftercare.trimmed().isEmpty())
     column.writingLine({}, 3);

@@ -83,27 +83,12 @@ QString numbersOf(const Pieces& pieces) {
   return runs.join(QStringLiteral(", "));
 }
 
-QString toneName(plan::Tone tone) {
-  static constexpr const char* kNames[] = {
-      QT_TRANSLATE_NOOP("Handout", "natural"), QT_TRANSLATE_NOOP("Handout", "ash"),  QT_TRANSLATE_NOOP("Handout", "pearl"),
-      QT_TRANSLATE_NOOP("Handout", "beige"),   QT_TRANSLATE_NOOP("Handout", "gold"), QT_TRANSLATE_NOOP("Handout", "copper"),
-      QT_TRANSLATE_NOOP("Handout", "red")};
-  return say(kNames[static_cast<std::size_t>(tone)]);
-}
-
 QString curlName(plan::CurlClass curl) {
   static constexpr const char* kNames[] = {
       QT_TRANSLATE_NOOP("Handout", "straight"), QT_TRANSLATE_NOOP("Handout", "loose wave"), QT_TRANSLATE_NOOP("Handout", "wave"),
       QT_TRANSLATE_NOOP("Handout", "loose curl"), QT_TRANSLATE_NOOP("Handout", "curl"), QT_TRANSLATE_NOOP("Handout", "tight curl"),
       QT_TRANSLATE_NOOP("Handout", "coil"), QT_TRANSLATE_NOOP("Handout", "tight coil")};
   return say(kNames[static_cast<std::size_t>(curl)]);
-}
-
-QString zoneName(plan::HairZone zone) {
-  static constexpr const char* kNames[] = {QT_TRANSLATE_NOOP("Handout", "Front"), QT_TRANSLATE_NOOP("Handout", "Top"),
-                                           QT_TRANSLATE_NOOP("Handout", "Crown"), QT_TRANSLATE_NOOP("Handout", "Sides"),
-                                           QT_TRANSLATE_NOOP("Handout", "Back"),  QT_TRANSLATE_NOOP("Handout", "Nape")};
-  return say(kNames[static_cast<std::size_t>(zone)]);
 }
 
 QString takingName(const plan::Piece& piece) {

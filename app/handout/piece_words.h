@@ -4,10 +4,13 @@
 #include <QString>
 #include <vector>
 
+#include "app/paint/hair_words.h"
 #include "app/paint/scene.h"
 
 namespace combdraft::handout {
 
+using paint::toneName;
+using paint::zoneName;
 using Pieces = std::vector<const paint::PieceShape*>;
 
 /// "1 to 4, 7"
@@ -23,10 +26,8 @@ QString whyOf(const plan::Section* section, const Pieces& pieces);
 QString span_mm(double from, double to);
 /// "lifts to 9 (8 to 10), finishes at 8 beige"
 QString colourWords(const plan::Piece& piece, const plan::ZoneColour& zone);
-QString toneName(plan::Tone tone);
 QString takingName(const plan::Piece& piece);
 QString keptInName(plan::KeptIn keptIn);
 QString curlName(plan::CurlClass curl);
-QString zoneName(plan::HairZone zone);
 
 }  // namespace combdraft::handout

@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 #include <cmath>
 
+#include "app/handout/agreed_part.h"
 #include "app/handout/figures.h"
 #include "app/handout/parts.h"
 #include "app/handout/piece_words.h"
@@ -167,6 +168,7 @@ void addRecordCard(Column& column, const Request& request, const paint::Scene& s
       column.text(say("All hair that is seen: %1. %2").arg(paint::levelText(looks.down->readings->whole), paint::contrastSentence(looks.down->readings->contrast)));
     }
   }
+  addAgreed(column, request.plan);
   column.heading(say("Head and hair"));
   addModelFacts(column, request);
   addHair(column, request.plan.hair());

@@ -43,6 +43,11 @@ const QString kToldFault = QStringLiteral("faults/told");
 const QString kRecent = QStringLiteral("recent");
 const QString kKeepMonths = QStringLiteral("clients/keep_months");
 const QString kTestMonths = QStringLiteral("clients/test_months_");
+const QString kPerHour = QStringLiteral("rates/perHour");
+const QString kPerGram = QStringLiteral("rates/perGram");
+const QString kCurrency = QStringLiteral("rates/currency");
+const QString kFactors = QStringLiteral("work/ownFactors");
+const QString kFactorsAside = QStringLiteral("work/ownFactors_setAside");
 
 const QStringList kUnitWords{QStringLiteral("mm"), QStringLiteral("cm"), QStringLiteral("inch")};
 const QStringList kBeginWords{QStringLiteral("what-was-open"), QStringLiteral("start-page")};
@@ -68,6 +73,12 @@ int wholeOf(const QSettings& settings, const QString& key, int low, int high, in
   return isNumber && value >= low && value <= high ? value : otherwise;
 }
 
+std::optional<double> rateOf(const QSettings& settings, const QString& key) {
+  bool isNumber = false;
+  const double value = settings.value(key).toDouble(&isNumber);
+  return isNumber && value >= 0 && value <= kHighestRate ? std::optional(value) : std::nullopt;
+}
+
 QString placeOf(const QString& path) {
   if (!path.isEmpty()) return path;
   return QStandardPaths::writableLocation(QStandardPaths::AppConfigLocation) + QStringLiteral("/settings.ini");
@@ -82,6 +93,19 @@ bool isSettingsFile(const QString& path) {
   return QSettings(path, QSettings::IniFormat).status() != QSettings::FormatError;
 }
 
+// A text that was changed by hand may have become a list at its commas.
+QString factorsText(const QSettings& settings) { return settings.value(kFactors).toStringList().join(u','); }
+
+Result<work::OwnFactors> factorsIn(const QSettings& settings) { return work::readFactors(factorsText(settings).toStdString()); }
+
+// Under another key, after what stands there already: nothing of it is lost.
+void setFactorsAside(QSettings& settings) {
+  QStringList kept = settings.value(kFactorsAside).toStringList();
+  kept << factorsText(settings);
+  settings.setValue(kFactorsAside, kept);
+  settings.remove(kFactors);
+}
+
 }  // namespace
 
 QString mendSettings(const QString& path) {
@@ -92,8 +116,14 @@ QString mendSettings(const QString& path) {
     return Words::tr("The settings could not be read and were set aside as %1. The program begins with those it came with.")
         .arg(QFileInfo(*aside).fileName());
   }
-  if (!QSettings(place, QSettings::IniFormat).isWritable())
+  QSettings settings(place, QSettings::IniFormat);
+  if (!settings.isWritable())
     return Words::tr("The settings cannot be written to %1: what you choose holds until the program ends.").arg(place);
+  if (const auto factors = factorsIn(settings); !factors) {
+    setFactorsAside(settings);
+    return Words::tr("Your own factors could not be read (%1). They were set aside in the settings as %2; the work list goes by the assumptions until you take new ones over.")
+        .arg(words::inWords(factors.error()), kFactorsAside);
+  }
   return {};
 }
 
@@ -208,6 +238,30 @@ void Settings::setClientPolicy(const ClientPolicy& policy) {
   for (const auto& test : plan::words<TestKind>())
     settings.setValue(kTestMonths + QLatin1String(test.word.data(), static_cast<qsizetype>(test.word.size())),
                       policy.test_months[static_cast<std::size_t>(test.value)]);
+}
+
+Rates Settings::rates() const {
+  const QSettings settings(path_, QSettings::IniFormat);
+  return {rateOf(settings, kPerHour), rateOf(settings, kPerGram), settings.value(kCurrency).toString()};
+}
+
+void Settings::setRates(const Rates& rates) {
+  QSettings settings(path_, QSettings::IniFormat);
+  const auto keep = [&](const QString& key, const std::optional<double>& value) { value ? settings.setValue(key, *value) : settings.remove(key); };
+  keep(kPerHour, rates.perHour);
+  keep(kPerGram, rates.perGram);
+  settings.setValue(kCurrency, rates.currency);
+}
+
+work::OwnFactors Settings::ownFactors() const {
+  const auto read = factorsIn(QSettings(path_, QSettings::IniFormat));
+  return read ? *read : work::OwnFactors();
+}
+
+void Settings::setOwnFactors(const work::OwnFactors& factors) {
+  QSettings settings(path_, QSettings::IniFormat);
+  if (!factorsIn(settings)) setFactorsAside(settings);
+  settings.setValue(kFactors, QString::fromStdString(work::writeFactors(factors)));
 }
 
 QString Settings::toldFault() const { return QSettings(path_, QSettings::IniFormat).value(kToldFault).toString(); }

@@ -8,9 +8,11 @@
 #include <QString>
 #include <QStringList>
 #include <map>
+#include <optional>
 #include <vector>
 
 #include "app/store/client_file.h"
+#include "engine/work/outcome.h"
 
 namespace combdraft::store {
 
@@ -40,6 +42,15 @@ struct Preferences {
 };
 inline constexpr int kTextSizes[] = {90, 100, 115, 130, 150};
 
+/// The user's own rates; nothing = not typed, and then nothing is reckoned with it.
+struct Rates {
+  std::optional<double> perHour, perGram;  ///< 0 to kHighestRate
+  QString currency;                        ///< her word for it, "" = numbers alone
+  bool isEmpty() const { return !perHour && !perGram; }
+  bool operator==(const Rates&) const = default;
+};
+inline constexpr double kHighestRate = 1'000'000;
+
 /// How the window was left.
 struct WindowState {
   QByteArray geometry, splitter;
@@ -57,8 +68,8 @@ struct StoredKeys {
 };
 
 /// Looks at the settings before they are used. A file that is no settings file
-/// is set aside; one that cannot be written is left alone. Returns what to say
-/// to the user, or "".
+/// is set aside; one that cannot be written is left alone. Own factors that cannot
+/// be read are set aside within the file. Returns what to say to the user, or "".
 QString mendSettings(const QString& path);
 
 class Settings {
@@ -94,6 +105,14 @@ class Settings {
   /// What the user decided for all clients.
   ClientPolicy clientPolicy() const;
   void setClientPolicy(const ClientPolicy& policy);
+
+  Rates rates() const;
+  void setRates(const Rates& rates);
+
+  /// Factors learned from the user's own heads, which she took over one by one.
+  /// None where they cannot be read; what is stored then is never written over.
+  work::OwnFactors ownFactors() const;
+  void setOwnFactors(const work::OwnFactors& factors);
 
   /// Name of the newest report of a fault that was told; "" = none.
   QString toldFault() const;

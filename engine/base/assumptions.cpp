@@ -134,7 +134,7 @@ constexpr std::array kTable{
     Assumption{"work.hairline_mm", 15, 5, 40, "mm", P::OwnAssumption,
                "Pieces this near to the front hairline count as fine hair and come last by rule.", Moves::Judgement},
     // ---- the user's own amounts --------------------------------------------
-    Assumption{"amount.product_per_hair", 10, 2, 40, "g for 1 g of hair", P::OwnAssumption,
+    Assumption{"amount.product_per_hair", 3, 1, 12, "g for 1 g of hair", P::OwnAssumption,
                "Mixed product for the hair that it goes on.", Moves::Judgement},
     Assumption{"amount.waste_share", 0.12, 0, 0.5, "of the product", P::OwnAssumption,
                "What stays in the bowl and on the brush, on top of what is used.", Moves::Judgement},

@@ -185,9 +185,11 @@ TEST_CASE("a shared copy holds the drawing and its title alone", "[client][desk]
   plan::Plan next = desk.window->controller().document();
   plan::PlanInfo info = next.info();
   info.notes = "Markernotes";
-  info.logJson = "[\"Markerlog\"]";
   next.put(plan::kPlanId, info);
   desk.window->controller().edit(next, QStringLiteral("Notes"));
+  desk.window->controller().record(document::DocumentController::Record::Log, "[\"Markerlog\"]");
+  next = desk.window->controller().document();
+  REQUIRE(next.info().logJson == "[\"Markerlog\"]");
   actionOf(desk, "file.shareCopy")->trigger();
   const QString to = desk.dir.filePath(QStringLiteral("copy.json"));
   choose(desk, "shareCopy", to);

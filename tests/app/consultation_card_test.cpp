@@ -22,12 +22,14 @@
 #include "engine/plan/json_writer.h"
 #include "tests/app/card_helpers.h"
 #include "tests/app/demo_plans.h"
+#include "tests/app/every_word.h"
 #include "tests/support/full_client.h"
 
 using namespace combdraft;
 using cards::ConsultationCard;
 using store::ClientFile;
 using tests::buttonNamed;
+using tests::everyWordOf;
 using tests::fieldNamed;
 using tests::fullClient;
 using tests::textNamed;
@@ -54,17 +56,6 @@ struct Consultation {
   }
   QPlainTextEdit* box(const char* name) { return fieldNamed<controls::TextBox>(card, QLatin1String(name))->edit(); }
 };
-
-QString everyWordOf(const QWidget& card) {
-  QStringList words;
-  for (const auto* label : card.findChildren<QLabel*>()) words << label->text();
-  for (const auto* button : card.findChildren<QAbstractButton*>()) words << button->text() << button->toolTip() << button->accessibleName();
-  for (const auto* edit : card.findChildren<QLineEdit*>()) words << edit->placeholderText() << edit->toolTip() << edit->accessibleName();
-  for (const auto* edit : card.findChildren<QPlainTextEdit*>()) words << edit->placeholderText() << edit->accessibleName();
-  for (const auto* combo : card.findChildren<QComboBox*>())
-    for (int i = 0; i < combo->count(); ++i) words << combo->itemText(i);
-  return words.join(u'\n');
-}
 
 QStringList textsOf(const ClientFile& file, const store::ClientPolicy& policy, const QDate& today) {
   QStringList texts;
@@ -186,10 +177,10 @@ TEST_CASE("no word of the consultation promises, advises or tells how a test is 
     all += textsOf(file, {}, QDate(2026, 6, 1)).join(u'\n');
   static const QRegularExpression kPromise(QStringLiteral("\\b(ready|done|safe|safely|guarantee[ds]?|promise[sd]?|okay|fine to|may proceed|go ahead)\\b"),
                                            QRegularExpression::CaseInsensitiveOption);
-  CHECK(kPromise.match(all).captured().toStdString().empty());
+  CHECK(kPromise.match(all).captured().toStdString() == std::string());
   static const QRegularExpression kRecipe(QStringLiteral("\\b(ammonia|peroxide|drops?|ml|minutes? in|volume)\\b|\\d+ ?%"),
                                           QRegularExpression::CaseInsensitiveOption);
-  CHECK(kRecipe.match(all).captured().toStdString().empty());
+  CHECK(kRecipe.match(all).captured().toStdString() == std::string());
 }
 
 TEST_CASE("tests are added, typed and removed", "[cards][client]") {

@@ -139,17 +139,17 @@ TEST_CASE("a key is changed by pressing it, works, is kept, and can be reset", "
   CHECK(page.list()->topLevelItemCount() < 5);
   page.choose(QStringLiteral("tool.measure"));
   page.catcher()->setFocus();
-  QTest::keyClick(page.catcher(), Qt::Key_U, Qt::ControlModifier);
-  REQUIRE(QTest::qWaitFor([&] { return actionOf(desk, "tool.measure")->shortcut() == QKeySequence(QStringLiteral("Ctrl+U")); }, 3000));
-  CHECK(page.note().contains(QStringLiteral("Ctrl+U")));
-  CHECK(actionOf(desk, "tool.measure")->toolTip().contains(QStringLiteral("Ctrl+U")));
+  QTest::keyClick(page.catcher(), Qt::Key_J, Qt::ControlModifier);
+  REQUIRE(QTest::qWaitFor([&] { return actionOf(desk, "tool.measure")->shortcut() == QKeySequence(QStringLiteral("Ctrl+J")); }, 3000));
+  CHECK(page.note().contains(QStringLiteral("Ctrl+J")));
+  CHECK(actionOf(desk, "tool.measure")->toolTip().contains(QStringLiteral("Ctrl+J")));
   QTest::keyClick(&page, Qt::Key_Escape);
   REQUIRE(desk.window->headSheet().isVisible());
-  QTest::keyClick(desk.window.get(), Qt::Key_U, Qt::ControlModifier);
+  QTest::keyClick(desk.window.get(), Qt::Key_J, Qt::ControlModifier);
   CHECK(desk.window->viewState().tool() == document::Tool::Measure);
   desk.window->close();
   desk.open();
-  CHECK(actionOf(desk, "tool.measure")->shortcut() == QKeySequence(QStringLiteral("Ctrl+U")));
+  CHECK(actionOf(desk, "tool.measure")->shortcut() == QKeySequence(QStringLiteral("Ctrl+J")));
   CHECK_FALSE(desk.window->messages().isShowing());
 
   actionOf(desk, "edit.keys")->trigger();
@@ -214,9 +214,9 @@ TEST_CASE("stored keys that are damaged are ignored and said", "[habits][keys]")
   {
     QSettings settings(ini, QSettings::IniFormat);
     settings.setValue(QStringLiteral("keys/tool.measure"), QStringLiteral("Ctrl+Wobble"));
-    settings.setValue(QStringLiteral("keys/no.such"), QStringLiteral("Ctrl+U"));
+    settings.setValue(QStringLiteral("keys/no.such"), QStringLiteral("Ctrl+J"));
     settings.setValue(QStringLiteral("keys/edit.redo"), QStringLiteral("Ctrl+Z"));  // undo's
-    settings.setValue(QStringLiteral("keys/view.look"), QStringLiteral("Ctrl+L"));  // sound
+    settings.setValue(QStringLiteral("keys/view.look"), QStringLiteral("Ctrl+Shift+J"));  // sound
   }
   desk.open();
   REQUIRE(desk.window->messages().isShowing());
@@ -225,12 +225,12 @@ TEST_CASE("stored keys that are damaged are ignored and said", "[habits][keys]")
   CHECK(actionOf(desk, "tool.measure")->shortcut() == QKeySequence(Qt::Key_F4));
   CHECK(actionOf(desk, "edit.undo")->shortcut() == QKeySequence(QStringLiteral("Ctrl+Z")));
   CHECK(actionOf(desk, "edit.redo")->shortcut() == QKeySequence(QStringLiteral("Ctrl+Shift+Z")));
-  CHECK(actionOf(desk, "view.look")->shortcut() == QKeySequence(QStringLiteral("Ctrl+L")));
+  CHECK(actionOf(desk, "view.look")->shortcut() == QKeySequence(QStringLiteral("Ctrl+Shift+J")));
   desk.press("Forget them");
   desk.window->close();
   desk.open();
   CHECK_FALSE(desk.window->messages().isShowing());
-  CHECK(actionOf(desk, "view.look")->shortcut() == QKeySequence(QStringLiteral("Ctrl+L")));
+  CHECK(actionOf(desk, "view.look")->shortcut() == QKeySequence(QStringLiteral("Ctrl+Shift+J")));
 }
 
 TEST_CASE("preferences hold at once, are kept, and a new piece begins with them", "[habits][preferences]") {
@@ -332,8 +332,8 @@ TEST_CASE("a plan open in another window of the program comes forward there", "[
   // Preferences and keys are the whole program's.
   actionOf(desk, "edit.keys")->trigger();
   desk.window->keysPage().choose(QStringLiteral("tool.measure"));
-  desk.window->keysPage().give(QKeySequence(QStringLiteral("Ctrl+U")));
-  CHECK(other->actions().action(QStringLiteral("tool.measure"))->shortcut() == QKeySequence(QStringLiteral("Ctrl+U")));
+  desk.window->keysPage().give(QKeySequence(QStringLiteral("Ctrl+J")));
+  CHECK(other->actions().action(QStringLiteral("tool.measure"))->shortcut() == QKeySequence(QStringLiteral("Ctrl+J")));
   QPointer<MainWindow> gone(other);
   other->close();
   CHECK(QTest::qWaitFor([&] { return gone.isNull(); }, 2000));

@@ -51,8 +51,8 @@ TEST_CASE("hairs are area times density and grams follow by hand", "[work][amoun
   CHECK(piece.hair_g == Approx(piece.hairs * 291.63 * perMm).epsilon(1e-3));
   CHECK(piece.root_g == Approx(piece.hairs * (291.63 - 20) * perMm).epsilon(1e-3));
   CHECK(piece.end_g == 0);
-  CHECK(amounts.formulas.at(0).product_g == Approx(10 * piece.root_g));
-  CHECK(amounts.formulas.at(0).waste_g == Approx(1.2 * piece.root_g));
+  CHECK(amounts.formulas.at(0).product_g == Approx(3 * piece.root_g));
+  CHECK(amounts.formulas.at(0).waste_g == Approx(0.36 * piece.root_g));
 }
 
 TEST_CASE("twice the thickness is twice the hair and pushed hair takes less product", "[work][amounts]") {

@@ -275,7 +275,7 @@ at = [s for s in d["steps"] if s["to_min"] == 9.1][0]
 assert at["oldest_piece"] == "piece-1" and abs(at["oldest_piece_min"] - 6.4) < 1e-9
 P
 expect 0 "" work "$hand"
-check "the table says what each bowl takes" grep -q 'A lightener, bowl 1: 17 g (powder' out
+check "the table says what each bowl takes" grep -q 'A lightener, bowl 1: 5 g (powder' out
 check "the table carries the caution" grep -q 'Pain, burning, swelling' out
 check "no word of the work list promises" sh -c '! grep -Eiw "ready|done|safe|promise" out'
 expect 0 "" work "$plan" --order rule --hands 2 --foils 90,120 --look-every 10 --json

@@ -2,6 +2,8 @@
 //
 //   soak SECONDS [SEED [PLAN]]     60 1 an example
 //
+// With COMBDRAFT_SOAK_TRACE set it names each gesture on standard error.
+//
 // Draws, drags, types, presses keys and triggers commands. At the end it undoes and
 // redoes everything and compares. It fails on a warning of Qt's, on a plan that does
 // not come back, on memory that grows without end, and on a moment in which the
@@ -109,6 +111,7 @@ class Soak {
   void gesture() {
     beat();  // what the gesture before left to do is its own
     ++gestures_;
+    if (isTraced_) std::fprintf(stderr, "%d %s\n", gestures_, qPrintable(last_));
     for (QDialog* dialog : window_.findChildren<QDialog*>()) dialog->close();
     const double what = chance();
     if (what < 0.35) return drag();
@@ -231,6 +234,7 @@ class Soak {
   std::vector<long> memory_;
   int gestures_ = 0, stalls_ = 0, failures_ = 0;
   bool ending_ = false;
+  const bool isTraced_ = qEnvironmentVariableIsSet("COMBDRAFT_SOAK_TRACE");
 };
 
 }  // namespace

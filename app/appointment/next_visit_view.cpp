@@ -1,0 +1,271 @@
+#include "app/appointment/next_visit_view.h"
+
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QScrollArea>
+#include <QShowEvent>
+#include <QVBoxLayout>
+
+#include "app/appointment/finish_field.h"
+#include "app/appointment/work_words.h"
+#include "app/controls/units.h"
+#include "app/paint/hair_words.h"
+#include "app/store/plan_store.h"
+#include "engine/base/assumptions.h"
+#include "engine/base/number_text.h"
+#include "engine/plan/field_info.h"
+#include "engine/work/amounts.h"
+#include "engine/work/next_visit.h"
+
+namespace combdraft::appointment {
+namespace {
+
+constexpr double kLongest_weeks = 104, kLongest_mm = 1000;
+constexpr int kVisits = 3, kLocks = 20'000, kWordLines = 5;
+
+QString percent(double frac) { return NextVisitView::tr("%1 %").arg(QString::fromStdString(numberText(100 * frac, 0))); }
+
+QLabel* addHeading(QVBoxLayout* column, const QString& text, QWidget* parent) {
+  auto* heading = new QLabel(text, parent);
+  QFont font = heading->font();
+  font.setWeight(QFont::DemiBold);
+  heading->setFont(font);
+  heading->setWordWrap(true);
+  column->addWidget(heading);
+  return heading;
+}
+
+QLabel* addText(QVBoxLayout* column, const QString& text, const char* property, QWidget* parent) {
+  auto* label = new QLabel(text, parent);
+  label->setWordWrap(true);
+  if (property) label->setProperty(property, true);
+  column->addWidget(label);
+  return label;
+}
+
+QTableWidget* newTable(const QString& name, const QStringList& head, QWidget* parent) {
+  auto* table = new QTableWidget(0, static_cast<int>(head.size()), parent);
+  table->setAccessibleName(name);
+  table->setHorizontalHeaderLabels(head);
+  table->verticalHeader()->hide();
+  table->setEditTriggers(QAbstractItemView::NoEditTriggers);
+  table->setSelectionBehavior(QAbstractItemView::SelectRows);
+  table->setSelectionMode(QAbstractItemView::SingleSelection);
+  table->setTabKeyNavigation(false);
+  table->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
+  return table;
+}
+
+void setRow(QTableWidget* table, int row, const QStringList& cells) {
+  for (int i = 0; i < cells.size(); ++i) table->setItem(row, i, new QTableWidgetItem(cells[i]));
+}
+
+}  // namespace
+
+Result<plan::Plan> nextVisitPlan(const plan::Plan& today, double weeks, const QString& title) {
+  const Result<plan::ChangeSet> grown = work::grownOut(today, {}, weeks);
+  if (!grown) return grown.error();
+  plan::Plan next = plan::applied(today, *grown);
+  plan::PlanInfo info = next.info();
+  info.title = title.toStdString();
+  info.logJson.clear();
+  info.agreedJson.clear();
+  next.put(plan::kPlanId, info);
+  plan::Hair hair = next.hair();
+  hair.condition = {};
+  hair.porosity = {};
+  hair.conditionDate.clear();
+  next.put(plan::kHairId, hair);
+  return next;
+}
+
+NextVisitView::NextVisitView(document::DocumentController& controller, QWidget* parent) : QWidget(parent), controller_(controller) {
+  auto* row = new QHBoxLayout(this);
+  row->setContentsMargins(0, 0, 0, 0);
+  row->setSpacing(18);
+  auto* left = new QVBoxLayout;
+  left->setSpacing(6);
+  row->addLayout(left, 3);
+  buildPieces(left);
+  auto* scroll = new QScrollArea(this);
+  scroll->setWidgetResizable(true);
+  scroll->setFrameShape(QFrame::NoFrame);
+  scroll->setFocusPolicy(Qt::NoFocus);
+  auto* side = new QWidget(scroll);
+  auto* column = new QVBoxLayout(side);
+  column->setContentsMargins(0, 0, 6, 0);
+  column->setSpacing(6);
+  addHeading(column, tr("Hair that is still left out, over three visits like this one"), side);
+  shares_ = addText(column, {}, "soft", side);
+  leftOut_ = newTable(tr("Hair that is still left out"), {tr("zone"), tr("this visit"), tr("three, same pieces"), tr("two, anywhere"), tr("three, anywhere")}, side);
+  column->addWidget(leftOut_);
+  buildWords(column);
+  column->addStretch(1);
+  scroll->setWidget(side);
+  row->addWidget(scroll, 3);
+  connect(&controller_, &document::DocumentController::changed, this, [this](const document::DocumentChange& change) {
+    if (change.kind == document::DocumentChange::Kind::Replaced)
+      for (controls::NumberField* field : {weeks_, showFrom_}) {
+        field->abandonTyping();
+        field->setValue(std::nullopt);
+      }
+    if (isVisible() && change.kind != document::DocumentChange::Kind::Tentative) fill();
+  });
+  fillWords();
+}
+
+void NextVisitView::buildPieces(QVBoxLayout* column) {
+  addHeading(column, tr("What shows by then"), this);
+  auto* fields = new QHBoxLayout;
+  fields->setSpacing(18);
+  column->addLayout(fields);
+  controls::NumberFieldSpec spec;
+  spec.label = tr("Weeks until then");
+  spec.unit = tr("weeks");
+  spec.low = 0;
+  spec.high = kLongest_weeks;
+  spec.emptyText = tr("not typed");
+  spec.tip = tr("As you and the client agreed; typed by you");
+  weeks_ = addTyped(fields, spec, this);
+  spec.label = tr("Show from");
+  spec.unit = QStringLiteral("mm");
+  spec.high = kLongest_mm;
+  spec.tip = tr("A piece whose light begins farther off the scalp than this is repeated");
+  showFrom_ = addTyped(fields, spec, this);
+  for (controls::NumberField* field : {weeks_, showFrom_}) connect(field, &controls::NumberField::edited, this, &NextVisitView::fillPieces);
+  state_ = addText(column, {}, nullptr, this);
+  pieces_ = newTable(tr("Pieces to repeat and to leave"), {tr("piece"), tr("light begins at, by then"), tr("next time")}, this);
+  column->addWidget(pieces_, 1);
+  auto* row = new QHBoxLayout;
+  column->addLayout(row);
+  begin_ = new QPushButton(tr("Begin the next visit's plan"), this);
+  begin_->setMinimumHeight(34);
+  begin_->setToolTip(tr("A new plan that is not saved yet: hair grown out with today's light in it; today's plan stays as it is"));
+  row->addWidget(begin_);
+  row->addStretch(1);
+  connect(begin_, &QPushButton::clicked, this, &NextVisitView::beginNext);
+  trouble_ = addText(column, {}, "caution", this);
+  trouble_->hide();
+  addText(column, tr("Test and look again before each visit: hair that was lightened is other hair than before."), "caution", this);
+  column->addStretch(0);
+}
+
+void NextVisitView::buildWords(QVBoxLayout* column) {
+  column->addSpacing(8);
+  addHeading(column, tr("Two weeks later"), this);
+  which_ = addText(column, {}, "soft", this);
+  words_ = new controls::TextBox(tr("The client's words, what to change"), tr("nothing written yet"), kWordLines,
+                                 static_cast<qsizetype>(plan::limits::kTextBytes), this);
+  column->addWidget(words_);
+  openClient_ = new QPushButton(tr("Open the consultation card"), this);
+  openClient_->setMinimumHeight(34);
+  openClient_->setToolTip(tr("Where a client is begun and a visit with this plan is added"));
+  column->addWidget(openClient_, 0, Qt::AlignLeft);
+  connect(openClient_, &QPushButton::clicked, this, &NextVisitView::consultationWanted);
+  connect(words_, &controls::TextBox::edited, this, [this](const QString& text, bool) {
+    const auto at = visitNow();
+    if (!keeper_ || !at) return;
+    keeper_->edit([&](store::ClientFile& file) { file.visits[*at].words = text.toStdString(); });
+  });
+}
+
+void NextVisitView::setKeeper(std::shared_ptr<store::ClientKeeper> keeper) {
+  if (keeper_) disconnect(keeper_.get(), nullptr, this, nullptr);
+  keeper_ = std::move(keeper);
+  if (keeper_) connect(keeper_.get(), &store::ClientKeeper::changed, this, &NextVisitView::fillWords);
+  fillWords();
+}
+
+void NextVisitView::showEvent(QShowEvent* event) {
+  QWidget::showEvent(event);
+  fill();
+}
+
+void NextVisitView::fill() {
+  fillPieces();
+  fillLeftOut();
+  fillWords();
+}
+
+void NextVisitView::fillPieces() {
+  const plan::Plan& plan = controller_.document();
+  trouble_->hide();
+  const bool typed = weeks_->value() && showFrom_->value();
+  const auto pieces = work::piecesToRepeat(plan, plan.info().activeChoice, weeks_->value().value_or(0), showFrom_->value().value_or(0));
+  begin_->setEnabled(weeks_->value() && !pieces.empty());
+  pieces_->setVisible(typed && !pieces.empty());
+  const QString growth = QString::fromStdString(numberText(Assumptions(plan.info().assumptions)["growth.mm_per_week"], 2));
+  if (pieces.empty()) return state_->setText(tr("No piece is lightened in this choice, so that nothing grows out."));
+  if (!typed) return state_->setText(tr("Type the weeks and from where on a grown-out start is to be repeated. Growth goes by the assumptions: %1 mm a week.").arg(growth));
+  int repeat = 0;
+  pieces_->setRowCount(static_cast<int>(pieces.size()));
+  for (int row = 0; row < pieces_->rowCount(); ++row) {
+    const work::RepeatPiece& one = pieces[static_cast<std::size_t>(row)];
+    repeat += one.repeat;
+    setRow(pieces_, row, {pieceName(plan, one.piece), controls::lengthText(one.start_mm, controls::Units::current().length()), one.repeat ? tr("repeat") : tr("leave")});
+  }
+  state_->setText(tr("%1 pieces to repeat, %2 to leave. Growth goes by the assumptions: %3 mm a week.").arg(repeat).arg(static_cast<int>(pieces.size()) - repeat).arg(growth));
+}
+
+void NextVisitView::fillLeftOut() {
+  const Result<work::Amounts> amounts = work::amountsOf(controller_.document(), {{}, {}, kLocks});
+  leftOut_->setVisible(amounts.ok());
+  if (!amounts) return shares_->setText(tr("The head's measures do not fit together; look at the head card."));
+  shares_->setText(tr("The same pieces again keep it; pieces that fall anywhere use it up, and contrast goes with it."));
+  leftOut_->setRowCount(static_cast<int>(plan::kHairZones));
+  for (std::size_t i = 0; i < plan::kHairZones; ++i) {
+    const double light = amounts->zones[i].share_frac();
+    setRow(leftOut_, static_cast<int>(i),
+           {paint::zoneName(static_cast<plan::HairZone>(i)), percent(work::leftOutAfter(light, 1).samePieces_frac),
+            percent(work::leftOutAfter(light, kVisits).samePieces_frac), percent(work::leftOutAfter(light, kVisits - 1).anywhere_frac),
+            percent(work::leftOutAfter(light, kVisits).anywhere_frac)});
+  }
+  leftOut_->setFixedHeight(leftOut_->horizontalHeader()->sizeHint().height() + leftOut_->rowCount() * leftOut_->verticalHeader()->defaultSectionSize() + 6);
+}
+
+// The visit that was written down with this plan: by number, and by title where several have it.
+std::optional<std::size_t> NextVisitView::visitNow() const {
+  if (!keeper_) return std::nullopt;
+  const std::string title = store::shownTitle(controller_.document(), controller_.file().path).toStdString();
+  const auto& visits = keeper_->file().visits;
+  std::optional<std::size_t> found;
+  for (std::size_t i = 0; i < visits.size(); ++i) {
+    if (visits[i].number != controller_.document().info().number) continue;
+    if (!found || visits[i].title == title || visits[*found].title != title) found = i;
+  }
+  return found;
+}
+
+void NextVisitView::fillWords() {
+  const auto at = visitNow();
+  words_->setVisible(at.has_value());
+  openClient_->setVisible(!at);
+  if (!at) {
+    words_->setText({});
+    return which_->setText(tr("What the client says is kept with the client, not in the plan. No visit with this plan is written down yet: "
+                              "begin on the consultation card, under Visits."));
+  }
+  const store::Visit& visit = keeper_->file().visits[*at];
+  which_->setText(keeper_->mayEdit() ? tr("Kept with the client, as the words of the visit on %1.").arg(visit.date.empty() ? tr("no day") : QString::fromStdString(visit.date))
+                                     : keeper_->trouble());
+  words_->setEnabled(keeper_->mayEdit());
+  words_->setText(QString::fromStdString(visit.words));
+}
+
+void NextVisitView::beginNext() {
+  const plan::Plan& plan = controller_.document();
+  if (!weeks_->value()) return;
+  QString base = store::shownTitle(plan, controller_.file().path);
+  while (tr("%1, next visit").arg(base).toUtf8().size() > static_cast<qsizetype>(plan::limits::kLineBytes)) base.chop(1);
+  const QString title = tr("%1, next visit").arg(base);
+  const Result<plan::Plan> next = nextVisitPlan(plan, *weeks_->value(), title);
+  trouble_->setVisible(!next);
+  if (!next) return trouble_->setText(QString::fromStdString(describe(next.error())));
+  std::vector<std::string> leave;
+  if (showFrom_->value())
+    for (const work::RepeatPiece& one : work::piecesToRepeat(plan, plan.info().activeChoice, *weeks_->value(), *showFrom_->value()))
+      if (!one.repeat) leave.push_back(one.piece);
+  Q_EMIT nextPlanWanted(*next, leave);
+}
+
+}  // namespace combdraft::appointment

@@ -1,0 +1,107 @@
+// The agreement on paper: record card and client's page say what it holds.
+#include <QBuffer>
+#include <QtEndian>
+#include <catch2/catch.hpp>
+
+#include "app/handout/agreed_part.h"
+
+using namespace combdraft;
+
+namespace {
+
+std::string pngOf(const QImage& image) {
+  QByteArray bytes;
+  QBuffer buffer(&bytes);
+  buffer.open(QIODevice::WriteOnly);
+  REQUIRE(image.save(&buffer, "png"));
+  return bytes.toBase64().toStdString();
+}
+
+QImage plainPicture() {
+  QImage image(40, 80, QImage::Format_RGB32);
+  image.fill(QColor(120, 80, 60));
+  return image;
+}
+
+// All words and the pictures of a column.
+struct Said {
+  QString words;
+  std::vector<QImage> pictures;
+};
+Said saidOf(const handout::Column& column) {
+  Said said;
+  for (const handout::Chunk& chunk : column.chunks())
+    for (const paint::PlacedFigure& placed : chunk.figures)
+      for (const paint::DrawingItem& item : placed.figure.items) {
+        if (item.text) said.words += item.text->words + u' ';
+        if (!item.image.isNull()) said.pictures.push_back(item.image);
+      }
+  return said;
+}
+
+plan::Plan planWith(const std::string& agreedJson) {
+  plan::Plan plan = plan::Plan::fresh(5);
+  plan::PlanInfo info = plan.info();
+  info.agreedJson = agreedJson;
+  plan.put(plan::kPlanId, info);
+  return plan;
+}
+
+plan::Agreement agreement() {
+  plan::Agreement made;
+  made.date = "2026-11-28";
+  made.choiceName = "Quiet crown";
+  made.view.worn = "tied-back";
+  made.view.weeks = 12;
+  made.view.facing = plan::Facing::AsInMirror;
+  made.span = plan::AgreedSpan{6.2, 5.9, 6.6};
+  made.promiseLine = "A picture of the plan, not a promise.";
+  made.pictureBase64 = pngOf(plainPicture());
+  return made;
+}
+
+}  // namespace
+
+TEST_CASE("what was agreed stands on paper with its picture and span", "[handout][agreement]") {
+  const auto json = plan::writeAgreement(agreement());
+  REQUIRE(json.ok());
+  handout::Column column(180);
+  handout::addAgreed(column, planWith(*json));
+  const Said said = saidOf(column);
+  REQUIRE(said.pictures.size() == 1);
+  CHECK(said.pictures[0].size() == QSize(40, 80));
+  CHECK(said.pictures[0].pixelColor(3, 3) == QColor(120, 80, 60));
+  INFO(said.words.toStdString());
+  for (const char* words : {"Agreed on", "Quiet crown", "as in the mirror", "tied back", "after 12 weeks", "6.2", "5.9", "6.6", "not a promise"})
+    CHECK(said.words.contains(QLatin1String(words)));
+}
+
+TEST_CASE("nothing agreed takes no room and what cannot be read is said", "[handout][agreement]") {
+  handout::Column none(180);
+  handout::addAgreed(none, planWith(""));
+  CHECK(none.isEmpty());
+  handout::Column broken(180);
+  handout::addAgreed(broken, planWith(R"({"date":7})"));
+  const QString words = saidOf(broken).words;
+  CHECK(words.contains(QStringLiteral("cannot be read")));
+  CHECK(words.contains(QStringLiteral("date")));
+}
+
+TEST_CASE("an agreed picture that claims a huge size is not decoded", "[handout][agreement]") {
+  plan::Agreement made = agreement();
+  QByteArray bytes = QByteArray::fromBase64(QByteArray::fromStdString(made.pictureBase64));
+  CHECK_FALSE(handout::agreedPicture(made).isNull());
+  qToBigEndian<quint32>(30000, bytes.data() + 16);  // the width in the first chunk (ISO/IEC 15948, 11.2.2)
+  made.pictureBase64 = bytes.toBase64().toStdString();
+  CHECK(handout::agreedPicture(made).isNull());
+  made.pictureBase64 = "no picture at all";
+  CHECK(handout::agreedPicture(made).isNull());
+  made.pictureBase64 = pngOf(QImage(2400, 4, QImage::Format_Mono));
+  CHECK(handout::agreedPicture(made).isNull());
+  const auto json = plan::writeAgreement(made);
+  REQUIRE(json.ok());
+  handout::Column column(180);
+  handout::addAgreed(column, planWith(*json));
+  CHECK(saidOf(column).words.contains(QStringLiteral("No picture was kept")));
+  CHECK(saidOf(column).pictures.empty());
+}

@@ -1,0 +1,504 @@
+// After the rinse: levels that came, finishes and corrections that are typed.
+#include <catch2/catch.hpp>
+
+#include <QRegularExpression>
+#include <QSettings>
+#include <QSignalSpy>
+
+#include "app/appointment/appointment_page.h"
+#include "app/cards/consultation_visits.h"
+#include "app/desk/preferences_page.h"
+#include "app/sheet/head_sheet.h"
+#include "app/store/client_keeper.h"
+#include "engine/base/number_text.h"
+#include "engine/work/log_text.h"
+#include "engine/work/next_visit.h"
+#include "engine/work/outcome.h"
+#include "engine/work/toning.h"
+#include "tests/app/card_helpers.h"
+#include "tests/app/demo_plans.h"
+#include "tests/app/desk_fixture.h"
+
+namespace combdraft::appointment {
+namespace {
+
+using document::DocumentController;
+using tests::buttonNamed;
+using tests::typeInto;
+using work::Tap;
+
+struct Seen {
+  const char* piece;
+  double level;
+};
+
+/// The plan with a log in which these pieces were placed, looked at and rinsed.
+plan::Plan withLevels(plan::Plan plan, const std::vector<Seen>& seen) {
+  work::AppointmentLog log;
+  std::int64_t ms = 0;
+  const auto tap = [&](Tap which, const Seen& of) {
+    work::LogEvent event;
+    event.tap = which;
+    event.pieces = {of.piece};
+    if (which == Tap::Looked) event.level = of.level;
+    ms += 120'000;
+    log = work::appended(log, event, {1'700'000'000'000 + ms, ms, "test"});
+  };
+  for (const Seen& one : seen) tap(Tap::Placed, one);
+  for (const Seen& one : seen) tap(Tap::Looked, one);
+  for (const Seen& one : seen) tap(Tap::Rinsed, one);
+  plan::PlanInfo info = plan.info();
+  info.logJson = work::writeLog(log);
+  plan.put(plan::kPlanId, info);
+  return plan;
+}
+
+void choose(QComboBox* combo, const char* word) {
+  const int at = combo->findText(QString::fromLatin1(word));
+  REQUIRE(at >= 0);
+  combo->setCurrentIndex(at);
+  Q_EMIT combo->activated(at);
+}
+
+void typeFinish(FinishField* field, const char* level, const char* tone) {
+  typeInto(field->level()->edit(), QString::fromLatin1(level));
+  choose(field->tone(), tone);
+}
+
+void chooseRow(QListWidget* list, const char* piece) {
+  for (int i = 0; i < list->count(); ++i)
+    list->item(i)->setSelected(list->item(i)->data(Qt::UserRole).toString() == QLatin1String(piece));
+}
+
+const plan::Piece& pieceOf(const DocumentController& controller, const char* id) { return *controller.document().find<plan::Piece>(id); }
+
+}  // namespace
+
+TEST_CASE("without a level the page after the rinse says where levels are tapped", "[appointment][after]") {
+  DocumentController controller(tests::demoPlan());
+  AppointmentPage page(controller);
+  page.show();
+  page.turnTo(AppointmentPage::View::After);
+  CHECK(page.after().stateText().contains(QStringLiteral("tap Looked")));
+  CHECK_FALSE(page.after().table()->isVisible());
+  CHECK_FALSE(page.after().tryFinish()->isEnabled());
+}
+
+TEST_CASE("levels stand by zone with what was planned and the colour left", "[appointment][after]") {
+  DocumentController controller(withLevels(tests::demoPlan(), {{"piece-1", 8}, {"piece-2", 6}, {"piece-8", 7}}));
+  AppointmentPage page(controller);
+  page.show();
+  page.turnTo(AppointmentPage::View::After);
+  const auto zones = work::levelsByZone(controller.document(), work::readLog(controller.document().info().logJson).value());
+  const QTableWidget* table = page.after().table();
+  REQUIRE(table->rowCount() == static_cast<int>(zones.size()));
+  int pieces = 0;
+  for (int row = 0; row < table->rowCount(); ++row) {
+    pieces += table->item(row, 3)->text().toInt();
+    CHECK(table->item(row, 4)->text() == QStringLiteral("9.0"));
+    CHECK(table->item(row, 5)->text() == QString::fromLatin1(work::pigmentWord(zones[static_cast<std::size_t>(row)].level).data()));
+  }
+  CHECK(pieces == 3);
+}
+
+TEST_CASE("an empty field after the rinse shows no example figure", "[appointment][after]") {
+  DocumentController controller(withLevels(tests::demoPlan(), {{"piece-1", 8}}));
+  AppointmentPage page(controller);
+  page.show();
+  page.turnTo(AppointmentPage::View::After);
+  for (const auto* edit : page.after().findChildren<QLineEdit*>()) {
+    INFO(edit->accessibleName().toStdString() << ": " << edit->placeholderText().toStdString());
+    CHECK(edit->text().isEmpty());
+    CHECK_FALSE(edit->placeholderText().contains(QRegularExpression(QStringLiteral("[0-9]"))));
+  }
+}
+
+TEST_CASE("a typed finish is one undo and brings the levels that came", "[appointment][after]") {
+  const plan::Plan plan = withLevels(tests::demoPlan(), {{"piece-1", 8}, {"piece-2", 7.5}});
+  DocumentController controller(plan);
+  AppointmentPage page(controller);
+  page.show();
+  page.turnTo(AppointmentPage::View::After);
+  AfterView& view = page.after();
+  typeInto(view.finishOfAll()->level()->edit(), QStringLiteral("7"));
+  CHECK_FALSE(view.tryFinish()->isEnabled());  // a tone is missing
+  choose(view.finishOfAll()->tone(), "beige");
+  REQUIRE(view.tryFinish()->isEnabled());
+  view.tryFinish()->click();
+  REQUIRE(controller.undoStack().count() == 1);
+  CHECK(pieceOf(controller, "piece-1").root.lifts.level == 8);
+  CHECK(pieceOf(controller, "piece-2").root.lifts.level == 7.5);
+  REQUIRE(pieceOf(controller, "piece-1").root.finish);
+  CHECK(pieceOf(controller, "piece-1").root.finish->level == 7);
+  CHECK(pieceOf(controller, "piece-1").root.finish->tone == plan::Tone::Beige);
+  const QSignalSpy look(&page, &AppointmentPage::lookWanted);
+  view.see()->click();
+  CHECK(look.count() == 1);
+  controller.undoStack().undo();
+  CHECK(controller.document() == plan);
+}
+
+TEST_CASE("a finish lighter than the hair is refused at its zone", "[appointment][after]") {
+  const plan::Plan plan = withLevels(tests::demoPlan(), {{"piece-1", 8}});
+  DocumentController controller(plan);
+  AppointmentPage page(controller);
+  page.show();
+  page.turnTo(AppointmentPage::View::After);
+  AfterView& view = page.after();
+  const auto zones = work::levelsByZone(plan, work::readLog(plan.info().logJson).value());
+  REQUIRE(zones.size() == 1);
+  FinishField* field = view.finish(zones[0].zone);
+  typeFinish(field, "9", "ash");
+  view.tryFinish()->click();
+  CHECK(field->problem().contains(QStringLiteral("Toning does not lighten")));
+  CHECK(controller.document() == plan);
+  CHECK(controller.undoStack().count() == 0);
+  // A zone's own finish comes before the one for all, which is then not asked there.
+  typeFinish(field, "6", "ash");
+  typeFinish(view.finishOfAll(), "10", "gold");
+  view.tryFinish()->click();
+  CHECK(field->problem().isEmpty());
+  CHECK(pieceOf(controller, "piece-1").root.finish->level == 6);
+}
+
+TEST_CASE("depth is put back as typed and each correction is one undo", "[appointment][after]") {
+  const plan::Plan plan = tests::demoPlan();
+  DocumentController controller(plan);
+  AppointmentPage page(controller);
+  page.show();
+  page.turnTo(AppointmentPage::View::After);
+  CorrectionsBox& box = *page.after().corrections();
+  CHECK(box.pieces()->count() == 7);  // one of the eight is left out
+  CHECK_FALSE(box.deepen()->isEnabled());
+  CHECK_FALSE(box.leaveOut()->isEnabled());
+  CHECK_FALSE(box.addShadow()->isEnabled());
+
+  chooseRow(box.pieces(), "piece-2");
+  typeFinish(box.deepenTo(), "6", "natural");
+  box.deepen()->click();
+  CHECK(pieceOf(controller, "piece-2").action == plan::Action::Deepen);
+  CHECK(pieceOf(controller, "piece-2").root.finish->level == 6);
+  CHECK(controller.undoStack().count() == 1);
+
+  chooseRow(box.pieces(), "piece-1");
+  typeFinish(box.deepenTo(), "11", "natural");
+  box.deepen()->click();
+  CHECK(box.deepenTo()->problem().contains(QStringLiteral("does not lighten")));
+  CHECK(controller.undoStack().count() == 1);
+
+  chooseRow(box.pieces(), "piece-3");
+  box.leaveOut()->click();
+  CHECK(pieceOf(controller, "piece-3").action == plan::Action::LeaveOut);
+  CHECK(controller.undoStack().count() == 2);
+
+  box.shadowZone()->setCurrentIndex(2);  // Top
+  typeFinish(box.shadowColour(), "5", "natural");
+  typeInto(box.shadowLength()->edit(), QStringLiteral("40"));
+  typeInto(box.shadowBlend()->edit(), QStringLiteral("30"));
+  CHECK_FALSE(box.addShadow()->isEnabled());  // how much of it shows is not typed
+  typeInto(box.shadowCover()->edit(), QStringLiteral("50"));
+  REQUIRE(box.addShadow()->isEnabled());
+  box.addShadow()->click();
+  const auto treatments = controller.document().treatments();
+  REQUIRE(treatments.size() == 1);
+  const plan::Treatment& shadow = *treatments.begin()->second;
+  CHECK(shadow.kind == plan::Treatment::Kind::RootShadow);
+  CHECK(shadow.zone == plan::HairZone::Top);
+  CHECK(shadow.to_mm == 40);
+  CHECK(shadow.blend_mm == 30);
+  CHECK(shadow.strength_frac == Approx(0.5));
+  CHECK(shadow.colour == plan::FinishesAt{5, plan::Tone::Natural});
+  CHECK(controller.undoStack().count() == 3);
+  CHECK_FALSE(work::bringsMoreLight(plan, controller.document()));
+  while (controller.undoStack().canUndo()) controller.undoStack().undo();
+  CHECK(controller.document() == plan);
+}
+
+TEST_CASE("in the window the page after the rinse leads to the heads and undo takes it back", "[appointment][after]") {
+  tests::Desk desk;
+  const QString path = desk.dir.filePath(QStringLiteral("after.json"));
+  REQUIRE(store::savePlan(withLevels(tests::demoPlan(), {{"piece-1", 8}}), path).ok());
+  desk.window->openPath(path);
+  QApplication::processEvents();
+  desk.window->actions().action(QStringLiteral("appointment.after"))->trigger();
+  AppointmentPage& page = desk.window->appointmentPage();
+  REQUIRE(page.after().isVisible());
+  const plan::Plan before = desk.window->controller().document();
+  typeFinish(page.after().finishOfAll(), "7", "pearl");
+  page.after().tryFinish()->click();
+  page.after().see()->click();
+  CHECK_FALSE(page.isVisible());
+  CHECK(desk.window->headSheet().isVisible());
+  desk.window->actions().action(QStringLiteral("edit.undo"))->trigger();
+  CHECK(desk.window->controller().document() == before);
+}
+
+TEST_CASE("planned and got stand piece by piece with the typed span", "[appointment][after]") {
+  DocumentController controller(withLevels(tests::demoPlan(), {{"piece-1", 8}, {"piece-2", 6}}));
+  AppointmentPage page(controller);
+  page.show();
+  page.turnTo(AppointmentPage::View::Outcome);
+  const QTableWidget* table = page.outcome().table();
+  REQUIRE(table->rowCount() == 2);
+  CHECK(table->item(0, 0)->text() == QStringLiteral("piece 1"));
+  CHECK(table->item(0, 1)->text() == QStringLiteral("9.0"));
+  CHECK(table->item(0, 2)->text() == QStringLiteral("8.0"));
+  CHECK(table->item(0, 3)->text().startsWith(QStringLiteral("inside")));
+  CHECK(table->item(1, 3)->text().startsWith(QStringLiteral("outside")));
+  // A finish that was tried puts the levels that came into the plan: they say nothing of the plan then.
+  page.turnTo(AppointmentPage::View::After);
+  typeFinish(page.after().finishOfAll(), "6", "ash");
+  page.after().tryFinish()->click();
+  page.turnTo(AppointmentPage::View::Outcome);
+  CHECK(table->item(0, 1)->text().isEmpty());
+  CHECK(table->item(0, 3)->text().startsWith(QStringLiteral("taken over")));
+}
+
+TEST_CASE("nothing of a head is taken over without the tick", "[appointment][after]") {
+  DocumentController controller(withLevels(tests::demoPlan(), {{"piece-1", 8}, {"piece-2", 6}, {"piece-3", 7}, {"piece-4", 8}}));
+  AppointmentPage page(controller);
+  page.show();
+  page.turnTo(AppointmentPage::View::Outcome);
+  OutcomeView& view = page.outcome();
+  std::vector<work::OwnFactors> kept;
+  QObject::connect(&page, &AppointmentPage::factorsChanged, &page, [&](const work::OwnFactors& factors) {
+    kept.push_back(factors);
+    page.setFactors(factors);
+  });
+  CHECK(view.factorsText().contains(QStringLiteral("None yet")));
+  CHECK_FALSE(view.takeAway()->isEnabled());
+  typeInto(view.mixed()->edit(), QStringLiteral("10"));
+  typeInto(view.left()->edit(), QStringLiteral("2"));
+  const auto measured = view.measured();
+  REQUIRE(measured.got[static_cast<std::size_t>(work::Factor::Speed)]);  // four placed one after the other
+  REQUIRE(measured.got[static_cast<std::size_t>(work::Factor::ProductPerHair)]);
+  CHECK(*measured.got[static_cast<std::size_t>(work::Factor::Waste)] == Approx(0.25));  // 2 of 8
+  CHECK_FALSE(view.take()->isEnabled());
+  view.take()->click();
+  CHECK(kept.empty());
+  view.consent()->setChecked(true);
+  REQUIRE(view.take()->isEnabled());
+  view.take()->click();
+  REQUIRE(kept.size() == 1);
+  CHECK(kept[0].heads == std::vector<work::MeasuredHead>{measured});
+  CHECK_FALSE(view.consent()->isChecked());
+  CHECK(view.factorsText().contains(QStringLiteral("(1 head)")));
+  // The same head once more is refused.
+  view.consent()->setChecked(true);
+  view.take()->click();
+  CHECK(kept.size() == 1);
+  CHECK(view.saidText().contains(QStringLiteral("already")));
+  view.takeAway()->click();
+  REQUIRE(kept.size() == 2);
+  CHECK(kept[1].heads.empty());
+  CHECK(view.factorsText().contains(QStringLiteral("None yet")));
+}
+
+TEST_CASE("more left than mixed is refused with what would be right", "[appointment][after]") {
+  DocumentController controller(withLevels(tests::demoPlan(), {{"piece-1", 8}}));
+  AppointmentPage page(controller);
+  page.show();
+  page.turnTo(AppointmentPage::View::Outcome);
+  typeInto(page.outcome().mixed()->edit(), QStringLiteral("50"));
+  typeInto(page.outcome().left()->edit(), QStringLiteral("60"));
+  CHECK(page.outcome().headText().contains(QStringLiteral("right would be 0 to less than the 50 g")));
+  page.outcome().consent()->setChecked(true);
+  CHECK_FALSE(page.outcome().take()->isEnabled());
+}
+
+TEST_CASE("the work list goes by own factors only when ticked", "[appointment][after]") {
+  DocumentController controller(tests::demoPlan());
+  const plan::Plan plan = controller.document();
+  AppointmentPage page(controller);
+  page.show();
+  WorkListView& view = page.workList();
+  CHECK_FALSE(view.byFactors()->isEnabled());
+  work::MeasuredHead head;
+  head.date = "2026-03-14";
+  head.got[static_cast<std::size_t>(work::Factor::Speed)] = 2;
+  page.setFactors({{head}});
+  CHECK(view.byFactors()->isEnabled());
+  CHECK_FALSE(view.byFactors()->isChecked());
+  CHECK(view.byFactors()->text().contains(QStringLiteral("1 head")));
+  const double before = view.list()->timeline.lastIn_min;
+  view.byFactors()->setChecked(true);
+  CHECK(view.list()->timeline.lastIn_min > before + 3);
+  CHECK(controller.document() == plan);
+  page.setFactors({});
+  CHECK_FALSE(view.byFactors()->isChecked());
+  CHECK(view.list()->timeline.lastIn_min == Approx(before));
+}
+
+TEST_CASE("own factors are kept by the settings and unreadable ones are set aside", "[appointment][after]") {
+  QTemporaryDir dir;
+  const QString ini = dir.filePath(QStringLiteral("settings.ini"));
+  work::MeasuredHead head;
+  head.date = "2026-03-14";
+  head.got[static_cast<std::size_t>(work::Factor::Waste)] = 0.1;
+  head.got[static_cast<std::size_t>(work::Factor::Speed)] = 1.25;
+  store::Settings(ini).setOwnFactors({{head, head}});
+  CHECK(store::Settings(ini).ownFactors() == work::OwnFactors{{head, head}});
+  CHECK(store::mendSettings(ini).isEmpty());
+  const QString broken = QStringLiteral("{\"heads\": [{\"speed\": \"fast\"}]}");
+  QSettings(ini, QSettings::IniFormat).setValue(QStringLiteral("work/ownFactors"), broken);
+  CHECK(store::Settings(ini).ownFactors().heads.empty());
+  const QString said = store::mendSettings(ini);
+  CHECK(said.contains(QStringLiteral("set aside")));
+  CHECK(said.contains(QStringLiteral("/heads/0/speed")));
+  CHECK(QSettings(ini, QSettings::IniFormat).value(QStringLiteral("work/ownFactors_setAside")).toStringList() == QStringList{broken});
+  CHECK(store::mendSettings(ini).isEmpty());
+  store::Settings(ini).setOwnFactors({{head}});
+  CHECK(store::Settings(ini).ownFactors().heads.size() == 1);
+  CHECK(QSettings(ini, QSettings::IniFormat).contains(QStringLiteral("work/ownFactors_setAside")));
+}
+
+TEST_CASE("the next visit needs typed weeks and says what to repeat", "[appointment][next]") {
+  DocumentController controller(tests::demoPlan());
+  AppointmentPage page(controller);
+  page.show();
+  page.turnTo(AppointmentPage::View::NextVisit);
+  NextVisitView& view = page.nextVisit();
+  CHECK(view.weeks()->edit()->text().isEmpty());
+  CHECK(view.showFrom()->edit()->text().isEmpty());
+  CHECK_FALSE(view.begin()->isEnabled());
+  CHECK_FALSE(view.pieces()->isVisible());
+  typeInto(view.weeks()->edit(), QStringLiteral("10"));
+  CHECK(view.begin()->isEnabled());
+  CHECK_FALSE(view.pieces()->isVisible());
+  typeInto(view.showFrom()->edit(), QStringLiteral("40"));
+  const auto expected = work::piecesToRepeat(controller.document(), {}, 10, 40);
+  REQUIRE(view.pieces()->rowCount() == static_cast<int>(expected.size()));
+  int repeats = 0;
+  for (int row = 0; row < view.pieces()->rowCount(); ++row) {
+    CHECK((view.pieces()->item(row, 2)->text() == QStringLiteral("repeat")) == expected[static_cast<std::size_t>(row)].repeat);
+    repeats += expected[static_cast<std::size_t>(row)].repeat;
+  }
+  CHECK(repeats > 0);
+  CHECK(repeats < view.pieces()->rowCount());
+  CHECK(view.leftOut()->rowCount() == static_cast<int>(plan::kHairZones));
+  CHECK(controller.document() == tests::demoPlan());
+}
+
+TEST_CASE("the next visit of a plan without light pieces says so", "[appointment][next]") {
+  DocumentController controller(plan::Plan::fresh(3));
+  AppointmentPage page(controller);
+  page.show();
+  page.turnTo(AppointmentPage::View::NextVisit);
+  typeInto(page.nextVisit().weeks()->edit(), QStringLiteral("10"));
+  CHECK(page.nextVisit().stateText().contains(QStringLiteral("No piece is lightened")));
+  CHECK_FALSE(page.nextVisit().begin()->isEnabled());
+}
+
+TEST_CASE("a next visit's plan has grown hair and neither log nor agreement nor checks", "[appointment][next]") {
+  plan::Plan today = withLevels(tests::demoPlan(), {{"piece-1", 8}});
+  plan::PlanInfo info = today.info();
+  info.agreedJson = "{}";
+  today.put(plan::kPlanId, info);
+  plan::Hair hair = today.hair();
+  hair.condition.fill(plan::Condition::Good);
+  hair.porosity.fill(plan::Porosity::Usual);
+  hair.conditionDate = "2026-03-14";
+  today.put(plan::kHairId, hair);
+  const auto next = nextVisitPlan(today, 10, QStringLiteral("later"));
+  REQUIRE(next.ok());
+  CHECK(next->info().title == "later");
+  CHECK(next->info().number == today.info().number);
+  CHECK(next->info().logJson.empty());
+  CHECK(next->info().agreedJson.empty());
+  CHECK(next->hair().length_mm[0] > today.hair().length_mm[0]);
+  CHECK_FALSE(next->hair().scattered.empty());
+  CHECK(next->hair().conditionDate.empty());
+  CHECK(next->hair().condition[0] == plan::Condition::NotChecked);
+  CHECK(next->hair().porosity[0] == plan::Porosity::NotChecked);
+  CHECK_FALSE(nextVisitPlan(today, 200, QStringLiteral("later")).ok());
+}
+
+TEST_CASE("in the window the next visit begins a new plan and today's file stays", "[appointment][next]") {
+  tests::Desk desk;
+  const QString path = desk.dir.filePath(QStringLiteral("today.json"));
+  REQUIRE(store::savePlan(withLevels(tests::demoPlan(), {{"piece-1", 8}}), path).ok());
+  const auto bytes = store::contentKeyOf(path);
+  desk.window->openPath(path);
+  QApplication::processEvents();
+  desk.window->actions().action(QStringLiteral("appointment.nextVisit"))->trigger();
+  NextVisitView& view = desk.window->appointmentPage().nextVisit();
+  REQUIRE(view.isVisible());
+  typeInto(view.weeks()->edit(), QStringLiteral("10"));
+  typeInto(view.showFrom()->edit(), QStringLiteral("40"));
+  const auto pieces = desk.window->controller().document().pieces().size();
+  view.begin()->click();
+  DocumentController& controller = desk.window->controller();
+  CHECK(controller.file().path.isEmpty());
+  CHECK(controller.isModified());
+  CHECK(controller.document().info().title == "Soft root, bold ends, next visit");
+  CHECK(controller.document().info().logJson.empty());
+  CHECK(controller.document().pieces().size() < pieces);
+  CHECK(controller.undoStack().count() == 1);
+  controller.undoStack().undo();
+  CHECK(controller.document().pieces().size() == pieces);
+  CHECK(store::contentKeyOf(path) == bytes);
+  CHECK_FALSE(view.weeks()->value());  // typed for the plan before
+}
+
+TEST_CASE("the client's words two weeks later are kept with the visit and not in the plan", "[appointment][next]") {
+  QTemporaryDir dir;
+  DocumentController controller(tests::demoPlan());
+  AppointmentPage page(controller);
+  page.show();
+  page.turnTo(AppointmentPage::View::NextVisit);
+  NextVisitView& view = page.nextVisit();
+  CHECK_FALSE(view.words()->isVisible());
+  CHECK(view.openClient()->isVisible());
+  const auto keeper = store::ClientKeeper::of(dir.path(), controller.document().info().number);
+  view.setKeeper(keeper);
+  CHECK_FALSE(view.words()->isVisible());  // no visit with this plan yet
+  keeper->edit([&](store::ClientFile& file) { file.visits.push_back(cards::visitToday(controller)); });
+  REQUIRE(view.words()->isVisible());
+  CHECK_FALSE(view.openClient()->isVisible());
+  const plan::Plan before = controller.document();
+  view.words()->edit()->setPlainText(QStringLiteral("softer at the parting"));
+  CHECK(keeper->file().visits.front().words == "softer at the parting");
+  CHECK(controller.document() == before);
+  CHECK(keeper->writeNow().ok());
+  view.setKeeper(nullptr);
+  CHECK(view.words()->edit()->toPlainText().isEmpty());
+  CHECK(keeper->file().visits.front().words == "softer at the parting");
+}
+
+TEST_CASE("the work list reckons only with rates that are typed", "[appointment][price]") {
+  DocumentController controller(tests::demoPlan());
+  AppointmentPage page(controller);
+  page.show();
+  WorkListView& view = page.workList();
+  CHECK(view.priceText().isEmpty());
+  const double minutes = view.list()->timeline.total_min;
+  double grams = 0;
+  for (const work::BowlGrams& bowl : view.list()->bowls) grams += bowl.mixed_g;
+  const auto text = [](double value) { return QString::fromStdString(numberText(value, 2)); };
+  view.setRates({60, {}, QStringLiteral("crowns")});
+  CHECK(view.priceText().contains(text(minutes) + QStringLiteral(" crowns")));
+  CHECK_FALSE(view.priceText().contains(QStringLiteral("g mixed")));
+  view.setRates({60, 2, {}});
+  CHECK(view.priceText().contains(QStringLiteral("rates: ") + text(minutes + 2 * grams) + QStringLiteral(" for")));
+  view.setRates({});
+  CHECK(view.priceText().isEmpty());
+}
+
+TEST_CASE("rates are typed in the preferences and kept and damaged ones are as if not there", "[appointment][price]") {
+  tests::Desk desk;
+  desk.window->actions().action(QStringLiteral("edit.preferences"))->trigger();
+  desk::PreferencesPage& page = desk.window->preferencesPage();
+  CHECK(page.perHour()->edit()->text().isEmpty());
+  CHECK(page.perGram()->edit()->text().isEmpty());
+  CHECK(page.currency()->edit()->text().isEmpty());
+  typeInto(page.perHour()->edit(), QStringLiteral("48.5"));
+  typeInto(page.currency()->edit(), QStringLiteral("crowns"));
+  const QString ini = desk.dir.filePath(QStringLiteral("settings.ini"));
+  CHECK(store::Settings(ini).rates() == store::Rates{48.5, {}, QStringLiteral("crowns")});
+  typeInto(page.perHour()->edit(), QString());
+  CHECK_FALSE(store::Settings(ini).rates().perHour);
+  QSettings(ini, QSettings::IniFormat).setValue(QStringLiteral("rates/perGram"), QStringLiteral("nan"));
+  CHECK_FALSE(store::Settings(ini).rates().perGram);
+}
+
+}  // namespace combdraft::appointment
