@@ -51,7 +51,7 @@ QString lineText(const plan::Plan& plan, const advise::Finding& finding) {
   const double value = Assumptions(plan.info().assumptions)[found->name];
   const bool own = plan.info().assumptions.contains(std::string(found->name));
   return FindingDetail::tr("The limit is %1 %2 (%3). %4")
-      .arg(controls::shownNumber(value, value < 1 ? 2 : 1), QString::fromUtf8(found->unit.data(), static_cast<qsizetype>(found->unit.size())).replace(QStringLiteral("cm2"), QStringLiteral("cm²")),
+      .arg(controls::shownNumber(value, value < 1 ? 2 : 1), words::inWords(found->unit).replace(QStringLiteral("cm2"), QStringLiteral("cm²")),
            own ? FindingDetail::tr("changed by you") : words::inWords(provenanceWord(found->from)),
            words::inWords(found->what));
 }

@@ -2,6 +2,249 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de_DE" sourcelanguage="en">
 <context>
+    <name>Appointment</name>
+    <message>
+        <source>%1 pieces</source>
+        <translation type="unfinished">%1 Strähnen</translation>
+    </message>
+    <message>
+        <source>piece %1</source>
+        <translation type="unfinished">Strähne %1</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation type="unfinished">%1 %2</translation>
+    </message>
+    <message>
+        <source>no formula named</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation type="unfinished">%1, %2</translation>
+    </message>
+    <message>
+        <source>pieces in no section</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: bowl %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: no formula is named, so nothing is known of its bowl. Choose one on the piece card.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: resistant hair comes after hair that takes faster. Common practice places it first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: fine hair at the hairline comes before slower hair. Common practice places it last.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2 mm along the parting; your widest foil is %3 mm.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, developer: %2. Look at the label again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, developer of %2 %: outside the EU limit; your maker or place may set less; below it is no sign that it suits this hair.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: a working life of %2 min. Type it from the leaflet, above 0.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: a longest time of %2 min. Type it from the leaflet, above 0.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: bowls show their total only. Type the parts from the leaflet to have grams of each.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: no bowl is planned anew. Type from the leaflet how long a bowl may be used.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: mixing and placing take %2 min, a bowl of %3 may be used for %4 min. No order avoids it: only a smaller piece or a quicker hand.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: on the hair for %2 min when the last piece is in; the maker&apos;s longest time for %3 is %4 min.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 min: a second pair of hands</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 min: %2 without backcombing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 min: %2 sliced, not woven</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 min: %2 left out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mix %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>backcomb %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>place %1 from %2; product %3 min old</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>look at the pieces that are in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>after the rinse: open the backcombed pieces</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 g in all</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2 g</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>unnamed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 g: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>placed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bowl mixed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>looked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>taken out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rinsed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation type="unfinished">%1: %2</translation>
+    </message>
+    <message>
+        <source>%1, level %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation type="unfinished">%1 (%2)</translation>
+    </message>
+    <message>
+        <source>%1, taken back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tap %1: the clock of this computer was set back by %2 min. Times on the hair were not shortened; look at a clock.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tap %1: the clock of this computer jumped by %2 min. Times on the hair follow the clock that runs through.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tap %1 has a time before the tap above it: the file was changed by hand.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tap %1: %2 was taken out or rinsed, and no tap says when it was placed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tap %1: %2 was placed already; its time runs from the first tap.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tap %1 names %2, which the plan does not hold any more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>maker&apos;s longest time reached: take it out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>seen at its planned level: look</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fine hair at the hairline: look</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>look</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>look; maker&apos;s longest time in %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 head</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 heads</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Placing took %1 times the minutes of the assumptions (%2).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Product: %1 g for 1 g of hair under it (%2).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left in the bowl: %1 of what was used (%2).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pushed back in fact: %1 times what was planned (%2).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pain, burning, swelling: take the product off, follow the maker&apos;s first aid, get medical help. Product on the hair makes it look lighter than it is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The maker&apos;s directions come first, then local rules, your licence and your insurer. Added heat only as the leaflet says.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>Assumption</name>
     <message>
         <source>Part off its planned place</source>
@@ -270,6 +513,225 @@
     <message>
         <source>Assumptions changed: %1</source>
         <translation>Geänderte Annahmen: %1</translation>
+    </message>
+    <message>
+        <source>Opening a backcombed piece after the rinse</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mixing a bowl</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Looking at one piece</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Time kept in reserve</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fine hair at the front hairline reaches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mixed product for each gram of hair</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left in the bowl and on the brush</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Density of hair</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How much is mixed</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Chair</name>
+    <message>
+        <source>about %1</source>
+        <translation type="unfinished">etwa %1</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation type="unfinished">%1 bis %2</translation>
+    </message>
+    <message>
+        <source>at the front</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on top</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at the crown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>round the face</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at the sides</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at the nape</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at the upper back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at the middle of the back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at the ends</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A picture of the plan, not a promise; a test strand shows how far your hair lightens.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>black</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>very dark brown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>dark brown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>brown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>light brown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>dark blond</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>blond</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>light blond</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>very light blond</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lightest blond</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How light</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Being worked out.</source>
+        <translation type="unfinished">Wird berechnet.</translation>
+    </message>
+    <message>
+        <source>Looks like %1 as a whole; today it is %2 (%3). 1 is black, 10 lightest blond.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Looks like %1 as a whole. 1 is black, 10 lightest blond.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How much difference</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not seen</source>
+        <translation type="unfinished">nicht zu sehen</translation>
+    </message>
+    <message>
+        <source>Too little hair is seen this way to compare light and dark.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>almost none</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Light and dark strands run together and look like one colour.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 steps</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Light and dark stand clearly apart. A step is one number of that scale.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Light and dark run softly into each other. A step is one number of that scale.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Weeks until the regrowth shows</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Being worked out; it takes a little longer.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>more than %1 weeks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New growth hardly shows at the parting within half a year.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>about %1 weeks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to %2 weeks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to more than %2 weeks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Until new growth begins to show at the parting, with the hair worn down.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>About %1 % of the hair that is seen stays as it is, spread through the light.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>About %1 % of the hair that is seen stays as it is; the least light lies %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>About %1 % of the hair that is seen stays as it is; the least light lies %2 and %3.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -1902,6 +2364,230 @@
         <source>Hair shorter than the backcomb is deep, strong layers, tight curls, and hair whose condition is poor or was not checked.</source>
         <translation>Haar, das kürzer ist als die Toupiertiefe, starke Stufen, enge Locken und Haar, dessen Zustand schlecht ist oder nicht geprüft wurde.</translation>
     </message>
+    <message>
+        <source>a list of ids</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a list of taps</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a list of heads</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>something else</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no text</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>yes or no</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a date like %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a PNG picture in base64</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>placed, bowl mixed, looked, taken out, rinsed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a piece of this plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at most %1, the level of the hair: a toner does not lighten</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at most %1, the level that it has</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>above 0 to %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>above 0 to %1 %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>above 0 to %1 volumes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>0 to less than the %1 g that were mixed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to %2 weeks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>grams above 0</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>parts above 0</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one part or more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>minutes above 0</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>widths above 0 mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 or 2 pairs of hands</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this is a folder; %1 is needed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the file could not be written: %1; needed is %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the printer took no more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a printer that is on and has paper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this JSON is not a client: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, as its folder is named</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the disk does not answer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>another program has this client open, or it cannot be read</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it is no file; right would be a photo as JPEG, PNG or WebP</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it is no picture of a known kind; right would be a photo as JPEG, PNG or WebP</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it does not say how large it is; right would be a photo as JPEG, PNG or WebP</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it is damaged (%1); right would be a photo as JPEG, PNG or WebP</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is not enough memory for it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>parts by weight</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hydrogen peroxide: percent as labels have it, or volumes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>how long a mixed bowl may be used</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>how long it may stay on the hair</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>of the typed span</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>of the planned difference</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>of the places</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>of the time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>of the product</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>g for 1 g of hair</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Opening the cushion of a backcombed piece after the rinse.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Weighing and mixing a bowl.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Looking at one piece: opening, wiping, closing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Time kept in reserve.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pieces this near to the front hairline count as fine hair and come last by rule.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mixed product for the hair that it goes on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What stays in the bowl and on the brush, on top of what is used.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Density of hair; from memory of a handbook.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>FindingsList</name>
@@ -1947,6 +2633,93 @@
     </message>
 </context>
 <context>
+    <name>HairWords</name>
+    <message>
+        <source>plum black</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>red violet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>red</source>
+        <translation type="unfinished">rot</translation>
+    </message>
+    <message>
+        <source>red orange</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>orange</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>gold orange</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>gold</source>
+        <translation type="unfinished">gold</translation>
+    </message>
+    <message>
+        <source>deep yellow</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>yellow</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pale yellow</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>natural</source>
+        <translation type="unfinished">natur</translation>
+    </message>
+    <message>
+        <source>ash</source>
+        <translation type="unfinished">asch</translation>
+    </message>
+    <message>
+        <source>pearl</source>
+        <translation type="unfinished">perl</translation>
+    </message>
+    <message>
+        <source>beige</source>
+        <translation type="unfinished">beige</translation>
+    </message>
+    <message>
+        <source>copper</source>
+        <translation type="unfinished">kupfer</translation>
+    </message>
+    <message>
+        <source>Front</source>
+        <translation type="unfinished">Vorn</translation>
+    </message>
+    <message>
+        <source>Top</source>
+        <translation type="unfinished">Oberkopf</translation>
+    </message>
+    <message>
+        <source>Crown</source>
+        <translation type="unfinished">Wirbelpartie</translation>
+    </message>
+    <message>
+        <source>Sides</source>
+        <translation type="unfinished">Seiten</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation type="unfinished">Hinterkopf</translation>
+    </message>
+    <message>
+        <source>Nape</source>
+        <translation type="unfinished">Nacken</translation>
+    </message>
+</context>
+<context>
     <name>HairZones</name>
     <message>
         <source>Front</source>
@@ -1975,6 +2748,1309 @@
     <message>
         <source>Whole head</source>
         <translation>Ganzer Kopf</translation>
+    </message>
+</context>
+<context>
+    <name>Handout</name>
+    <message>
+        <source>worn down</source>
+        <translation type="unfinished">offen getragen</translation>
+    </message>
+    <message>
+        <source>worn half up</source>
+        <translation type="unfinished">halb hochgesteckt</translation>
+    </message>
+    <message>
+        <source>tied back</source>
+        <translation type="unfinished">zurückgebunden</translation>
+    </message>
+    <message>
+        <source>crown opened</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in daylight</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>under an overcast sky</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>under a warm lamp</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in office light</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>part moved by %1 mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>after %1 weeks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>if it lifts less than planned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>if it lifts more than planned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, as in the mirror</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shown: %1; %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Agreed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was agreed stands in the plan and cannot be read: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Agreed on %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All hair that is seen: level %1; it may come out from %2 to %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No picture was kept.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The agreed picture</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All the hair that is seen looks like %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All the hair that is seen looks like level %1; it may come out from %2 to %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Light and dark hair stay clearly apart.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Light and dark hair can be told apart and run softly into each other.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Light and dark hair blend into one tone.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Too little hair is seen to say.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Worn down, new growth is not expected to show within %1 weeks.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Worn down, new growth begins to show after about %1 weeks; that may be from %2 to %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not worked out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What we planned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The picture has not been worked out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is planned yet: this is the hair as it is today.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As planned, worn down, in daylight. A mirror shows it the other way round.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What to expect</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How light</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How much difference</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Until new growth shows</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Looking after it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next visit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Questions, or anything that worries you: call</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pain, burning or swelling at the scalp or the skin, also later at home: follow the maker&apos;s first aid and get medical help.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Section %1</source>
+        <translation type="unfinished">Abteilung %1</translation>
+    </message>
+    <message>
+        <source>Title, aim and model</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kit and formulas</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The views with their key</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Step by step</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sections and places, close</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Check points</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Time for placing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Faults and what to do</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How did it go?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Blank head sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Predict, then open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Predict</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Untitled plan</source>
+        <translation type="unfinished">Plan ohne Titel</translation>
+    </message>
+    <message>
+        <source>A picture of the plan, not a promise; a test strand shows how far this hair lightens.</source>
+        <translation type="unfinished">Ein Bild des Plans, kein Versprechen; eine Probesträhne zeigt, wie weit dieses Haar aufhellt.</translation>
+    </message>
+    <message>
+        <source>The maker&apos;s directions, local rules and licensed practice come first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Model&apos;s left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Model&apos;s right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Crown, close</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Page %1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Formula %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Formula %1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Figures come from the maker&apos;s directions and are written in by whoever read them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2 parts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation type="unfinished">%1 %</translation>
+    </message>
+    <message>
+        <source>%1 vol</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Products, parts by weight</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Developer, strength, parts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Also</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 min</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A bowl may be used for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Longest time on the hair</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Directions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Read in, on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, on %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leaflet: scalp contact yes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leaflet: scalp contact no.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leaflet: scalp contact not stated; check it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tail comb, sectioning clips, gloves, apron, timer, scales</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 foils and some to spare</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 foils, for pieces up to %2 wide, and some to spare</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Film</source>
+        <translation type="unfinished">Klarsichtfolie</translation>
+    </message>
+    <message>
+        <source>Comb for backcombing; a wet-hair brush to open it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A brush for painting and a board</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Brush and bowl</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Before mixing: the maker&apos;s directions are read and at hand; skin test, test strand and elasticity are checked and written down.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Partings: clean, and where the drawing has them. Measure the first piece of each section against the scale.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Both sides: the same number of pieces at the same height.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left-out hair: clipped away, dry, and as wide as it is drawn.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Backcombing: the parting lies free, and the pushed hairs end where the drawing says.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Start: no product nearer to the scalp than the drawing says.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Brush work: the surface is covered evenly; look at the under side.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As soon as the last piece is in: look at the first ones. Open, wipe, look; product on the hair makes it look lighter than it is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Before rinsing: each piece has been looked at, and what was seen is written down.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dry, in daylight: part moved, crown opened, tied back. Look for a block, a hole or a stripe.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A stripe shows: The piece was too thick or too sharply parted. Next time take it thinner, or woven; today soften it with dark hair beside it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A solid light patch where the hair opens: Too little was left out beside the opening. Put depth back between the pieces; next time leave out more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A dark hole at the crown: The last piece lies too far from the opening. Next time begin there and count backward.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The sides differ: Partings drifted. Compare the number and the height of the pieces before anything is mixed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The root looks hard in spite of backcombing: Too little was pushed back, or product was taken into the cushion. Push more, and stop where the drawing says.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spots near the root: Product was too near to the fold or the foil slipped. Keep the distance that is drawn.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The weave reads as a line: The teeth stand too close. Keep the gaps as wide as drawn.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One tone instead of two: Too little dark hair was left. Add depth between the light pieces rather than more light.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is less light than wanted: Do not lighten it again today. Write down what is seen; a strand test before another visit shows how this hair lightens.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hair stretches and does not spring back, or breaks: Take the product off, stop lightening, refer.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pain, burning or swelling: Take the product off, follow the maker&apos;s first aid and get medical help.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>My partings were clean and stood where the drawing has them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>My pieces had the thickness that is drawn.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>I left out what is drawn as left out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>My backcombing was even, and I opened it without breakage.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>My start was even, and nothing bled toward the root.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Both sides matched.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>I looked at the pieces in time and wrote down what I saw.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With the crown opened and the part moved there is no block and no hole.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>I can say why each section is placed as it is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation type="unfinished">%1 bis %2</translation>
+    </message>
+    <message>
+        <source>no pieces yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one piece</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 pieces</source>
+        <translation type="unfinished">%1 Strähnen</translation>
+    </message>
+    <message>
+        <source>Choice %1, %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation type="unfinished">Name</translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation type="unfinished">Datum</translation>
+    </message>
+    <message>
+        <source>Aim</source>
+        <translation type="unfinished">Ziel</translation>
+    </message>
+    <message>
+        <source>The model</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Before you begin</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ask the age, past reactions and the state of the scalp; check which tests are due. When in doubt, refer. Wear gloves, see to fresh air, and work to the maker&apos;s directions. Added heat only as the leaflet says.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pain, burning or swelling: take the product off, follow the maker&apos;s first aid and get medical help.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There are no pieces in this choice yet: the head is bare.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There are no pieces in this choice yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Each place is seen squarely. The scale holds in its middle; toward the rim the head curves away and the drawing gets shorter. Print at 100 %: the line below is then as long as it says. Measure it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as large as on the head (1:1)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>half as large as on the head (1:2)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a quarter as large as on the head (1:4)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation type="unfinished">%1, %2</translation>
+    </message>
+    <message>
+        <source>The same on the other side, mirrored.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What you see</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What to do</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>partly</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What I would do differently</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Looked at by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name, date, what is tried</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The pieces are placed as drawn. Before you turn the page: shade on the bare heads how light you expect the hair to be, and write down what you expect.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How light will it look, as a level, worn down?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What will be seen when the crown is opened?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where will it look lightest, where darkest, and why?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Now open it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There are no pieces in this choice yet, so there is nothing to open.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The look has not been worked out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Above: worn down, in daylight. Below: the crown opened by hand.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Worn down, all hair that is seen: %1. %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was different from what I expected?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Level at the root</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Level, middle and ends</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 and %2</source>
+        <translation type="unfinished">%1 und %2</translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation type="unfinished">Länge</translation>
+    </message>
+    <message>
+        <source>mm</source>
+        <translation type="unfinished">mm</translation>
+    </message>
+    <message>
+        <source>Falls</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How much hair</source>
+        <translation type="unfinished">Wie viel Haar</translation>
+    </message>
+    <message>
+        <source>%1 on a cm²</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How thick a hair</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 µm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>White hair</source>
+        <translation type="unfinished">Weißes Haar</translation>
+    </message>
+    <message>
+        <source>Swirls at the crown</source>
+        <translation type="unfinished">Wirbel am Oberkopf</translation>
+    </message>
+    <message>
+        <source>Usual part</source>
+        <translation type="unfinished">Üblicher Scheitel</translation>
+    </message>
+    <message>
+        <source>none, combed back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as drawn</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Old colour bands</source>
+        <translation type="unfinished">Alte Farbbänder</translation>
+    </message>
+    <message>
+        <source>Already light, scattered</source>
+        <translation type="unfinished">Schon hell, verstreut</translation>
+    </message>
+    <message>
+        <source>yes: test a strand of it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Condition checked on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Key</source>
+        <translation type="unfinished">Legende</translation>
+    </message>
+    <message>
+        <source>Take one piece to deepen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take %1 pieces to deepen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take one slice</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take %1 slices</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take one weave</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take %1 weaves</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take one piece to paint</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take %1 pieces to paint</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 mm</source>
+        <translation type="unfinished">%1 mm</translation>
+    </message>
+    <message>
+        <source>%1 to %2 mm</source>
+        <translation type="unfinished">%1 bis %2 mm</translation>
+    </message>
+    <message>
+        <source>straight</source>
+        <translation type="unfinished">glatt</translation>
+    </message>
+    <message>
+        <source>loose wave</source>
+        <translation type="unfinished">leichte Welle</translation>
+    </message>
+    <message>
+        <source>wave</source>
+        <translation type="unfinished">Welle</translation>
+    </message>
+    <message>
+        <source>loose curl</source>
+        <translation type="unfinished">lockere Locke</translation>
+    </message>
+    <message>
+        <source>curl</source>
+        <translation type="unfinished">Locke</translation>
+    </message>
+    <message>
+        <source>tight curl</source>
+        <translation type="unfinished">enge Locke</translation>
+    </message>
+    <message>
+        <source>coil</source>
+        <translation type="unfinished">Kraushaar</translation>
+    </message>
+    <message>
+        <source>tight coil</source>
+        <translation type="unfinished">enges Kraushaar</translation>
+    </message>
+    <message>
+        <source>left out</source>
+        <translation type="unfinished">Ausgelassen</translation>
+    </message>
+    <message>
+        <source>slice</source>
+        <translation type="unfinished">Slice</translation>
+    </message>
+    <message>
+        <source>weave</source>
+        <translation type="unfinished">gewebt</translation>
+    </message>
+    <message>
+        <source>painted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, deepened</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>foil</source>
+        <translation type="unfinished">Folie</translation>
+    </message>
+    <message>
+        <source>film</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>open air</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lifts to %1 (%2 to %3)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lifts to %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>finishes at %1 %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 in %2, %3 thick</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (%2), %3 thick</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2 thick</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave out %1 between them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Weave teeth of %1 with gaps of %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take %1 % of the hair.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Between the ticks hair stays out: that stretch is not taken.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Clip one piece away: it is left out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Clip %1 pieces away: they are left out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Clip one piece away (%1): it is left out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Clip %1 pieces away (%2): they are left out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to %2 %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Backcomb: push back %1 of the hair, backcomb depth %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Start at the scalp.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Start %1 off the scalp.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Paint the under side too.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave the under side bare.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stop %1 off the scalp.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep in: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep in: %1; pieces that share one are listed on the record card.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Formula %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wanted: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>formula %1</source>
+        <translation type="unfinished">Rezeptur %1</translation>
+    </message>
+    <message>
+        <source>From %1 on: %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dark hair beside the light keeps two clear levels.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Depth beside the light keeps two clear levels.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pushed hairs begin lower, each at its own height, so that the root stays soft.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Light from the scalp is the brightest; its regrowth is seen soonest.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dark hair between the teeth keeps the light from reading as a stripe.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The bare under side keeps depth beneath the light.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The thin last piece lies beside the opening, so that no solid patch shows where the hair opens.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The pieces grow toward the top, where most light is seen.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The pieces get thinner toward the top, where the hair opens.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Staggered pieces, so that their ends do not line up when the hair opens.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The stretch that stays out breaks the row, so that no band runs through.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Light that starts off the scalp leaves the root dark, so that new growth shows later.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>teeth %1, gaps %2 mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 taken</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>under side painted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>under side bare</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of the thickness</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>out from %1 to %2 mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from %1 mm: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 mm long</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> to %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pieces in order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Distances are mm; start, stop and backcomb depth are measured along the stretched hair.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <translation type="unfinished">Wo</translation>
+    </message>
+    <message>
+        <source>Taken as</source>
+        <translation type="unfinished">Genommen als</translation>
+    </message>
+    <message>
+        <source>Thick</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Start</source>
+        <translation type="unfinished">Start</translation>
+    </message>
+    <message>
+        <source>Backcomb</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Formula and wanted colour</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kept in</source>
+        <translation type="unfinished">Liegt in</translation>
+    </message>
+    <message>
+        <source>thickness %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>left out %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>start %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>backcomb depth %1, pushed back %2 to %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>foil %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>staggered</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>zigzag %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>last piece %1 thick</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>drawn by hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>follows the other side</source>
+        <translation type="unfinished">folgt der anderen Seite</translation>
+    </message>
+    <message>
+        <source>Sections and their rules</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>to %1 mm, blended over %2 mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>whole head</source>
+        <translation type="unfinished">ganzer Kopf</translation>
+    </message>
+    <message>
+        <source>level %1 %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>strength of the colour %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Root shadow</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Glaze</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Over all of it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>good</source>
+        <translation type="unfinished">gut</translation>
+    </message>
+    <message>
+        <source>fair</source>
+        <translation type="unfinished">mittel</translation>
+    </message>
+    <message>
+        <source>poor</source>
+        <translation type="unfinished">schlecht</translation>
+    </message>
+    <message>
+        <source>not checked</source>
+        <translation type="unfinished">nicht geprüft</translation>
+    </message>
+    <message>
+        <source>resistant</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>usual</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>porous</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2, %3</source>
+        <translation type="unfinished">%1, %2, %3</translation>
+    </message>
+    <message>
+        <source>Zone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Length, mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Level: root, middle, ends</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Condition</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Porosity</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Old colour band: %1, from %2 to %3 mm, level %4.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Already light: %1 of the hair, %2, from %3 to %4 mm, level %5.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Record card</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Client</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plan number %1. The plan holds no name; the client&apos;s folder does.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As planned, worn down, in daylight</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All hair that is seen: %1. %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Head and hair</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Formulas</source>
+        <translation type="unfinished">Rezepturen</translation>
+    </message>
+    <message>
+        <source>Assumptions that were changed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>None: every value is the program&apos;s own.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What came out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Level seen before rinsing, by section</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>After toner, dry, in daylight</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next time differently</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This piece or section is no longer in the plan. Its words are kept; take the step out or draw it again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There are no pieces in this choice yet, so there are no steps. Draw pieces or lay out a section first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pieces %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is nothing to place yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>About %1 minutes for placing at your own speed, which you set among the assumptions. Time on the hair is not planned here: it is what the leaflet says and what you see.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The figures in the bars are the steps; below them minutes from the first parting.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Step</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Placing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First in at</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Looked at</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rinsed at</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No longer in the plan: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hairline</source>
+        <translation type="unfinished">Haarlinie</translation>
+    </message>
+    <message>
+        <source>%1 mm on paper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Minutes for placing, by step</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2 min</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -2038,6 +4114,33 @@
     <message>
         <source>Key</source>
         <translation>Legende</translation>
+    </message>
+</context>
+<context>
+    <name>MixRows</name>
+    <message>
+        <source>Outside the EU limit of 12 % (40 volumes). Your maker or your place may set less; below the limit is no sign that it suits this hair.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 % is %2 volumes exactly (label: %3 volumes), %4 mol/l.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 % is %2 volumes exactly, %3 mol/l.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 volumes are %2 % exactly (label: %3 %), %4 mol/l.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 volumes are %2 % exactly, %3 mol/l.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No developer has this strength: found %1, allowed is %2. Look at the label again.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -2328,6 +4431,10 @@
         <source>%1 and %2 more</source>
         <translation>%1 und %2 weitere</translation>
     </message>
+    <message>
+        <source>The handout: its parts or texts</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Provenance</name>
@@ -2436,10 +4543,6 @@
         <translation>in</translation>
     </message>
     <message>
-        <source>Done</source>
-        <translation>Fertig</translation>
-    </message>
-    <message>
         <source>Back to where you were (Escape)</source>
         <translation>Zurück, wo Sie waren (Escape)</translation>
     </message>
@@ -2454,6 +4557,10 @@
     <message>
         <source>Predicted look, %1</source>
         <translation>Vorhergesagter Look, %1</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation type="unfinished">Hinterkopf</translation>
     </message>
 </context>
 <context>
@@ -2948,6 +5055,1097 @@
     </message>
 </context>
 <context>
+    <name>combdraft::appointment::AfterView</name>
+    <message>
+        <source>What came, by zone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Levels that came, by zone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>zone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>level that came</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from, to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pieces</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>planned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>colour left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A finish that you type</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Level and tone that your toner is to leave. A zone&apos;s own finish comes before the one for all.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All zones with a level</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Try the finish</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Puts the levels that came and this finish into the plan; one undo takes it back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>See it on the heads</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back to the sheet, where the look follows the plan; undo shows it as before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A level is judged on rinsed, dry hair in daylight, a strand first. The maker&apos;s directions for the toner come before what is typed here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The appointment log in this plan cannot be read and is kept as it is. %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No level was tapped yet. Levels are tapped in the log: choose a piece, type the level seen, tap Looked; after the rinse too.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As last tapped in the log. Once a finish was tried, “planned” is what came; undo shows what was planned.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation type="unfinished">%1 bis %2</translation>
+    </message>
+    <message>
+        <source>Give both, a level and a tone, or neither.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Toning does not lighten. Typed: level %1; right would be at most the level of the lowest piece here, %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The finish is in the plan, with the levels that came. Look at it on the heads; undo takes it back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The plan shows this finish already.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing was changed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>combdraft::appointment::AppointmentPage</name>
+    <message>
+        <source>Appointment</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is shown of the appointment</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Work list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Order, bowls, foils and minutes, before it begins</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Log</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is placed, looked at, taken out and rinsed, as it happens</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>After the rinse</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which level came where; finishes and corrections that you type</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Planned and got</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Levels piece by piece, and your own speed and amounts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next visit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What shows by then, which pieces to repeat, and its plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back to the sheet</source>
+        <translation type="unfinished">Zurück zum Kopfblatt</translation>
+    </message>
+    <message>
+        <source>Back to where you were (Escape); the log stays as it is</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>combdraft::appointment::CorrectionsBox</name>
+    <message>
+        <source>Too striped, too light, too cool: put depth back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lightening again is not proposed here: look at the hair, ask the maker&apos;s directions, refer when in doubt.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pieces to correct</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Chosen pieces</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Deepen the chosen pieces</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To the level and tone above; one undo takes it back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave them out next time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The placement keeps their place dark from now on; one undo takes it back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Root shadow</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where the root shadow goes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whole head</source>
+        <translation type="unfinished">Ganzer Kopf</translation>
+    </message>
+    <message>
+        <source>Reaches off the scalp</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mm</source>
+        <translation type="unfinished">mm</translation>
+    </message>
+    <message>
+        <source>How far down the hair it goes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Blends out over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The length in which it fades</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How much of the colour shows</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>100 is the typed colour, 0 nothing; as a test strand showed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add the root shadow</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Into the plan, with what is typed above; one undo takes it back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: deepened to level %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: light, level %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Deepening does not lighten: %1. Typed: %2; right would be %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Deepen %1 pieces</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Deepened: %1 pieces, to level %2. Look at it on the heads; undo takes it back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave out %1 pieces</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left out from now on: %1 pieces. The hair of today stays as it is; undo takes it back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add a root shadow: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A root shadow is in the plan: %1. Look at it on the heads; undo takes it back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not typed</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>combdraft::appointment::FinishField</name>
+    <message>
+        <source>%1: finishes at level</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not typed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The level that your toner is to leave; never lighter than the hair</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no tone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: tone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The tone that your toner is to leave</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>combdraft::appointment::LogView</name>
+    <message>
+        <source>Pieces in their order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A tap counts for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This piece</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its foil</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All pieces in the same foil</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its section</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All pieces of the section that the tap fits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Placed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The chosen piece is in; the next one is chosen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which formula was mixed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bowl mixed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A new bowl of this formula, from now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Level</source>
+        <translation type="unfinished">Tonhöhe</translation>
+    </message>
+    <message>
+        <source>not judged</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The level that you see now; arrow keys change it by half a level</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remaining pigment seen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pigment seen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>red</source>
+        <translation type="unfinished">rot</translation>
+    </message>
+    <message>
+        <source>red orange</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>orange</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>gold orange</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>gold</source>
+        <translation type="unfinished">gold</translation>
+    </message>
+    <message>
+        <source>deep yellow</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>yellow</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pale yellow</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Looked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Opened, wiped and looked: with the level and pigment above, if judged</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Taken out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Product or foil is off this hair</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rinsed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This hair is rinsed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take back the last tap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It counts no more; it stays in the log, marked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>who taps: initials</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who taps</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look at these first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bowls</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Last taps</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Odd in the log</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The appointment log in this plan cannot be read and is kept as it is; no tap is added to it. %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2 on the hair; %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: placed; look</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: taken out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: rinsed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1; level %2 seen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation type="unfinished">%1: %2</translation>
+    </message>
+    <message>
+        <source>%1: bowl %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, mixed; how long it may be used is not typed from its leaflet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2 old: longer than it may be used. Mix a new one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2 old; may be used for %3 more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1  %2</source>
+        <translation type="unfinished">%1: %2 {1 ?}</translation>
+    </message>
+    <message>
+        <source>nothing is on the hair</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none mixed yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>combdraft::appointment::NextVisitView</name>
+    <message>
+        <source>%1 %</source>
+        <translation type="unfinished">%1 %</translation>
+    </message>
+    <message>
+        <source>Hair that is still left out, over three visits like this one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hair that is still left out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>zone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this visit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>three, same pieces</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>two, anywhere</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>three, anywhere</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What shows by then</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Weeks until then</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>weeks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not typed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As you and the client agreed; typed by you</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A piece whose light begins farther off the scalp than this is repeated</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pieces to repeat and to leave</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>piece</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>light begins at, by then</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>next time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Begin the next visit&apos;s plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A new plan that is not saved yet: hair grown out with today&apos;s light in it; today&apos;s plan stays as it is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Test and look again before each visit: hair that was lightened is other hair than before.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Two weeks later</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The client&apos;s words, what to change</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing written yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open the consultation card</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where a client is begun and a visit with this plan is added</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No piece is lightened in this choice, so that nothing grows out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type the weeks and from where on a grown-out start is to be repeated. Growth goes by the assumptions: %1 mm a week.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>repeat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>leave</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 pieces to repeat, %2 to leave. Growth goes by the assumptions: %3 mm a week.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The head&apos;s measures do not fit together; look at the head card.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The same pieces again keep it; pieces that fall anywhere use it up, and contrast goes with it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the client says is kept with the client, not in the plan. No visit with this plan is written down yet: begin on the consultation card, under Visits.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kept with the client, as the words of the visit on %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, next visit</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>combdraft::appointment::OutcomeView</name>
+    <message>
+        <source>Planned and got, piece by piece</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>piece</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>planned level</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>level that came</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>typed span</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was used on this head</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mixed in all</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>g</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All bowls together, weighed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left in the bowls</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was not put on, weighed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pushed back in fact</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How much of the taken hair the comb pushed back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What this head gives</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take these over into my own factors</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is taken over without this tick; it is asked for each head</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take them over</source>
+        <translation type="unfinished">Übernehmen</translation>
+    </message>
+    <message>
+        <source>This head counts from now on, on this computer only</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>My own factors</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take the last head away again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The factors are then as before that head was taken over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How long product stays on the hair and how far hair lifts are never learned from heads: that is seen, strand by strand.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>None yet: the work list goes by the assumptions.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The appointment log in this plan cannot be read and is kept as it is. %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No level was tapped yet. Levels are tapped in the log: choose a piece, type the level seen, tap Looked; after the rinse too.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Levels as last tapped in the log, beside what each piece was to lift to.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>taken over by a finish; undo shows the plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>inside %1 to %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>outside %1 to %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Speed: the log has fewer than three steps from one placed tap to the next by the same person.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Product: no piece was tapped as placed, so that no hair under product is counted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hair under product, of the pieces that were placed: %1 g by the head&apos;s model.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Product: %1 g; right would be %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This head stands in your factors already.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not taken over: %1 was found; right would be %2. Look at what was typed and tapped.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Taken over. The work list can go by your own factors now.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The head of %1 counts no more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not typed</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>combdraft::appointment::TimelineStrip</name>
+    <message>
+        <source>Appointment in minutes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>oldest on the hair: %1, %2 min</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing is on the hair yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>oldest product in use: %1, %2 min</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no bowl is in use</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At %1 min: %2; %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>combdraft::appointment::WorkListView</name>
+    <message>
+        <source>Above: filled mixes, hatched places (each formula with its hatch of the sheet), white backcombs, dashed looks or is in reserve. Below: the bowls.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Steps of the appointment</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from, min</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hands</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>foil</source>
+        <translation type="unfinished">Folie</translation>
+    </message>
+    <message>
+        <source>Order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As numbered</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The order of the numbers on the sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By rule</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Slow hair first, fine hair at the front hairline last</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Number the pieces so</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gives the pieces this order on the sheet; one undo takes it back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hands</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One pair of hands</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Two</source>
+        <translation type="unfinished">Zwei</translation>
+    </message>
+    <message>
+        <source>Two people place at the same time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Your foil widths, mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none typed: counted only</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With commas; each piece gets the narrowest that is wide enough</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Widths of %1 to %2 mm with commas between.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look every</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>min</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>when the last is in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A round of looking while placing goes on, as you work</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Speeds and amounts that you took over from your own heads; what is typed under Assumptions of this plan still comes first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bowls</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Foils and hair</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Needs a look</source>
+        <translation type="unfinished">Bitte ansehen</translation>
+    </message>
+    <message>
+        <source>Would save time, and changes the look: see it first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By my own factors (no head yet)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By my own factors (1 head)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By my own factors (%1 heads)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation type="unfinished">%1 %2</translation>
+    </message>
+    <message>
+        <source>%1 min of work</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 g mixed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 min of work and %2 g mixed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At your own rates: %1 for %2. The time on the hair and the reserve are not in it; what you ask for is yours to say.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No piece is lightened or deepened yet. Draw pieces on the sheet; their order, foils and bowls then stand here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The head&apos;s measures do not fit together; look at the head card.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 pieces; the last is in after %2 min, work in all %3 min and %4 min in reserve, by your own speeds. How long the product stays on the hair is not in it: that is seen, not planned.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, at %2 min, %3 pieces: %4</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Grams by your own factor: weigh what is left, and the next head is nearer.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 foils of %2 mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 foils</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 foils that no width of yours is wide enough for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 films</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 pieces in open air</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 hairs, %2 g of hair taken</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing was found, which is no promise.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing of half a minute or more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Number the pieces by pace of hair</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>combdraft::cards::AssumptionsCard</name>
     <message>
         <source>Assumptions</source>
@@ -3178,6 +6376,523 @@
     </message>
 </context>
 <context>
+    <name>combdraft::cards::ConfirmRow</name>
+    <message>
+        <source>Keep it</source>
+        <translation type="unfinished">Behalten</translation>
+    </message>
+</context>
+<context>
+    <name>combdraft::cards::ConsultationCard</name>
+    <message>
+        <source>Consultation</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Page of the consultation</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wishes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the client wants, photos, how it is worn, what it costs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Questions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Consent, age, past reactions, scalp, history, tests</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Visits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>When the client was here with which plan; notes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Client</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name or mark, where it is kept, hand over, delete</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>combdraft::cards::ConsultationClient</name>
+    <message>
+        <source>visits: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>without a name, last %1, %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, last %2, %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Client</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First name or mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not typed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Only if you need it: a mark of your own does too</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Contact</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>only if you need it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where it is kept</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On this computer, in a folder that only your login can open, apart from the plan. The plan holds a random number and nothing about the client. It is not encrypted unless your disk is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hand over, delete</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hand over what is kept…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A folder that the client can read: text, JSON and photos, with the day of consent</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All that is kept of this client goes for good: answers, photos, notes, visits; of the plans of this client also what the program keeps beside them: unsaved work, versions before the last save. Copies that you made elsewhere stay.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Delete this client</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The plan files stay.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Delete for good</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Delete this client and the plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The plan that is open goes too.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Delete both for good</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Here before?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Was this client here with another plan, the visits belong together.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show the clients to choose from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shows names: turn the screen away from others first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No other client is kept here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Clients</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is this client</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is kept of this client yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Begun on %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>combdraft::cards::ConsultationPage</name>
+    <message>
+        <source>YYYY-MM-DD</source>
+        <translation type="unfinished">JJJJ-MM-TT</translation>
+    </message>
+</context>
+<context>
+    <name>combdraft::cards::ConsultationQuestions</name>
+    <message>
+        <source>Consent</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Health answers, tests and photos are kept only when the client agrees. Say what for, and where they are kept; the client can see them, have a copy and take consent back at any time.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kept for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>type the purpose</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What you told the client it is kept for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Agreed on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>YYYY-MM-DD</source>
+        <translation type="unfinished">JJJJ-MM-TT</translation>
+    </message>
+    <message>
+        <source>The day the client agreed; empty takes today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The client agrees</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Consent was taken back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Health answers, tests and photos are taken off the disk and cannot be brought back. Wishes, history, notes and visits stay.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take them away</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type what it is kept for, as you told the client.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not asked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No</source>
+        <translation type="unfinished">Nein</translation>
+    </message>
+    <message>
+        <source>Yes</source>
+        <translation type="unfinished">Ja</translation>
+    </message>
+    <message>
+        <source>Of the age that label, local rules and insurer ask for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Has reacted before, also to a black tattoo</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To what, and how</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in the client&apos;s words</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Scalp</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not looked at</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing found</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Something</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was seen, and where</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what you see, without naming it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Asked on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The day of these answers; they change</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the hair has been through</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dye</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Henna</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Metallic colour</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Box colour</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Last lightening</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not asked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>When, and where on the head</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What else</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>relaxer, perm, sea and pool, care at home</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Agreed on %1, kept for: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>combdraft::cards::ConsultationVisits</name>
+    <message>
+        <source>Visits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>None yet. A visit keeps the day and which plan it was, so that the next plan of this client finds all of this again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add a visit with this plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Writes down today and the plan that is open; the day can be changed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>YYYY-MM-DD</source>
+        <translation type="unfinished">JJJJ-MM-TT</translation>
+    </message>
+    <message>
+        <source>The day of this visit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>About this visit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>how it went, what the client said, what to change</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remove this visit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The visit and its words are gone then; its plan stays.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remove it for good</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>about this client</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation type="unfinished">%1: %2</translation>
+    </message>
+    <message>
+        <source>no day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With the plan that is open.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With the plan “%1”, number %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>combdraft::cards::ConsultationWishes</name>
+    <message>
+        <source>Wanted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in the client&apos;s own words</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not wanted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what it must not look like</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How it is lived with</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How it is worn and parted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>down, tied, parted where, in the wind</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Upkeep accepted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not asked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How often the client will come back, and what care happens at home</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Budget</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In the client&apos;s words or numbers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Number of visits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not agreed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A plan may be one of several visits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Each choice costs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Typed by you: the program works out none of it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choice %1</source>
+        <translation type="unfinished">Variante %1</translation>
+    </message>
+    <message>
+        <source>%1: minutes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not typed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How long it takes, by your own reckoning</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: price</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In your own words or numbers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: visits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In how many visits it is reached</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>combdraft::cards::FormulaCard</name>
     <message>
         <source>Formulas</source>
@@ -3250,14 +6965,6 @@
     <message>
         <source>kind</source>
         <translation>Art</translation>
-    </message>
-    <message>
-        <source>As the leaflet says</source>
-        <translation>Wie die Packungsbeilage sagt</translation>
-    </message>
-    <message>
-        <source>product, amounts, developer, time: copied from its leaflet</source>
-        <translation>Produkt, Mengen, Entwickler, Zeit: aus der Packungsbeilage abgeschrieben</translation>
     </message>
     <message>
         <source>text</source>
@@ -3354,6 +7061,62 @@
     <message>
         <source>no piece yet; choose it on the piece card</source>
         <translation>noch keine Strähne; auf der Strähnenkarte wählen</translation>
+    </message>
+    <message>
+        <source>More about it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what else belongs to it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>min</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>type it from the leaflet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Above 0, or empty when the leaflet does not say.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A bowl may be used for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Counted from the beginning of mixing; without it no bowl is planned anew</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>working life</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Longest time on the hair</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The maker&apos;s limit; without it the appointment has no timer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>longest time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Directions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as the leaflet says, in its words</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>directions</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -3919,6 +7682,220 @@
     <message>
         <source>%1 lighter</source>
         <translation>%1 heller</translation>
+    </message>
+</context>
+<context>
+    <name>combdraft::cards::MixRows</name>
+    <message>
+        <source>Products, parts by weight</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Developer, strength, parts by weight</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Additives, parts by weight</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add product</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add developer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add additive</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One more row, empty until you type what the leaflet says</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>products</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>developers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>additives</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>product %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>developer %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>additive %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what it is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>name of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>type it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Strength of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hydrogen peroxide, as its label says</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>strength of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Unit of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>vol</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>unit of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Parts of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Parts by weight, as the leaflet says; a bowl is split into grams when all are typed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>parts of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>parts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remove %1</source>
+        <translation type="unfinished">%1 entfernen</translation>
+    </message>
+    <message>
+        <source>Take %1 out of the mixture</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type strength and parts of each developer to see what they come to.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mixed by these parts: %1 %, %2 volumes exactly.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>combdraft::cards::PhotoStrip</name>
+    <message>
+        <source>Wanted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not wanted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Today</source>
+        <translation type="unfinished">Heute</translation>
+    </message>
+    <message>
+        <source>Result</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Photos</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Photos are kept once the client has agreed to it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ask for consent</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Turns to the page of questions, where consent is written down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>None yet. Add what the client likes and does not like; a copy goes into the client&apos;s folder.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add photos…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>JPEG, PNG or WebP; turned upright, and without what the camera wrote into them</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the photo shows</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Words</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what about it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the client says about this photo</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remove this photo</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is taken off the disk and cannot be brought back. The file it was copied from stays.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remove it for good</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Photo %1 of %2, %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This photo cannot be read any more: its file is missing or damaged.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -4988,6 +8965,77 @@
     </message>
 </context>
 <context>
+    <name>combdraft::cards::TestList</name>
+    <message>
+        <source>Tests</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>None written down. Add one before it is made, or with its date and result.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kind of test</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add test</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tested on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>YYYY-MM-DD</source>
+        <translation type="unfinished">JJJJ-MM-TT</translation>
+    </message>
+    <message>
+        <source>Empty while the test is not made yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What came of it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in your own words</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Due again on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by your policy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As label, insurer or your own rule asks; empty goes by your policy in Preferences</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remove this test</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was written down about this test is gone then.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remove it for good</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation type="unfinished">%1, %2</translation>
+    </message>
+    <message>
+        <source>%1, %2, %3</source>
+        <translation type="unfinished">%1, %2, %3</translation>
+    </message>
+</context>
+<context>
     <name>combdraft::cards::ZoneTable</name>
     <message>
         <source>root</source>
@@ -5032,6 +9080,534 @@
     <message>
         <source>The zones differ here.</source>
         <translation>Die Zonen unterscheiden sich hier.</translation>
+    </message>
+</context>
+<context>
+    <name>combdraft::chair::BlankSheet</name>
+    <message>
+        <source>Blank head to draw on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Backspace takes the last line back, Delete wipes the sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>combdraft::chair::ChairView</name>
+    <message>
+        <source>Part: where it usually is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Part: a little to your right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Part: a little to your left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Part: to your right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Part: to your left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Part: far to your right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Part: far to your left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>When: on the day</source>
+        <translation type="unfinished">Wann: am selben Tag</translation>
+    </message>
+    <message>
+        <source>When: 1 week later</source>
+        <translation type="unfinished">Wann: 1 Woche später</translation>
+    </message>
+    <message>
+        <source>When: %1 weeks later</source>
+        <translation type="unfinished">Wann: %1 Wochen später</translation>
+    </message>
+    <message>
+        <source>For the client</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“This one” keeps the picture, its range and today’s date with the plan.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Today</source>
+        <translation type="unfinished">Heute</translation>
+    </message>
+    <message>
+        <source>Choice %1</source>
+        <translation type="unfinished">Variante %1</translation>
+    </message>
+    <message>
+        <source>Left picture: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right picture: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This one: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This one: %1, keep it with the plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Part: the top is tied</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>◔ first estimate</source>
+        <translation type="unfinished">◔ erste Schätzung</translation>
+    </message>
+    <message>
+        <source>◔ being worked out</source>
+        <translation type="unfinished">◔ wird berechnet</translation>
+    </message>
+    <message>
+        <source>What stays dark: being worked out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The picture is still being worked out. Touch “This one” again when it stands.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what was agreed does not fit into the plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this plan may only be looked at here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the plan has no room for it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>✓ Kept with the plan: %1 as it is shown, its range, and the date %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>⚠ This was not kept: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>⚠ The picture cannot be worked out: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To leave, hold “%1”, or the Escape key, for two seconds.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Seen from</source>
+        <translation type="unfinished">Gesehen aus</translation>
+    </message>
+    <message>
+        <source>Front</source>
+        <translation type="unfinished">Vorn</translation>
+    </message>
+    <message>
+        <source>Left</source>
+        <translation type="unfinished">Links</translation>
+    </message>
+    <message>
+        <source>Right</source>
+        <translation type="unfinished">Rechts</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation type="unfinished">Hinterkopf</translation>
+    </message>
+    <message>
+        <source>Above</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Readings and choice</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pictures</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One head</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Two heads</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The front</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As in the mirror</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As others see you</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hold to leave</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How you wear it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Down</source>
+        <translation type="unfinished">Offen</translation>
+    </message>
+    <message>
+        <source>Part moved</source>
+        <translation type="unfinished">Scheitel verschoben</translation>
+    </message>
+    <message>
+        <source>Half up</source>
+        <translation type="unfinished">Halb hochgesteckt</translation>
+    </message>
+    <message>
+        <source>Tied back</source>
+        <translation type="unfinished">Zurückgebunden</translation>
+    </message>
+    <message>
+        <source>Crown opened</source>
+        <translation type="unfinished">Wirbel geöffnet</translation>
+    </message>
+    <message>
+        <source>Part moved to your left or right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Weeks later</source>
+        <translation type="unfinished">Wochen später</translation>
+    </message>
+    <message>
+        <source>Light</source>
+        <translation type="unfinished">Hell</translation>
+    </message>
+    <message>
+        <source>Daylight</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Overcast</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Warm lamp</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Office light</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left picture</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right picture</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How far it lightens</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A little darker</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As planned</source>
+        <translation type="unfinished">Wie geplant</translation>
+    </message>
+    <message>
+        <source>A little lighter</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>combdraft::chair::ClassView</name>
+    <message>
+        <source>For a class</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>◔ first estimate</source>
+        <translation type="unfinished">◔ erste Schätzung</translation>
+    </message>
+    <message>
+        <source>◔ being worked out</source>
+        <translation type="unfinished">◔ wird berechnet</translation>
+    </message>
+    <message>
+        <source>The teacher’s plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, the student’s plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Today</source>
+        <translation type="unfinished">Heute</translation>
+    </message>
+    <message>
+        <source>The crown opened</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All foils, worn down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The look so far</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The placement</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close the sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Blank sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back to the steps</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Student’s plan…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choice %1</source>
+        <translation type="unfinished">Variante %1</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Today, nothing planned yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This choice has no pieces. Draw or lay out some at the desk, then come back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2 steps. The hair as it came in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Step %1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Before the crown opens</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What will show where the hair opens at the crown? Say it or draw it on the blank sheet. The next step opens the crown.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A block of light, a block of dark, or light and dark in turn.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The hand spreads the hair at the swirl. Compare it with what was said and drawn; the sheet is kept.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Talk about</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What shows as expected, what does not, and which foil makes it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No reason is written for this step. The note on the piece card is shown here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Two plans side by side</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On the whole both look as light.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On the whole the student’s looks %1 levels lighter.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On the whole the student’s looks %1 levels darker.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Light hair: %1 % in the teacher’s, %2 % in the student’s.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The looks are being worked out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pieces: %1 in the teacher’s, %2 in the student’s.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What differs, from the teacher’s to the student’s</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing: both plans say the same.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>⚠ %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Seen from</source>
+        <translation type="unfinished">Gesehen aus</translation>
+    </message>
+    <message>
+        <source>Follow</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Front</source>
+        <translation type="unfinished">Vorn</translation>
+    </message>
+    <message>
+        <source>Left</source>
+        <translation type="unfinished">Links</translation>
+    </message>
+    <message>
+        <source>Right</source>
+        <translation type="unfinished">Rechts</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation type="unfinished">Hinterkopf</translation>
+    </message>
+    <message>
+        <source>Top</source>
+        <translation type="unfinished">Oberkopf</translation>
+    </message>
+    <message>
+        <source>Crown</source>
+        <translation type="unfinished">Wirbelpartie</translation>
+    </message>
+    <message>
+        <source>What is placed, and why</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>◀  Back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One step back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next  ▶</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next step</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take the last line back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wipe the sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave the class view</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>combdraft::chair::PairPicture</name>
+    <message>
+        <source>Front, as in the mirror</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Front, as others see you</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back, as others see you</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Your left side</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Your right side</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From above</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Crown, close up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Picture: %1 on the left, %2 on the right; %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left and Right pull the divider, now at %1 %. Plus and minus enlarge, Shift with arrows moves, 0 shows all again. %2</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -5173,10 +9749,6 @@
         <translation>Wie beim Öffnen</translation>
     </message>
     <message>
-        <source>What was done</source>
-        <translation>Was getan wurde</translation>
-    </message>
-    <message>
         <source>Choices card</source>
         <translation>Variantenkarte</translation>
     </message>
@@ -5191,6 +9763,73 @@
     <message>
         <source>Suggestion card</source>
         <translation>Vorschlagskarte</translation>
+    </message>
+    <message>
+        <source>What was changed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Consultation card</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>combdraft::desk::ClientsPage</name>
+    <message>
+        <source>Clients</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep it</source>
+        <translation type="unfinished">Behalten</translation>
+    </message>
+    <message>
+        <source>Your time for keeping counts anew from today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hand over what is kept…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A folder that the client can read: text, JSON and photos</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Delete this client</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All that is kept of this client goes for good, with unsaved work and earlier versions of the plans of this client. The plan files stay, and so do copies elsewhere.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Delete for good</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>number %1: cannot be read</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>⚠ %1 (over your time)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is kept of any client.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kept on this computer in a folder that only your login can open; not encrypted unless your disk is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>You set no time for keeping them (Preferences).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Over the %1 months that you set: %2. Nothing is deleted by itself.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -5563,16 +10202,16 @@
         <translation>bisher %1</translation>
     </message>
     <message>
-        <source>Open this: where it is and what might be done</source>
-        <translation>Dies öffnen: wo es ist und was sich tun ließe</translation>
-    </message>
-    <message>
         <source>Select what this is about</source>
         <translation>Wählen, worum es geht</translation>
     </message>
     <message>
         <source>The look</source>
         <translation>Der Look</translation>
+    </message>
+    <message>
+        <source>Open this: where it is and what might be changed</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -5848,10 +10487,6 @@
     <message>
         <source>The look cannot be worked out: %1</source>
         <translation>Der Look lässt sich nicht berechnen: %1</translation>
-    </message>
-    <message>
-        <source>Your latest changes could not be kept safe: %1. It is tried again; save the plan to be sure.</source>
-        <translation>Ihre letzten Änderungen ließen sich nicht sichern: %1. Es wird wieder versucht; speichern Sie den Plan, um sicherzugehen.</translation>
     </message>
     <message>
         <source>Save the changes before opening the example?</source>
@@ -7134,10 +11769,6 @@
         <translation>Einste&amp;llungen…</translation>
     </message>
     <message>
-        <source>Theme, text size, units, what a new piece begins with, hints</source>
-        <translation>Darstellung, Textgröße, Einheiten, womit eine neue Strähne beginnt, Hinweise</translation>
-    </message>
-    <message>
         <source>Preferences</source>
         <translation>Einstellungen</translation>
     </message>
@@ -7212,6 +11843,326 @@
     <message>
         <source>%1 finds any command by a word of what you want to do.</source>
         <translation>%1 findet jeden Befehl über ein Wort von dem, was Sie tun möchten.</translation>
+    </message>
+    <message>
+        <source>Your latest changes could not be kept: %1. It is tried again; save the plan as well.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>C&amp;lient</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Work list…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Order, bowls, foils and minutes of this placement</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Work list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Appointment &amp;log…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is placed, looked at, taken out and rinsed, as it happens</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Log</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A&amp;fter the rinse…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which level came where; try a finish or put depth back, as you type it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>After the rinse</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Planned and &amp;got…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Levels piece by piece, and what this head says of your own speed and amounts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Planned and got</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ne&amp;xt visit…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What shows by then, which pieces to repeat, and the plan for it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next visit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save them before the next visit&apos;s plan begins?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The last tap is in the plan but not on the disk yet. It is tried again; note times on paper until this message goes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is the next visit&apos;s plan, not saved yet; the plan before is as it was. Condition and porosity are blank: check them anew.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave %1 pieces that need no repeat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 pieces that need no repeat were taken off; undo brings them back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open or begin a plan, and let its look be worked out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For the &amp;client</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Today beside a choice in large pictures, for fingers; no menu and no other plan can be reached from it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For a cla&amp;ss</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The pattern foil by foil with its reasons, large, with a blank head to draw on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The student&apos;s plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plans (*.json)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Co&amp;nsultation</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the client wants, what to ask, tests, visits; kept apart from the plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Client</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add &amp;photos…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Photos of what the client likes and does not like, beside the plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open a plan and write the client&apos;s consent down first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is kept of a client yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Hand over what is kept…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A folder that the client can read: text, JSON and photos</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Delete this client…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Turns to where all that is kept of this client can be deleted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Clients…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All clients that are kept; shows their names, so turn the screen away from others</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Share a cop&amp;y…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A copy to hand on: the drawing without client, notes, photos and log</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What you typed about the client could not be kept yet: %1. It is tried again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The photo was not added: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add photos beside “%1”</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Photos (*.jpg *.jpeg *.png *.webp);;All files (*)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A new folder for what is kept</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what-is-kept</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is kept of the client stands in %1: text, JSON and photos. It is a copy that this program does not look after.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is kept of the client stands in %1; %2 photos are missing, since their files could not be read.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A plan of this client is open in another window: close it first, so that nothing of it stays.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Deleted: all that was kept of the client, and the plan. Copies that you made elsewhere stay.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Deleted: all that was kept of the client. The plan is still here; copies that you made elsewhere stay too.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All that was typed about the client is deleted. Earlier versions of the plan could not be, %1 of them: they may be open in another program. Close it and delete again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kept of clients for longer than the %1 months that you set: %2. Nothing is deleted by itself.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Decide</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Share a copy of the plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is there already, and its earlier version would stay beside the copy. Choose a new name.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 holds the drawing alone: no client data, notes, photos, agreed picture, visits or log. Its title goes along: “%2”.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Handout…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The printed lesson: choose its parts, type its texts, see its pages</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Handout</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Record card…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Everything that is needed to do it again, as pages</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Record card</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Client&apos;s page…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One page for the client: the picture, what to expect, how to look after it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Client&apos;s page</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open Handout, Record card or Client&apos;s page first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save the &amp;pages as…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write the pages as PDF, or as SVG or PNG with a file for each</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pr&amp;int the pages…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a printer for the pages that are shown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Print pre&amp;view…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>See the pages as the printer will set them</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The pages were not written: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Come back to the desk first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Theme, text size, units, what a new piece begins with, policy, rates, hints</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -7763,6 +12714,78 @@
     <message>
         <source>Change the keys of commands…</source>
         <translation>Die Tasten der Befehle ändern…</translation>
+    </message>
+    <message>
+        <source>Clients: your own policy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>months</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not decided</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Client data is kept for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is older is listed for you to decide; nothing is deleted by itself</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 counts for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As label, insurer or your own rule asks; then it is due again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is preset: the maker&apos;s directions, local rules and your insurer come first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Price: your own rates</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not typed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For an hour of work</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Minutes of the work list are reckoned with it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For a gram of mixture</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Grams of all bowls are reckoned with it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Word for the currency</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stands behind the sum, as you write it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The work list shows what its minutes and grams come to. What a choice is offered for on the consultation card stays as you type it there.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -8496,6 +13519,343 @@ Nicht für: %2</translation>
     </message>
 </context>
 <context>
+    <name>combdraft::handout::ComposerPage</name>
+    <message>
+        <source>On paper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save as…</source>
+        <translation type="unfinished">Speichern unter…</translation>
+    </message>
+    <message>
+        <source>PDF with real text; SVG or PNG give a file for each page</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Print…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a printer; print at 100 % so that scales are true</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Print preview…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The pages as the chosen printer will set them</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation type="unfinished">Hinterkopf</translation>
+    </message>
+    <message>
+        <source>Back to where you were (Escape)</source>
+        <translation type="unfinished">Zurück, wo Sie waren (Escape)</translation>
+    </message>
+    <message>
+        <source>What is printed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Handout</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The lesson: what a class works from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Record card</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Everything that is needed to do it again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Client&apos;s page</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The picture, what to expect, how to look after it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Paper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A4</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>210 by 297 mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Letter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>8.5 by 11 inches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How the paper lies</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Upright</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Taller than wide</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Across</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wider than tall</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How far the pages are</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give it up; nothing half-written is left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Parts in their order on paper. Tick what is printed; drag a part, or move it with Alt and the arrow keys.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Parts of the handout</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Earlier on paper (Alt and Up)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Down</source>
+        <translation type="unfinished">Offen</translation>
+    </message>
+    <message>
+        <source>Later on paper (Alt and Down)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Texts of the part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The card repeats everything in the plan: drawings, hair, sections, pieces in order, formulas, changed assumptions. Names are written in by hand; the plan holds none.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What you type here is printed on this page and kept nowhere: it is gone when another plan is opened or the window closes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Looking after it, a line each</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next visit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whom to call</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left empty: a line to write on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This part is made from the plan alone.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Aim: what the class will be able to do</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kit, a line each</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Check points, a line each</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Faults, a line each: what is seen, a colon, what to do</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How did it go, a line each</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left empty: lines to write on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left empty: made from the plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Step</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change the paper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Turn the paper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Print “%1”</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Do not print “%1”</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Order the parts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type in “%1”</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 page</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 pages</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Writing the pages…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drawing the hair…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The pages went to the printer.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The pages stand in %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 pages stand in %2 to %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Given up. No file was changed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <translation type="unfinished">%1: %2 {1.?}</translation>
+    </message>
+    <message>
+        <source>No steps yet: draw pieces or lay out a section first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its piece or section is no longer in the plan. The words are kept until you take them out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type in step “%1”</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Move “%1” up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Move “%1” down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>handout</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>record card</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>client&apos;s page</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save the pages</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf);;Drawings, a file for each page (*.svg);;Pictures, a file for each page (*.png)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Untitled plan</source>
+        <translation type="unfinished">Plan ohne Titel</translation>
+    </message>
+</context>
+<context>
+    <name>combdraft::handout::PageView</name>
+    <message>
+        <source>Page %1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>combdraft::handout::PagesView</name>
+    <message>
+        <source>Pages</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>combdraft::sheet::HeadSheet</name>
     <message>
         <source>Head sheet</source>
@@ -8560,6 +13920,117 @@ Nicht für: %2</translation>
     <message>
         <source>%1 left out</source>
         <translation>%1 ausgelassen</translation>
+    </message>
+</context>
+<context>
+    <name>consultation</name>
+    <message>
+        <source>%1: %2.</source>
+        <translation type="unfinished">%1: %2.</translation>
+    </message>
+    <message>
+        <source>Henna, metallic or box colour was said: no metal test is written down.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No test strand is written down: it shows how far this hair lightens.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No skin test is written down: label, local rules and insurer say when one is due.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not of the age that label, local rules or insurer ask for: they come first, for tests too.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Has reacted before: to a doctor first; label and insurer say what may follow.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Something was found on the scalp: what it is, is not for the colourist to say.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The age was not asked; label, local rules and insurer set the lowest one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Past reactions were not asked: to colour, to lightener, to a black tattoo.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The scalp was not looked at: broken, sore or irritated skin is referred.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not all of the hair&apos;s history was asked: dye, henna, metallic colour, box colour.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Check: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Test: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Refer: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ask first, whether or not it is written down: the age that label, rules and insurer ask for; past reactions, also to a black tattoo; the scalp&apos;s condition; which tests are due. When in doubt, refer.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Skin test</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Test strand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Elasticity</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Porosity</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Metal test</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another test</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not made yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no due date typed, and no policy of yours</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>due today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>overdue since %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not made yet, due %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>next due %1</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -8637,6 +14108,234 @@ Nicht für: %2</translation>
     <message>
         <source>The settings cannot be written to %1: what you choose holds until the program ends.</source>
         <translation>Die Einstellungen lassen sich nicht nach %1 schreiben: Was Sie wählen, gilt, bis das Programm endet.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation type="unfinished">%1: %2</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation type="unfinished">nein</translation>
+    </message>
+    <message>
+        <source>Skin test</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Test strand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Elasticity</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Porosity</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Metal test</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another test</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>wanted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not wanted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>result</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Questions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Asked on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of the age that label, rules and insurer ask for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reacted before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Past reactions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Scalp: something found</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Scalp: nothing found</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Scalp</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hair history</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dye</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Henna</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Metallic colour</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Box colour</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Last lightening</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What else the hair has been through</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tests</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not made yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>  Result</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>  Due on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is kept about you</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Begun on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name or mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Contact</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>You agreed on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>to it being kept for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No consent is written down.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wishes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wanted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not wanted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How it is worn</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Upkeep</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Budget</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Number of visits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Minutes, price and visits by choice</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2; %3; %4</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Visits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>  Words</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Photos</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2, %3 %4</source>
+        <translation type="unfinished">%1, %2: %3 %4 {1:?} {2,?}</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This client is open in another program. What is kept can be read here, not changed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is kept of this client cannot be read, and was left as it is. Nothing can be kept here until it can.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was kept of this client is damaged. It was set aside in its folder as %1; its photos are still here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Your own factors could not be read (%1). They were set aside in the settings as %2; the work list goes by the assumptions until you take new ones over.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 </TS>
