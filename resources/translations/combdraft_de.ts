@@ -3522,7 +3522,7 @@
     </message>
     <message>
         <source>left out</source>
-        <translation>Ausgelassen</translation>
+        <translation>ausgelassen</translation>
     </message>
     <message>
         <source>slice</source>
@@ -3638,11 +3638,11 @@
     </message>
     <message>
         <source>Keep in: %1.</source>
-        <translation>Halten in: %1.</translation>
+        <translation>Einlegen in: %1.</translation>
     </message>
     <message>
         <source>Keep in: %1; pieces that share one are listed on the record card.</source>
-        <translation>Halten in: %1; Strähnen, die sich eine teilen, stehen auf der Karteikarte.</translation>
+        <translation>Einlegen in: %1; Strähnen, die sich eine teilen, stehen auf der Karteikarte.</translation>
     </message>
     <message>
         <source>Formula %1.</source>
@@ -3770,7 +3770,7 @@
     </message>
     <message>
         <source>Start</source>
-        <translation>Start</translation>
+        <translation>Beginn</translation>
     </message>
     <message>
         <source>Backcomb</source>
@@ -4560,7 +4560,7 @@
     </message>
     <message>
         <source>Back</source>
-        <translation>Hinterkopf</translation>
+        <translation>Zurück</translation>
     </message>
 </context>
 <context>
@@ -9217,7 +9217,7 @@
     </message>
     <message>
         <source>Seen from</source>
-        <translation>Gesehen aus</translation>
+        <translation>Gesehen von</translation>
     </message>
     <message>
         <source>Front</source>
@@ -9233,7 +9233,7 @@
     </message>
     <message>
         <source>Back</source>
-        <translation>Hinterkopf</translation>
+        <translation>Hinten</translation>
     </message>
     <message>
         <source>Above</source>
@@ -9305,7 +9305,7 @@
     </message>
     <message>
         <source>Light</source>
-        <translation>Hell</translation>
+        <translation>Licht</translation>
     </message>
     <message>
         <source>Daylight</source>
@@ -9504,7 +9504,7 @@
     </message>
     <message>
         <source>Seen from</source>
-        <translation>Gesehen aus</translation>
+        <translation>Gesehen von</translation>
     </message>
     <message>
         <source>Follow</source>
@@ -9524,11 +9524,11 @@
     </message>
     <message>
         <source>Back</source>
-        <translation>Hinterkopf</translation>
+        <translation>Hinten</translation>
     </message>
     <message>
         <source>Top</source>
-        <translation>Oberkopf</translation>
+        <translation>Oben</translation>
     </message>
     <message>
         <source>Crown</source>
@@ -10878,7 +10878,7 @@
     </message>
     <message>
         <source>&amp;Formula card</source>
-        <translation>&amp;Rezepturkarte</translation>
+        <translation>Re&amp;zepturkarte</translation>
     </message>
     <message>
         <source>Mixtures as typed from their leaflets</source>
@@ -10917,7 +10917,7 @@
         <translation>&amp;Ansicht</translation>
     </message>
     <message>
-        <source>La&amp;rge view</source>
+        <source>Large &amp;view</source>
         <translation>&amp;Große Ansicht</translation>
     </message>
     <message>
@@ -10953,7 +10953,7 @@
         <translation>Ein Plan fasst höchstens 26 Varianten</translation>
     </message>
     <message>
-        <source>&amp;Choices and aims</source>
+        <source>Choices and ai&amp;ms</source>
         <translation>&amp;Varianten und Ziele</translation>
     </message>
     <message>
@@ -11362,7 +11362,7 @@
     </message>
     <message>
         <source>Chan&amp;ge it anyway</source>
-        <translation>Trotzdem än&amp;dern</translation>
+        <translation>Trotzde&amp;m ändern</translation>
     </message>
     <message>
         <source>Change a plan that is open elsewhere too; who saves last is asked first</source>
@@ -11849,12 +11849,12 @@
         <translation>Ihre letzten Änderungen ließen sich nicht aufbewahren: %1. Es wird noch einmal versucht; speichern Sie auch den Plan.</translation>
     </message>
     <message>
-        <source>C&amp;lient</source>
+        <source>Clie&amp;nt</source>
         <translation>Ku&amp;ndin</translation>
     </message>
     <message>
-        <source>&amp;Work list…</source>
-        <translation>A&amp;rbeitsliste…</translation>
+        <source>Wor&amp;k list…</source>
+        <translation>Arbeits&amp;liste…</translation>
     </message>
     <message>
         <source>Order, bowls, foils and minutes of this placement</source>
@@ -11865,8 +11865,8 @@
         <translation>Arbeitsliste</translation>
     </message>
     <message>
-        <source>Appointment &amp;log…</source>
-        <translation>&amp;Protokoll der Behandlung…</translation>
+        <source>Appoint&amp;ment log…</source>
+        <translation>Pr&amp;otokoll der Behandlung…</translation>
     </message>
     <message>
         <source>What is placed, looked at, taken out and rinsed, as it happens</source>
@@ -11877,8 +11877,8 @@
         <translation>Protokoll</translation>
     </message>
     <message>
-        <source>A&amp;fter the rinse…</source>
-        <translation>Nach dem Aus&amp;spülen…</translation>
+        <source>After t&amp;he rinse…</source>
+        <translation>Nach dem Aussp&amp;ülen…</translation>
     </message>
     <message>
         <source>Which level came where; try a finish or put depth back, as you type it</source>
@@ -11889,7 +11889,7 @@
         <translation>Nach dem Ausspülen</translation>
     </message>
     <message>
-        <source>Planned and &amp;got…</source>
+        <source>Planne&amp;d and got…</source>
         <translation>&amp;Geplant und erreicht…</translation>
     </message>
     <message>
@@ -11902,7 +11902,7 @@
     </message>
     <message>
         <source>Ne&amp;xt visit…</source>
-        <translation>Nä&amp;chster Besuch…</translation>
+        <translation>N&amp;ächster Besuch…</translation>
     </message>
     <message>
         <source>What shows by then, which pieces to repeat, and the plan for it</source>
@@ -11938,15 +11938,15 @@
     </message>
     <message>
         <source>For the &amp;client</source>
-        <translation>Für die &amp;Kundin</translation>
+        <translation>F&amp;ür die Kundin</translation>
     </message>
     <message>
         <source>Today beside a choice in large pictures, for fingers; no menu and no other plan can be reached from it</source>
         <translation>Heute neben einer Variante in großen Bildern, für Finger; kein Menü und kein anderer Plan ist von dort zu erreichen</translation>
     </message>
     <message>
-        <source>For a cla&amp;ss</source>
-        <translation>Für eine K&amp;lasse</translation>
+        <source>Fo&amp;r a class</source>
+        <translation>Fü&amp;r eine Klasse</translation>
     </message>
     <message>
         <source>The pattern foil by foil with its reasons, large, with a blank head to draw on</source>
@@ -12089,7 +12089,7 @@
         <translation>%1 enthält nur die Zeichnung: keine Kundendaten, Notizen, Fotos, kein vereinbartes Bild, keine Besuche und kein Protokoll. Der Titel geht mit: „%2“.</translation>
     </message>
     <message>
-        <source>&amp;Handout…</source>
+        <source>Hando&amp;ut…</source>
         <translation>&amp;Handzettel…</translation>
     </message>
     <message>
@@ -12102,7 +12102,7 @@
     </message>
     <message>
         <source>&amp;Record card…</source>
-        <translation>&amp;Karteikarte…</translation>
+        <translation>K&amp;arteikarte…</translation>
     </message>
     <message>
         <source>Everything that is needed to do it again, as pages</source>
@@ -12113,8 +12113,8 @@
         <translation>Karteikarte</translation>
     </message>
     <message>
-        <source>&amp;Client&apos;s page…</source>
-        <translation>K&amp;undenblatt…</translation>
+        <source>Client&apos;s page…</source>
+        <translation>Kundenblatt…</translation>
     </message>
     <message>
         <source>One page for the client: the picture, what to expect, how to look after it</source>
@@ -12129,15 +12129,15 @@
         <translation>Zuerst Handzettel, Karteikarte oder Kundenblatt öffnen</translation>
     </message>
     <message>
-        <source>Save the &amp;pages as…</source>
-        <translation>Seiten sp&amp;eichern unter…</translation>
+        <source>Save &amp;the pages as…</source>
+        <translation>Seiten s&amp;peichern unter…</translation>
     </message>
     <message>
         <source>Write the pages as PDF, or as SVG or PNG with a file for each</source>
         <translation>Die Seiten als PDF schreiben oder als SVG oder PNG mit einer Datei für jede</translation>
     </message>
     <message>
-        <source>Pr&amp;int the pages…</source>
+        <source>Print th&amp;e pages…</source>
         <translation>Seiten &amp;drucken…</translation>
     </message>
     <message>
@@ -12777,7 +12777,7 @@
     </message>
     <message>
         <source>none</source>
-        <translation>keiner</translation>
+        <translation>keines</translation>
     </message>
     <message>
         <source>Stands behind the sum, as you write it</source>
@@ -13550,7 +13550,7 @@ Nicht für: %2</translation>
     </message>
     <message>
         <source>Back</source>
-        <translation>Hinterkopf</translation>
+        <translation>Zurück</translation>
     </message>
     <message>
         <source>Back to where you were (Escape)</source>
@@ -13654,7 +13654,7 @@ Nicht für: %2</translation>
     </message>
     <message>
         <source>Down</source>
-        <translation>Offen</translation>
+        <translation>Nach unten</translation>
     </message>
     <message>
         <source>Later on paper (Alt and Down)</source>
