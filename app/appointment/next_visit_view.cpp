@@ -7,9 +7,9 @@
 #include <QVBoxLayout>
 
 #include "app/appointment/finish_field.h"
-#include "app/appointment/work_words.h"
 #include "app/controls/units.h"
 #include "app/paint/hair_words.h"
+#include "app/paint/work_words.h"
 #include "app/store/plan_store.h"
 #include "engine/base/assumptions.h"
 #include "engine/base/number_text.h"
@@ -18,6 +18,7 @@
 #include "engine/work/next_visit.h"
 
 namespace combdraft::appointment {
+using namespace paint;  // its words
 namespace {
 
 constexpr double kLongest_weeks = 104, kLongest_mm = 1000;

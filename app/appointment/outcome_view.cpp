@@ -8,13 +8,14 @@
 #include <QVBoxLayout>
 
 #include "app/appointment/finish_field.h"
-#include "app/appointment/work_words.h"
+#include "app/paint/work_words.h"
 #include "engine/base/number_text.h"
 #include "engine/work/amounts.h"
 #include "engine/work/log_text.h"
 #include "engine/work/speeds.h"
 
 namespace combdraft::appointment {
+using namespace paint;  // its words
 namespace {
 
 using work::Factor;

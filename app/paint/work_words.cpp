@@ -1,4 +1,4 @@
-#include "app/appointment/work_words.h"
+#include "app/paint/work_words.h"
 
 #include <QCoreApplication>
 #include <algorithm>
@@ -6,7 +6,7 @@
 
 #include "engine/base/number_text.h"
 
-namespace combdraft::appointment {
+namespace combdraft::paint {
 namespace {
 
 QString say(const char* text) { return QCoreApplication::translate("Appointment", text); }
@@ -193,4 +193,4 @@ QString firstCome() {
   return say("The maker's directions come first, then local rules, your licence and your insurer. Added heat only as the leaflet says.");
 }
 
-}  // namespace combdraft::appointment
+}  // namespace combdraft::paint
