@@ -7,7 +7,9 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "app/paint/figure.h"
 #include "app/paint/hair_words.h"
+#include "app/words/engine_words.h"
 #include "engine/base/number_text.h"
 #include "engine/plan/plan_words.h"
 #include "engine/work/log_text.h"
@@ -17,7 +19,7 @@ namespace {
 
 using plan::HairZone;
 
-QString level(double value) { return QString::fromStdString(numberText(value, 1)); }
+QString level(double value) { return paint::figure(numberText(value, 1)); }
 
 QLabel* heading(QVBoxLayout* column, const QString& text, QWidget* parent) {
   auto* made = new QLabel(text, parent);
@@ -134,7 +136,7 @@ void AfterView::fill() {
   const Result<work::AppointmentLog> log = work::readLog(plan.info().logJson);
   levels_ = log ? work::levelsByZone(plan, *log) : std::vector<work::ZoneLevel>();
   if (!log)
-    state_->setText(tr("The appointment log in this plan cannot be read and is kept as it is. %1").arg(QString::fromStdString(describe(log.error()))));
+    state_->setText(tr("The appointment log in this plan cannot be read and is kept as it is. %1").arg(words::inWords(log.error())));
   else if (levels_.empty())
     state_->setText(tr("No level was tapped yet. Levels are tapped in the log: choose a piece, type the level seen, tap Looked; after the rinse too."));
   else
@@ -185,7 +187,7 @@ void AfterView::tryTyped() {
       return at->setProblem(tr("Toning does not lighten. Typed: level %1; right would be at most the level of the lowest piece here, %2.")
                                 .arg(QString::fromStdString(error.args.empty() ? "" : error.args[0]), level(zone.low)));
     }
-    return all_->setProblem(QString::fromStdString(describe(error)));
+    return all_->setProblem(words::inWords(error));
   }
   switch (controller_.edit(plan::applied(plan, *edit), tr("Try the finish"))) {
     case document::DocumentController::Outcome::Made:

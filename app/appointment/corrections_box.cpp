@@ -5,6 +5,7 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "app/paint/figure.h"
 #include "app/paint/hair_words.h"
 #include "app/paint/work_words.h"
 #include "engine/base/number_text.h"
@@ -20,6 +21,8 @@ using Outcome = document::DocumentController::Outcome;
 
 constexpr int kListLines = 7;
 
+QString notTyped() { return CorrectionsBox::tr("not typed"); }
+
 controls::NumberFieldSpec specOf(const char* field, const QString& label, const QString& unit, double shownPerValue, const QString& tip) {
   const plan::FieldInfo& info = plan::fieldInfo(field);
   controls::NumberFieldSpec spec;
@@ -28,14 +31,14 @@ controls::NumberFieldSpec specOf(const char* field, const QString& label, const 
   spec.low = info.low;
   spec.high = info.high;
   spec.shownPerValue = shownPerValue;
-  spec.emptyText = CorrectionsBox::tr("not typed");
+  spec.emptyText = notTyped();
   spec.tip = tip;
   return spec;
 }
 
 QString levelNow(const plan::Piece& piece) {
   const double level = piece.root.finish ? piece.root.finish->level : piece.root.lifts.level;
-  return QString::fromStdString(numberText(level, 1));
+  return paint::figure(numberText(level, 1));
 }
 
 QPushButton* button(QBoxLayout* row, const QString& text, const QString& tip, QWidget* parent) {

@@ -11,6 +11,7 @@
 #include <chrono>
 
 #include "app/paint/work_words.h"
+#include "app/words/engine_words.h"
 #include "engine/plan/field_info.h"
 #include "engine/work/log_text.h"
 #include "engine/work/toning.h"
@@ -196,7 +197,7 @@ std::optional<work::AppointmentLog> LogView::logNow() {
   Result<work::AppointmentLog> read = work::readLog(controller_.document().info().logJson);
   trouble_->setVisible(!read);
   if (!read) {
-    trouble_->setText(tr("The appointment log in this plan cannot be read and is kept as it is; no tap is added to it. %1").arg(QString::fromStdString(describe(read.error()))));
+    trouble_->setText(tr("The appointment log in this plan cannot be read and is kept as it is; no tap is added to it. %1").arg(words::inWords(read.error())));
     return std::nullopt;
   }
   return std::move(read).value();

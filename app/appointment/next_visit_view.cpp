@@ -8,9 +8,11 @@
 
 #include "app/appointment/finish_field.h"
 #include "app/controls/units.h"
+#include "app/paint/figure.h"
 #include "app/paint/hair_words.h"
 #include "app/paint/work_words.h"
 #include "app/store/plan_store.h"
+#include "app/words/engine_words.h"
 #include "engine/base/assumptions.h"
 #include "engine/base/number_text.h"
 #include "engine/plan/field_info.h"
@@ -24,7 +26,7 @@ namespace {
 constexpr double kLongest_weeks = 104, kLongest_mm = 1000;
 constexpr int kVisits = 3, kLocks = 20'000, kWordLines = 5;
 
-QString percent(double frac) { return NextVisitView::tr("%1 %").arg(QString::fromStdString(numberText(100 * frac, 0))); }
+QString percent(double frac) { return NextVisitView::tr("%1 %").arg(paint::figure(numberText(100 * frac, 0))); }
 
 QLabel* addHeading(QVBoxLayout* column, const QString& text, QWidget* parent) {
   auto* heading = new QLabel(text, parent);
@@ -195,7 +197,7 @@ void NextVisitView::fillPieces() {
   const auto pieces = work::piecesToRepeat(plan, plan.info().activeChoice, weeks_->value().value_or(0), showFrom_->value().value_or(0));
   begin_->setEnabled(weeks_->value() && !pieces.empty());
   pieces_->setVisible(typed && !pieces.empty());
-  const QString growth = QString::fromStdString(numberText(Assumptions(plan.info().assumptions)["growth.mm_per_week"], 2));
+  const QString growth = paint::figure(numberText(Assumptions(plan.info().assumptions)["growth.mm_per_week"], 2));
   if (pieces.empty()) return state_->setText(tr("No piece is lightened in this choice, so that nothing grows out."));
   if (!typed) return state_->setText(tr("Type the weeks and from where on a grown-out start is to be repeated. Growth goes by the assumptions: %1 mm a week.").arg(growth));
   int repeat = 0;
@@ -261,7 +263,7 @@ void NextVisitView::beginNext() {
   const QString title = tr("%1, next visit").arg(base);
   const Result<plan::Plan> next = nextVisitPlan(plan, *weeks_->value(), title);
   trouble_->setVisible(!next);
-  if (!next) return trouble_->setText(QString::fromStdString(describe(next.error())));
+  if (!next) return trouble_->setText(words::inWords(next.error()));
   std::vector<std::string> leave;
   if (showFrom_->value())
     for (const work::RepeatPiece& one : work::piecesToRepeat(plan, plan.info().activeChoice, *weeks_->value(), *showFrom_->value()))

@@ -9,6 +9,8 @@
 
 #include "app/appointment/finish_field.h"
 #include "app/paint/work_words.h"
+#include "app/paint/figure.h"
+#include "app/words/engine_words.h"
 #include "engine/base/number_text.h"
 #include "engine/work/amounts.h"
 #include "engine/work/log_text.h"
@@ -23,7 +25,7 @@ using work::Factor;
 constexpr double kMostMixed_g = 5000;
 constexpr int kLocks = 20'000;
 
-QString level(double value) { return QString::fromStdString(numberText(value, 1)); }
+QString level(double value) { return paint::figure(numberText(value, 1)); }
 
 QLabel* addLabel(QVBoxLayout* column, QWidget* parent) {
   auto* label = new QLabel(parent);
@@ -42,13 +44,15 @@ void addHeading(QVBoxLayout* column, const QString& text, QWidget* parent) {
   column->addWidget(heading);
 }
 
+QString notTyped() { return OutcomeView::tr("not typed"); }
+
 controls::NumberFieldSpec typed(const QString& label, const QString& unit, double high, const QString& tip) {
   controls::NumberFieldSpec spec;
   spec.label = label;
   spec.unit = unit;
   spec.low = 0;
   spec.high = high;
-  spec.emptyText = OutcomeView::tr("not typed");
+  spec.emptyText = notTyped();
   spec.tip = tip;
   return spec;
 }
@@ -190,7 +194,7 @@ void OutcomeView::fillTable() {
   const Result<work::AppointmentLog> log = work::readLog(plan.info().logJson);
   const auto outcomes = log ? work::plannedAgainstGot(plan, *log) : std::vector<work::PieceOutcome>();
   if (!log)
-    state_->setText(tr("The appointment log in this plan cannot be read and is kept as it is. %1").arg(QString::fromStdString(describe(log.error()))));
+    state_->setText(tr("The appointment log in this plan cannot be read and is kept as it is. %1").arg(words::inWords(log.error())));
   else if (outcomes.empty())
     state_->setText(tr("No level was tapped yet. Levels are tapped in the log: choose a piece, type the level seen, tap Looked; after the rinse too."));
   else
@@ -240,7 +244,7 @@ void OutcomeView::fillHead() {
   if (hair_g_ <= 0)
     lines << tr("Product: no piece was tapped as placed, so that no hair under product is counted.");
   else
-    lines << tr("Hair under product, of the pieces that were placed: %1 g by the head's model.").arg(QString::fromStdString(numberText(hair_g_, 1)));
+    lines << tr("Hair under product, of the pieces that were placed: %1 g by the head's model.").arg(paint::figure(numberText(hair_g_, 1)));
   if (mixed_->value() && left_->value() && hair_g_ > 0)
     if (const auto used = work::usedProduct(*mixed_->value(), *left_->value(), hair_g_); !used)
       lines << tr("Product: %1 g; right would be %2.").arg(QString::fromStdString(used.error().args[0]), QString::fromStdString(used.error().args[1]));

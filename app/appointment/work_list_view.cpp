@@ -9,6 +9,7 @@
 #include <map>
 
 #include "app/paint/work_words.h"
+#include "app/paint/figure.h"
 #include "engine/base/number_text.h"
 #include "engine/plan/edits.h"
 
@@ -233,12 +234,12 @@ void WorkListView::fillPrice() {
   const double minutes_min = list_->timeline.total_min;
   constexpr double kHour_min = 60;
   const auto money = [this](double value) {
-    const QString number = QString::fromStdString(numberText(value, 2));
+    const QString number = paint::figure(numberText(value, 2));
     return rates_.currency.isEmpty() ? number : tr("%1 %2").arg(number, rates_.currency);
   };
   if (rates_.perHour) sum += minutes_min / kHour_min * *rates_.perHour;
   if (rates_.perGram) sum += grams * *rates_.perGram;
-  const QString worked = minutes(minutes_min), mixed = QString::fromStdString(numberText(grams, 0));
+  const QString worked = minutes(minutes_min), mixed = paint::figure(numberText(grams, 0));
   const QString what = !rates_.perGram ? tr("%1 min of work").arg(worked)
                        : !rates_.perHour ? tr("%1 g mixed").arg(mixed)
                                          : tr("%1 min of work and %2 g mixed").arg(worked, mixed);
@@ -318,7 +319,7 @@ void WorkListView::fillSide(const plan::Plan& plan) {
   if (unsized > 0) counts << (widths.empty() ? tr("%1 foils").arg(unsized) : tr("%1 foils that no width of yours is wide enough for").arg(unsized));
   if (!amounts.films.empty()) counts << tr("%1 films").arg(amounts.films.size());
   if (amounts.openAir > 0) counts << tr("%1 pieces in open air").arg(amounts.openAir);
-  counts << tr("%1 hairs, %2 g of hair taken").arg(QString::fromStdString(numberText(amounts.hairs, 0)), QString::fromStdString(numberText(amounts.hair_g, 0)));
+  counts << tr("%1 hairs, %2 g of hair taken").arg(paint::figure(numberText(amounts.hairs, 0)), paint::figure(numberText(amounts.hair_g, 0)));
   for (const work::WorkNote& note : list_->notes) notes << noteText(plan, note);
   if (notes.isEmpty()) notes << tr("Nothing was found, which is no promise.");
   constexpr std::size_t kMost = 5;

@@ -9,6 +9,7 @@
 
 #include "app/cards/card_parts.h"
 #include "app/paint/assumption_words.h"
+#include "app/words/engine_words.h"
 #include "engine/plan/edits.h"
 
 namespace combdraft::cards {
@@ -32,7 +33,7 @@ controls::NumberFieldSpec specOf(const Assumption& assumption) {
   spec.decimals = 2;
   spec.shownPerValue = unit.shownPerValue;
   spec.step = stepFor((assumption.high - assumption.low) * unit.shownPerValue);
-  spec.tip = QString::fromUtf8(assumption.what.data(), static_cast<qsizetype>(assumption.what.size()));
+  spec.tip = words::inWords(assumption.what);
   return spec;
 }
 

@@ -1,6 +1,7 @@
 #include "app/cards/card_parts.h"
 
 #include "app/controls/text_field.h"
+#include "app/words/engine_words.h"
 #include "engine/plan/field_info.h"
 
 namespace combdraft::cards {
@@ -87,7 +88,7 @@ controls::NumberFieldSpec specOf(const char* field, const QString& label, const 
   spec.decimals = decimals;
   spec.step = unit.isEmpty() && decimals > 0 ? 0.5 : 1;
   spec.shownPerValue = shownPerValue;
-  spec.tip = QString::fromUtf8(info.what.data(), static_cast<qsizetype>(info.what.size()));
+  spec.tip = words::inWords(info.what);
   return spec;
 }
 

@@ -6,6 +6,7 @@
 
 #include "app/cards/card_parts.h"
 #include "app/controls/flow_layout.h"
+#include "app/words/engine_words.h"
 #include "engine/plan/choice_edits.h"
 #include "engine/plan/field_info.h"
 
@@ -110,7 +111,7 @@ void ChoicesCard::add(const plan::ItemId& model, const QString& name) {
   const plan::Plan& before = controller_.document();
   const auto added = plan::addChoice(before, plan::freeChoiceName(before), model);
   if (!added) {
-    Q_EMIT refused(tr("No room for another choice: %1").arg(QString::fromStdString(describe(added.error()))));
+    Q_EMIT refused(tr("No room for another choice: %1").arg(words::inWords(added.error())));
     return;
   }
   abandonTyping(this);
@@ -166,7 +167,7 @@ void ChoicesCard::take() {
   const QString name = choiceName(into, *found);
   const auto taken = plan::takeInto(before, ids, into);
   if (!taken) {
-    Q_EMIT refused(tr("%1 has no room for that: %2").arg(name, QString::fromStdString(describe(taken.error()))));
+    Q_EMIT refused(tr("%1 has no room for that: %2").arg(name, words::inWords(taken.error())));
     return;
   }
   const plan::Plan after = plan::applied(before, *taken);

@@ -11,7 +11,10 @@ using store::ClientFile;
 using store::ClientTest;
 using store::TestKind;
 
-QString say(const char* text) { return QCoreApplication::translate("consultation", text); }
+struct Words {
+  Q_DECLARE_TR_FUNCTIONS(consultation)
+};
+
 QString dateText(const QDate& date) { return date.toString(Qt::ISODate); }
 
 // The one that counts: of each kind the last that was made.
@@ -31,19 +34,19 @@ void askTests(const ClientFile& file, const store::ClientPolicy& policy, const Q
     const ClientTest* last = lastOf(file, kind.value);
     const QDate due = last ? store::dueOn(*last, policy) : QDate();
     if (due.isValid() && due <= today)
-      lines.push_back({Asks::Test, say("%1: %2.").arg(testName(kind.value), dueText(*last, policy, today))});
+      lines.push_back({Asks::Test, Words::tr("%1: %2.").arg(testName(kind.value), dueText(*last, policy, today))});
     for (const ClientTest& test : file.tests)
       if (test.kind == kind.value && test.date.empty())
-        lines.push_back({Asks::Test, say("%1: %2.").arg(testName(kind.value), dueText(test, policy, today))});
+        lines.push_back({Asks::Test, Words::tr("%1: %2.").arg(testName(kind.value), dueText(test, policy, today))});
   }
   const store::HairHistory& h = file.history;
   const bool doubtful = h.henna == Answer::Yes || h.metallic == Answer::Yes || h.boxColour == Answer::Yes;
   if (doubtful && !has(file, TestKind::Metal))
-    lines.push_back({Asks::Test, say("Henna, metallic or box colour was said: no metal test is written down.")});
+    lines.push_back({Asks::Test, Words::tr("Henna, metallic or box colour was said: no metal test is written down.")});
   if (!has(file, TestKind::Strand))
-    lines.push_back({Asks::Test, say("No test strand is written down: it shows how far this hair lightens.")});
+    lines.push_back({Asks::Test, Words::tr("No test strand is written down: it shows how far this hair lightens.")});
   if (!has(file, TestKind::Skin))
-    lines.push_back({Asks::Test, say("No skin test is written down: label, local rules and insurer say when one is due.")});
+    lines.push_back({Asks::Test, Words::tr("No skin test is written down: label, local rules and insurer say when one is due.")});
 }
 
 }  // namespace
@@ -52,55 +55,55 @@ std::vector<AskLine> asksOf(const ClientFile& file, const store::ClientPolicy& p
   std::vector<AskLine> lines;
   const store::Health& health = file.health;
   if (health.ageReached == Answer::No)
-    lines.push_back({Asks::Refer, say("Not of the age that label, local rules or insurer ask for: they come first, for tests too.")});
+    lines.push_back({Asks::Refer, Words::tr("Not of the age that label, local rules or insurer ask for: they come first, for tests too.")});
   if (health.reacted == Answer::Yes)
-    lines.push_back({Asks::Refer, say("Has reacted before: to a doctor first; label and insurer say what may follow.")});
+    lines.push_back({Asks::Refer, Words::tr("Has reacted before: to a doctor first; label and insurer say what may follow.")});
   if (health.scalp == store::ScalpFound::Something)
-    lines.push_back({Asks::Refer, say("Something was found on the scalp: what it is, is not for the colourist to say.")});
+    lines.push_back({Asks::Refer, Words::tr("Something was found on the scalp: what it is, is not for the colourist to say.")});
   askTests(file, policy, today, lines);
   if (health.ageReached == Answer::NotAsked)
-    lines.push_back({Asks::Check, say("The age was not asked; label, local rules and insurer set the lowest one.")});
+    lines.push_back({Asks::Check, Words::tr("The age was not asked; label, local rules and insurer set the lowest one.")});
   if (health.reacted == Answer::NotAsked)
-    lines.push_back({Asks::Check, say("Past reactions were not asked: to colour, to lightener, to a black tattoo.")});
+    lines.push_back({Asks::Check, Words::tr("Past reactions were not asked: to colour, to lightener, to a black tattoo.")});
   if (health.scalp == store::ScalpFound::NotLooked)
-    lines.push_back({Asks::Check, say("The scalp was not looked at: broken, sore or irritated skin is referred.")});
+    lines.push_back({Asks::Check, Words::tr("The scalp was not looked at: broken, sore or irritated skin is referred.")});
   const store::HairHistory& h = file.history;
   if (h.dye == Answer::NotAsked || h.henna == Answer::NotAsked || h.metallic == Answer::NotAsked || h.boxColour == Answer::NotAsked)
-    lines.push_back({Asks::Check, say("Not all of the hair's history was asked: dye, henna, metallic colour, box colour.")});
+    lines.push_back({Asks::Check, Words::tr("Not all of the hair's history was asked: dye, henna, metallic colour, box colour.")});
   return lines;
 }
 
 QString askText(const AskLine& line) {
   switch (line.asks) {
-    case Asks::Check: return say("Check: %1").arg(line.text);
-    case Asks::Test: return say("Test: %1").arg(line.text);
-    case Asks::Refer: return say("Refer: %1").arg(line.text);
+    case Asks::Check: return Words::tr("Check: %1").arg(line.text);
+    case Asks::Test: return Words::tr("Test: %1").arg(line.text);
+    case Asks::Refer: return Words::tr("Refer: %1").arg(line.text);
   }
   return {};
 }
 
 QString firstQuestions() {
-  return say("Ask first, whether or not it is written down: the age that label, rules and insurer ask for; past reactions, also to a "
+  return Words::tr("Ask first, whether or not it is written down: the age that label, rules and insurer ask for; past reactions, also to a "
              "black tattoo; the scalp's condition; which tests are due. When in doubt, refer.");
 }
 
 QString testName(TestKind kind) {
   switch (kind) {
-    case TestKind::Skin: return say("Skin test");
-    case TestKind::Strand: return say("Test strand");
-    case TestKind::Elasticity: return say("Elasticity");
-    case TestKind::Porosity: return say("Porosity");
-    case TestKind::Metal: return say("Metal test");
-    case TestKind::Other: return say("Another test");
+    case TestKind::Skin: return Words::tr("Skin test");
+    case TestKind::Strand: return Words::tr("Test strand");
+    case TestKind::Elasticity: return Words::tr("Elasticity");
+    case TestKind::Porosity: return Words::tr("Porosity");
+    case TestKind::Metal: return Words::tr("Metal test");
+    case TestKind::Other: return Words::tr("Another test");
   }
   return {};
 }
 
 QString dueText(const ClientTest& test, const store::ClientPolicy& policy, const QDate& today) {
   const QDate due = store::dueOn(test, policy);
-  if (!due.isValid()) return test.date.empty() ? say("not made yet") : say("no due date typed, and no policy of yours");
-  if (due == today) return say("due today");
-  return (due < today ? say("overdue since %1") : test.date.empty() ? say("not made yet, due %1") : say("next due %1")).arg(dateText(due));
+  if (!due.isValid()) return test.date.empty() ? Words::tr("not made yet") : Words::tr("no due date typed, and no policy of yours");
+  if (due == today) return Words::tr("due today");
+  return (due < today ? Words::tr("overdue since %1") : test.date.empty() ? Words::tr("not made yet, due %1") : Words::tr("next due %1")).arg(dateText(due));
 }
 
 }  // namespace combdraft::cards

@@ -6,6 +6,7 @@
 #include "app/cards/head_edits.h"
 #include "app/cards/provenance.h"
 #include "app/controls/units.h"
+#include "app/words/engine_words.h"
 #include "engine/plan/edits.h"
 
 namespace combdraft::cards {
@@ -73,7 +74,7 @@ void HeadCard::addNumber(QVBoxLayout* column, const HeadNumber& row) {
       plan::Head next = controller_.document().head();
       row.set(next, value);
       const Result<head::FittedHead> fitted = head::fitHead(next.measures);
-      return fitted ? QString() : QString::fromStdString(describe(fitted.error()));
+      return fitted ? QString() : words::inWords(fitted.error());
     });
   connect(field, &controls::NumberField::edited, this, [this, &row](const Typed& value, bool stepping) {
     if (!stepping || stepped_ != &row) stepping_ = document::Gesture::begin();
@@ -135,7 +136,7 @@ void HeadCard::change(const QString& what, const std::function<void(plan::Head&)
   const Result<head::FittedHead> fitted = head::fitHead(next.head().measures);
   if (!fitted) {  // another size, and the typed measures do not go with it
     fill();
-    return showLines(notes_, {QString::fromStdString(describe(fitted.error()))});
+    return showLines(notes_, {words::inWords(fitted.error())});
   }
   controller_.edit(next, tr("Change %1").arg(what), gesture);
 }
@@ -172,7 +173,7 @@ void HeadCard::fillMeasures(const plan::Head& head) {
     const QString unit = controls::unitWord(controls::Units::current().length());
     for (const head::MeasureNote& note : fitted->notes)
       notes << tr("%1: %2 %5 is outside what nine of ten heads have (%3 to %4). Check the tape.")
-                   .arg(QString::fromStdString(note.name), shown(note.value_mm), shown(note.low_mm), shown(note.high_mm), unit);
+                   .arg(words::inWords(note.name), shown(note.value_mm), shown(note.low_mm), shown(note.high_mm), unit);
     if (fitted->contradictory)
       notes << tr("These measures do not fit one head: check the tape round the head, its length and its breadth.");
   }

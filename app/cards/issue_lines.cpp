@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <set>
 
+#include "app/words/engine_words.h"
+
 namespace combdraft::cards {
 namespace {
 
@@ -30,7 +32,7 @@ plan::Plan onlyPieces(plan::Plan plan, const std::set<plan::ItemId>& ids) {
 }  // namespace
 
 QString issueLine(const plan::Issue& issue) {
-  QString line = QString::fromStdString(plan::sentenceOf(issue));
+  QString line = words::inWords(plan::sentenceOf(issue));
   if (line.isEmpty()) return line;
   line[0] = line[0].toUpper();
   return line.endsWith(u'.') ? line : line + u'.';

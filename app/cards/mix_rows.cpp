@@ -6,6 +6,8 @@
 #include <QVBoxLayout>
 
 #include "app/cards/card_parts.h"
+#include "app/paint/figure.h"
+#include "app/words/engine_words.h"
 #include "engine/base/number_text.h"
 #include "engine/plan/field_info.h"
 #include "engine/work/strength.h"
@@ -13,11 +15,14 @@
 namespace combdraft::cards {
 namespace {
 
-QString number(double value, int decimals) { return QString::fromStdString(numberText(value, decimals)); }
-QString say(const char* text) { return QCoreApplication::translate("MixRows", text); }
+QString number(double value, int decimals) { return paint::figure(numberText(value, decimals)); }
+
+struct Words {
+  Q_DECLARE_TR_FUNCTIONS(MixRows)
+};
 
 QString euCaution() {
-  return say("Outside the EU limit of 12 % (40 volumes). Your maker or your place may set less; below the limit is no sign that it suits this hair.");
+  return Words::tr("Outside the EU limit of 12 % (40 volumes). Your maker or your place may set less; below the limit is no sign that it suits this hair.");
 }
 
 }  // namespace
@@ -28,19 +33,19 @@ QString strengthText(double typed, plan::StrengthUnit unit) {
   const auto label = work::nominalLabel(*strength);
   const QString moles = number(strength->molPerLitre(), 3);
   if (unit == plan::StrengthUnit::Percent)
-    return label ? say("%1 % is %2 volumes exactly (label: %3 volumes), %4 mol/l.")
+    return label ? Words::tr("%1 % is %2 volumes exactly (label: %3 volumes), %4 mol/l.")
                        .arg(number(typed, 2), number(strength->volumes(), 2), QString::number(label->volumes), moles)
-                 : say("%1 % is %2 volumes exactly, %3 mol/l.").arg(number(typed, 2), number(strength->volumes(), 2), moles);
-  return label ? say("%1 volumes are %2 % exactly (label: %3 %), %4 mol/l.")
+                 : Words::tr("%1 % is %2 volumes exactly, %3 mol/l.").arg(number(typed, 2), number(strength->volumes(), 2), moles);
+  return label ? Words::tr("%1 volumes are %2 % exactly (label: %3 %), %4 mol/l.")
                      .arg(number(typed, 1), number(strength->percent, 2), number(label->percent, 1), moles)
-               : say("%1 volumes are %2 % exactly, %3 mol/l.").arg(number(typed, 1), number(strength->percent, 2), moles);
+               : Words::tr("%1 volumes are %2 % exactly, %3 mol/l.").arg(number(typed, 1), number(strength->percent, 2), moles);
 }
 
 QString strengthCaution(double typed, plan::StrengthUnit unit) {
   const auto strength = work::strengthOf(typed, unit);
   if (!strength)
-    return say("No developer has this strength: found %1, allowed is %2. Look at the label again.")
-        .arg(QString::fromStdString(strength.error().args[0]), QString::fromStdString(strength.error().args[1]));
+    return Words::tr("No developer has this strength: found %1, allowed is %2. Look at the label again.")
+        .arg(words::inWords(strength.error().args[0]), words::inWords(strength.error().args[1]));
   return strength->isOverEuLimit() ? euCaution() : QString();
 }
 

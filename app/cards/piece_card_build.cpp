@@ -233,9 +233,9 @@ void PieceCard::connectStrand() {
   });
   const auto nameOf = [this](StrandHandle handle) {
     static constexpr const char* kNames[] = {
-        QT_TRANSLATE_NOOP("PieceCard", "start"), QT_TRANSLATE_NOOP("PieceCard", "blend length"),
-        QT_TRANSLATE_NOOP("PieceCard", "backcomb depth"), QT_TRANSLATE_NOOP("PieceCard", "handover"),
-        QT_TRANSLATE_NOOP("PieceCard", "stop")};
+        QT_TRANSLATE_NOOP("combdraft::cards::PieceCard", "start"), QT_TRANSLATE_NOOP("combdraft::cards::PieceCard", "blend length"),
+        QT_TRANSLATE_NOOP("combdraft::cards::PieceCard", "backcomb depth"), QT_TRANSLATE_NOOP("combdraft::cards::PieceCard", "handover"),
+        QT_TRANSLATE_NOOP("combdraft::cards::PieceCard", "stop")};
     return tr("Change %1 of %2").arg(tr(kNames[static_cast<int>(handle)]),
                                      piecesName(controller_.document(), selected()));
   };

@@ -7,7 +7,9 @@
 namespace combdraft::cards {
 namespace {
 
-QString tr(const char* text) { return QCoreApplication::translate("Provenance", text); }
+struct Words {
+  Q_DECLARE_TR_FUNCTIONS(Provenance)
+};
 
 // Defaults that are not our own assumption. Those of the fields follow
 // engine/plan/plan.h; measures follow engine/head/measures.h.
@@ -33,14 +35,14 @@ QString provenance(const char* field, const std::optional<double>& value) {
   const std::string_view name(field);
   if (!value) {
     for (const Source& row : kFollows)
-      if (name == row.field) return tr(row.source);
-    return tr("Not typed.");
+      if (name == row.field) return Words::tr(row.source);
+    return Words::tr("Not typed.");
   }
   const plan::FieldInfo& info = plan::fieldInfo(name);
-  if (!info.standard || *info.standard != *value) return tr("Typed by you.");
+  if (!info.standard || *info.standard != *value) return Words::tr("Typed by you.");
   for (const Source& row : kSources)
-    if (name == row.field) return tr("Our default: %1.").arg(tr(row.source));
-  return tr("Our default: own assumption.");
+    if (name == row.field) return Words::tr("Our default: %1.").arg(Words::tr(row.source));
+  return Words::tr("Our default: own assumption.");
 }
 
 }  // namespace combdraft::cards

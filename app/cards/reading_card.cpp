@@ -11,6 +11,7 @@
 #include "app/controls/theme.h"
 #include "app/paint/assumption_words.h"
 #include "app/paint/reading_words.h"
+#include "app/words/engine_words.h"
 #include "engine/plan/plan_words.h"
 
 namespace combdraft::cards {
@@ -25,7 +26,7 @@ ReadingCard::ReadingCard(QWidget* parent) : QWidget(parent) {
   QStringList names{tr("whole head")};
   for (int i = 0; i < look::kRegions; ++i) {
     const std::string_view word = look::regionWord(static_cast<look::Region>(i));
-    names << QString::fromUtf8(word.data(), static_cast<qsizetype>(word.size()));
+    names << words::inWords(word);
   }
   which_ = addChoice(column, tr("How it came about, for"), names);
   which_->setCurrentIndex(0);
@@ -190,7 +191,7 @@ void ReadingCard::show(const look::Reading& reading, const look::RegionReading* 
   swatch_->setPixmap(colour);
   level_->setText(paint::levelText(reading));
   QStringList tone;
-  if (region && !region->warmth.empty()) tone << QString::fromStdString(region->warmth);
+  if (region && !region->warmth.empty()) tone << words::inWords(region->warmth);
   if (region ? region->grey_mix : readings_->grey_mix) tone << tr("pale pieces over brown, reads grey");
   warmth_->setText(tone.join(QStringLiteral(", ")));
   warmth_->setVisible(!warmth_->text().isEmpty());

@@ -26,12 +26,12 @@ struct RampRow {
   plan::Ramp plan::Layout::*ramp;
 };
 constexpr RampRow kRamps[] = {
-    {QT_TRANSLATE_NOOP("SectionCard", "Thickness"), "layout.thicknessFrom_mm", "layout.thicknessTo_mm", "mm", 1, &plan::Layout::thickness_mm},
-    {QT_TRANSLATE_NOOP("SectionCard", "Left out between"), "layout.leftOutFrom_mm", "layout.leftOutTo_mm", "mm", 1, &plan::Layout::leftOut_mm},
-    {QT_TRANSLATE_NOOP("SectionCard", "Starts at, off the scalp"), "layout.startFrom_mm", "layout.startTo_mm", "mm", 1, &plan::Layout::start_mm},
-    {QT_TRANSLATE_NOOP("SectionCard", "Backcomb depth"), "layout.backcombFrom_mm", "layout.backcombTo_mm", "mm", 1, &plan::Layout::backcomb_mm},
-    {QT_TRANSLATE_NOOP("SectionCard", "How much is pushed back"), "layout.pushedFrom_frac", "layout.pushedTo_frac", "%", 100, &plan::Layout::pushed_frac},
-    {QT_TRANSLATE_NOOP("SectionCard", "Taken within the teeth"), "layout.takenFrom_frac", "layout.takenTo_frac", "%", 100, &plan::Layout::taken_frac},
+    {QT_TRANSLATE_NOOP("combdraft::cards::SectionCard", "Thickness"), "layout.thicknessFrom_mm", "layout.thicknessTo_mm", "mm", 1, &plan::Layout::thickness_mm},
+    {QT_TRANSLATE_NOOP("combdraft::cards::SectionCard", "Left out between"), "layout.leftOutFrom_mm", "layout.leftOutTo_mm", "mm", 1, &plan::Layout::leftOut_mm},
+    {QT_TRANSLATE_NOOP("combdraft::cards::SectionCard", "Starts at, off the scalp"), "layout.startFrom_mm", "layout.startTo_mm", "mm", 1, &plan::Layout::start_mm},
+    {QT_TRANSLATE_NOOP("combdraft::cards::SectionCard", "Backcomb depth"), "layout.backcombFrom_mm", "layout.backcombTo_mm", "mm", 1, &plan::Layout::backcomb_mm},
+    {QT_TRANSLATE_NOOP("combdraft::cards::SectionCard", "How much is pushed back"), "layout.pushedFrom_frac", "layout.pushedTo_frac", "%", 100, &plan::Layout::pushed_frac},
+    {QT_TRANSLATE_NOOP("combdraft::cards::SectionCard", "Taken within the teeth"), "layout.takenFrom_frac", "layout.takenTo_frac", "%", 100, &plan::Layout::taken_frac},
 };
 
 }  // namespace

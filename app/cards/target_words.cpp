@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "app/controls/number_input.h"
+#include "app/words/engine_words.h"
 
 namespace combdraft::cards {
 
@@ -12,7 +13,7 @@ using controls::shownNumber;
 
 QString regionTitle(std::string_view region) {
   if (region == "whole") return QObject::tr("Whole head");
-  QString title = QString::fromUtf8(region.data(), static_cast<qsizetype>(region.size()));
+  QString title = words::inWords(region);
   title[0] = title[0].toUpper();
   return title;
 }

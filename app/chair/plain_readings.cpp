@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "app/controls/number_input.h"
+#include "app/paint/figure.h"
 #include "engine/base/number_text.h"
 #include "engine/colour/levels.h"
 
@@ -18,12 +19,15 @@ constexpr double kShown = 0.05;  // of a level: what one decimal shows
 constexpr double kDark_share = 0.2, kOfWhole = 0.6;
 constexpr std::size_t kMostPlaces = 2;
 
-QString say(const char* text) { return QCoreApplication::translate("Chair", text); }
-QString number(double value) { return QString::fromStdString(numberText(value, 1)); }
+struct Words {
+  Q_DECLARE_TR_FUNCTIONS(Chair)
+};
+
+QString number(double value) { return paint::figure(numberText(value, 1)); }
 QString weeks(double value) { return controls::shownNumber(std::round(value), 0); }
 
 QString fromTo(double low, double high) {
-  return high - low < 2 * kShown ? say("about %1").arg(number((low + high) / 2)) : say("%1 to %2").arg(number(low), number(high));
+  return high - low < 2 * kShown ? Words::tr("about %1").arg(number((low + high) / 2)) : Words::tr("%1 to %2").arg(number(low), number(high));
 }
 
 // L* between two levels of hair as steps of one level, about the look's own lightness.
@@ -40,17 +44,17 @@ bool hasTwoLevels(const look::Contrast& contrast) {
 QString placeOf(look::Region region) {
   using look::Region;
   switch (region) {
-    case Region::FrontTop: return say("at the front");
-    case Region::Top: return say("on top");
-    case Region::Crown: return say("at the crown");
+    case Region::FrontTop: return Words::tr("at the front");
+    case Region::Top: return Words::tr("on top");
+    case Region::Crown: return Words::tr("at the crown");
     case Region::FaceFrameLeft:
-    case Region::FaceFrameRight: return say("round the face");
+    case Region::FaceFrameRight: return Words::tr("round the face");
     case Region::SideLeft:
-    case Region::SideRight: return say("at the sides");
-    case Region::Nape: return say("at the nape");
-    case Region::BackUpper: return say("at the upper back");
-    case Region::BackMiddle: return say("at the middle of the back");
-    case Region::BackEnds: return say("at the ends");
+    case Region::SideRight: return Words::tr("at the sides");
+    case Region::Nape: return Words::tr("at the nape");
+    case Region::BackUpper: return Words::tr("at the upper back");
+    case Region::BackMiddle: return Words::tr("at the middle of the back");
+    case Region::BackEnds: return Words::tr("at the ends");
   }
   return {};
 }
@@ -58,7 +62,7 @@ QString placeOf(look::Region region) {
 }  // namespace
 
 QString promiseLine() {
-  return say("A picture of the plan, not a promise; a test strand shows how far your hair lightens.");
+  return Words::tr("A picture of the plan, not a promise; a test strand shows how far your hair lightens.");
 }
 
 QString levelWord(double level) {
@@ -69,7 +73,7 @@ QString levelWord(double level) {
       QT_TRANSLATE_NOOP("Chair", "blond"),           QT_TRANSLATE_NOOP("Chair", "light blond"),
       QT_TRANSLATE_NOOP("Chair", "very light blond"), QT_TRANSLATE_NOOP("Chair", "lightest blond")};
   const auto index = static_cast<std::size_t>(std::clamp(std::lround(level), 1L, 10L) - 1);
-  return say(kWords[index]);
+  return Words::tr(kWords[index]);
 }
 
 std::optional<LevelSpan> levelSpan(const LookSpan& span) {
@@ -84,30 +88,30 @@ std::optional<LevelSpan> levelSpan(const LookSpan& span) {
 }
 
 PlainReading howLight(const LookSpan& span, const look::Readings* today) {
-  PlainReading plain{say("How light"), {}, say("Being worked out.")};
+  PlainReading plain{Words::tr("How light"), {}, Words::tr("Being worked out.")};
   const auto levels = levelSpan(span);
   if (!levels) return plain;
   plain.value = fromTo(levels->low, levels->high);
   const QString low = levelWord(levels->low), high = levelWord(levels->high);
-  const QString words = low == high ? low : say("%1 to %2").arg(low, high);
-  plain.sentence = today ? say("Looks like %1 as a whole; today it is %2 (%3). 1 is black, 10 lightest blond.")
+  const QString words = low == high ? low : Words::tr("%1 to %2").arg(low, high);
+  plain.sentence = today ? Words::tr("Looks like %1 as a whole; today it is %2 (%3). 1 is black, 10 lightest blond.")
                                .arg(words, levelWord(today->whole.level), number(today->whole.level))
-                         : say("Looks like %1 as a whole. 1 is black, 10 lightest blond.").arg(words);
+                         : Words::tr("Looks like %1 as a whole. 1 is black, 10 lightest blond.").arg(words);
   return plain;
 }
 
 PlainReading howMuchDifference(const LookSpan& span) {
-  PlainReading plain{say("How much difference"), {}, say("Being worked out.")};
+  PlainReading plain{Words::tr("How much difference"), {}, Words::tr("Being worked out.")};
   if (!span.planned) return plain;
   const look::Contrast& contrast = span.planned->contrast;
   if (contrast.verdict == look::ContrastVerdict::TooLittleHair) {
-    plain.value = say("not seen");
-    plain.sentence = say("Too little hair is seen this way to compare light and dark.");
+    plain.value = Words::tr("not seen");
+    plain.sentence = Words::tr("Too little hair is seen this way to compare light and dark.");
     return plain;
   }
   if (!hasTwoLevels(contrast)) {
-    plain.value = say("almost none");
-    plain.sentence = say("Light and dark strands run together and look like one colour.");
+    plain.value = Words::tr("almost none");
+    plain.sentence = Words::tr("Light and dark strands run together and look like one colour.");
     return plain;
   }
   double low = steps(*span.planned), high = low;
@@ -116,28 +120,28 @@ PlainReading howMuchDifference(const LookSpan& span) {
       low = std::min(low, steps(**one));
       high = std::max(high, steps(**one));
     }
-  plain.value = say("%1 steps").arg(fromTo(low, high));
+  plain.value = Words::tr("%1 steps").arg(fromTo(low, high));
   plain.sentence = contrast.verdict == look::ContrastVerdict::TwoClearLevels
-                       ? say("Light and dark stand clearly apart. A step is one number of that scale.")
-                       : say("Light and dark run softly into each other. A step is one number of that scale.");
+                       ? Words::tr("Light and dark stand clearly apart. A step is one number of that scale.")
+                       : Words::tr("Light and dark run softly into each other. A step is one number of that scale.");
   return plain;
 }
 
 PlainReading weeksUntilRegrowth(const std::optional<look::Regrowth>& regrowth) {
-  PlainReading plain{say("Weeks until the regrowth shows"), {}, say("Being worked out; it takes a little longer.")};
+  PlainReading plain{Words::tr("Weeks until the regrowth shows"), {}, Words::tr("Being worked out; it takes a little longer.")};
   if (!regrowth) return plain;
   const QString most = controls::shownNumber(look::Regrowth::kWeeks, 0);
   if (!regrowth->week && !regrowth->earliest) {
-    plain.value = say("more than %1 weeks").arg(most);
-    plain.sentence = say("New growth hardly shows at the parting within half a year.");
+    plain.value = Words::tr("more than %1 weeks").arg(most);
+    plain.sentence = Words::tr("New growth hardly shows at the parting within half a year.");
     return plain;
   }
   const double from = regrowth->earliest.value_or(*regrowth->week);
   plain.value = regrowth->latest ? (weeks(from) == weeks(*regrowth->latest)
-                                        ? say("about %1 weeks").arg(weeks(from))
-                                        : say("%1 to %2 weeks").arg(weeks(from), weeks(*regrowth->latest)))
-                                 : say("%1 to more than %2 weeks").arg(weeks(from), most);
-  plain.sentence = say("Until new growth begins to show at the parting, with the hair worn down.");
+                                        ? Words::tr("about %1 weeks").arg(weeks(from))
+                                        : Words::tr("%1 to %2 weeks").arg(weeks(from), weeks(*regrowth->latest)))
+                                 : Words::tr("%1 to more than %2 weeks").arg(weeks(from), most);
+  plain.sentence = Words::tr("Until new growth begins to show at the parting, with the hair worn down.");
   return plain;
 }
 
@@ -152,9 +156,9 @@ QString whatStaysDark(const look::Readings* planned) {
   for (const look::RegionReading* region : found)
     if (const QString place = placeOf(region->region); static_cast<std::size_t>(places.size()) < kMostPlaces && !places.contains(place)) places << place;
   const QString share = controls::shownNumber(std::round(100 * dark / 5) * 5, 0);
-  if (places.isEmpty()) return say("About %1 % of the hair that is seen stays as it is, spread through the light.").arg(share);
-  return places.size() == 1 ? say("About %1 % of the hair that is seen stays as it is; the least light lies %2.").arg(share, places[0])
-                            : say("About %1 % of the hair that is seen stays as it is; the least light lies %2 and %3.").arg(share, places[0], places[1]);
+  if (places.isEmpty()) return Words::tr("About %1 % of the hair that is seen stays as it is, spread through the light.").arg(share);
+  return places.size() == 1 ? Words::tr("About %1 % of the hair that is seen stays as it is; the least light lies %2.").arg(share, places[0])
+                            : Words::tr("About %1 % of the hair that is seen stays as it is; the least light lies %2 and %3.").arg(share, places[0], places[1]);
 }
 
 }  // namespace combdraft::chair

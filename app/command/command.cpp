@@ -1,6 +1,7 @@
 #include "app/command/command.h"
 
 #include <CLI/CLI.hpp>
+#include <QLocale>
 #include <algorithm>
 #include <iostream>
 #include <new>
@@ -230,6 +231,7 @@ bool isCommand(int argc, char** argv) {
 }
 
 int runCommand(int argc, char** argv) {
+  QLocale::setDefault(QLocale::c());  // words, numbers and pictures do not depend on the system's language
   try {
     return parseAndRun(argc, argv);
   } catch (const std::bad_alloc&) {

@@ -71,7 +71,9 @@ Outcome drawOne(const std::string& file, const DrawCommand& command) {
   for (const std::vector<head::ViewName>& views : pages) {
     const paint::PageRequest request{views, command.layer, command.ground,
                                      captionOf(*plan, *settings, command.layer)};
-    std::string out = filledIn(command.out, "{plan}", std::filesystem::path(file).stem().string());
+    std::filesystem::path name = std::filesystem::path(file).stem();
+    if (name.extension() == ".combdraft") name = name.stem();  // the ending of our own is .combdraft.json
+    std::string out = filledIn(command.out, "{plan}", name.string());
     out = filledIn(out, "{view}", std::string(head::viewWord(views.front())));
     const paint::Page page = paint::sheetPage(scene, look ? &*look : nullptr, request);
     const Result<void> written = paint::writePage(page, QString::fromStdString(out), size);

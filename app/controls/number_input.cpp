@@ -1,5 +1,6 @@
 #include "app/controls/number_input.h"
 
+#include <QLocale>
 #include <cmath>
 
 #include "engine/base/number_text.h"
@@ -139,7 +140,8 @@ QString shownNumber(double value, int decimals) {
     while (text.endsWith(u'0')) text.chop(1);
     if (text.endsWith(u'.')) text.chop(1);
   }
-  return text == QLatin1String("-0") ? QStringLiteral("0") : text;
+  if (text == QLatin1String("-0")) return QStringLiteral("0");
+  return text.replace(u'.', QLocale().decimalPoint());
 }
 
 }  // namespace combdraft::controls

@@ -15,6 +15,7 @@
 #include "app/desk/compare_picture.h"
 #include "app/desk/readings_strip.h"
 #include "app/paint/reading_words.h"
+#include "app/words/engine_words.h"
 #include "engine/plan/choice_edits.h"
 #include "engine/plan/plan_words.h"
 
@@ -38,7 +39,7 @@ const look::Contrast& contrastAt(const look::Readings& readings, int row) {
 
 QString verdictText(const look::Contrast& contrast) {
   const std::string_view word = look::verdictWord(contrast.verdict);
-  return QString::fromUtf8(word.data(), static_cast<qsizetype>(word.size()));
+  return words::inWords(word);
 }
 
 }  // namespace

@@ -3,6 +3,7 @@
 #include <QFileInfo>
 #include <QString>
 
+#include "app/words/engine_words.h"
 #include "engine/base/result.h"
 
 namespace combdraft::desk {
@@ -11,7 +12,7 @@ namespace combdraft::desk {
 /// looks at the screen too. The command line says the whole path.
 inline QString errorText(Error error) {
   error.file = QFileInfo(QString::fromStdString(error.file)).fileName().toStdString();
-  return QString::fromStdString(describe(error));
+  return words::inWords(error);
 }
 
 }  // namespace combdraft::desk

@@ -18,6 +18,7 @@
 #include "app/paint/diagram.h"
 #include "app/paint/marks.h"
 #include "app/sheet/screen_palette.h"
+#include "app/words/engine_words.h"
 #include "engine/base/assumptions.h"
 
 namespace combdraft::desk {
@@ -50,9 +51,9 @@ QString lineText(const plan::Plan& plan, const advise::Finding& finding) {
   const double value = Assumptions(plan.info().assumptions)[found->name];
   const bool own = plan.info().assumptions.contains(std::string(found->name));
   return FindingDetail::tr("The limit is %1 %2 (%3). %4")
-      .arg(controls::shownNumber(value, value < 1 ? 2 : 1), QString::fromUtf8(found->unit.data(), static_cast<qsizetype>(found->unit.size())).replace(QStringLiteral("cm2"), QStringLiteral("cm²")),
-           own ? FindingDetail::tr("changed by you") : QString::fromUtf8(provenanceWord(found->from).data()),
-           QString::fromUtf8(found->what.data(), static_cast<qsizetype>(found->what.size())));
+      .arg(controls::shownNumber(value, value < 1 ? 2 : 1), words::inWords(found->unit).replace(QStringLiteral("cm2"), QStringLiteral("cm²")),
+           own ? FindingDetail::tr("changed by you") : words::inWords(provenanceWord(found->from)),
+           words::inWords(found->what));
 }
 
 /// "Between 38 and 90 cm² right there ...; it depends most on ...". Empty where
@@ -146,12 +147,12 @@ void FindingDetail::build() {
   picture->setAccessibleName(tr("Picture of where it is"));
   top->addWidget(picture, 0, Qt::AlignTop);
   auto* words = new QVBoxLayout;
-  words->addWidget(wrapped(capital(QString::fromStdString(advise::sentenceOf(finding))), content_));
+  words->addWidget(wrapped(capital(words::inWords(advise::sentenceOf(finding))), content_));
   if (const QString range = rangeText(advice_->advice, finding); !range.isEmpty()) words->addWidget(wrapped(range, content_));
   words->addWidget(wrapped(lineText(controller_.document(), finding), content_, true));
   auto* buttons = new QHBoxLayout;
   auto* wear = new QPushButton(tr("Show it"), content_);
-  wear->setToolTip(tr("Wear the hair the way that shows it: %1").arg(QString::fromStdString(advise::wornPhrase(finding.worn))));
+  wear->setToolTip(tr("Wear the hair the way that shows it: %1").arg(words::inWords(advise::wornPhrase(finding.worn))));
   connect(wear, &QPushButton::clicked, this, [this, worn = finding.worn, look = place.view(paint::HeadScene(controller_.document().head()))] {
     look::LookSettings settings = view_.lookSettings();
     settings.worn = worn;
@@ -173,7 +174,7 @@ void FindingDetail::build() {
 
   if (trying_) {
     const advise::Remedy& remedy = finding.remedies[*trying_];
-    column->addWidget(wrapped(tr("Trying: %1").arg(QString::fromStdString(advise::sentenceOf(remedy))), content_));
+    column->addWidget(wrapped(tr("Trying: %1").arg(words::inWords(advise::sentenceOf(remedy))), content_));
     auto* ends = new QHBoxLayout;
     keep_ = new QPushButton(tr("Keep it"), content_);
     keep_->setToolTip(tr("Make it part of the plan; undo takes it back"));
@@ -198,7 +199,7 @@ void FindingDetail::build() {
     for (std::size_t i = 0; i < finding.remedies.size(); ++i) {
       auto* row = new QHBoxLayout;
       auto* attempt = new QPushButton(tr("Try"), content_);
-      QString what = QString::fromStdString(advise::sentenceOf(finding.remedies[i]));
+      QString what = words::inWords(advise::sentenceOf(finding.remedies[i]));
       if (finding.pieces.size() > 1) what = piecesText(controller_.document(), finding.remedies[i].pieces) + what;
       attempt->setAccessibleName(tr("Try: %1").arg(what));
       attempt->setToolTip(tr("Shows the plan with this change; nothing is changed until you keep it"));
@@ -227,7 +228,7 @@ void FindingDetail::tryRemedy(std::size_t remedy) {
 }
 
 void FindingDetail::keep() {
-  const QString name = QString::fromStdString(advise::sentenceOf([this] {
+  const QString name = words::inWords(advise::sentenceOf([this] {
     advise::Remedy bare = advice_->advice.findings[*finding_].remedies[*trying_];
     bare.effect.reset();
     return bare;
@@ -286,7 +287,7 @@ void FindingDetail::setTriedAdvice(const live::AdviceResult& advice) {
   });
   triedFinding_ = still == advice.advice.findings.end()
                       ? tr("Not listed any more; look at the other readings below.")
-                      : tr("Still there: %1").arg(QString::fromStdString(advise::sentenceOf(*still)));
+                      : tr("Still there: %1").arg(words::inWords(advise::sentenceOf(*still)));
   const auto others = static_cast<qsizetype>(advice.advice.findings.size()) - static_cast<qsizetype>(advice_->advice.findings.size());
   const qsizetype expected = still == advice.advice.findings.end() ? -1 : 0;
   if (advice.advice.complete && others > expected) *triedFinding_ += u' ' + tr("New things that need a look: %1.").arg(others - expected);
@@ -323,7 +324,7 @@ void FindingDetail::showEffect() {
     };
     compare(tr("whole head"), before_->whole, after_->whole);
     for (std::size_t i = 0; i < std::min(before_->regions.size(), after_->regions.size()); ++i)
-      compare(QString::fromUtf8(look::regionWord(before_->regions[i].region).data()), before_->regions[i].whole, after_->regions[i].whole);
+      compare(words::inWords(look::regionWord(before_->regions[i].region)), before_->regions[i].whole, after_->regions[i].whole);
     std::stable_sort(changes.begin(), changes.end(), [](const Change& a, const Change& b) { return a.weight > b.weight; });
     if (changes.empty()) lines << tr("No region's reading changes by more than can be seen.");
     for (std::size_t i = 0; i < std::min(changes.size(), kMostChanges); ++i) lines << capital(changes[i].words);

@@ -10,6 +10,7 @@
 #include "app/desk/finding_detail.h"
 #include "app/desk/findings_list.h"
 #include "app/desk/opening_chart.h"
+#include "app/words/engine_words.h"
 #include "engine/base/assumptions.h"
 
 namespace combdraft::desk {
@@ -32,7 +33,7 @@ QString growthText(const advise::Advice& advice) {
   QStringList striped;
   for (const look::Stripes& s : advice.stripes)
     if (s.judged && s.at[2].seen)
-      striped << FindingsCard::tr("%1 (%2 mm)").arg(QString::fromUtf8(look::regionWord(s.region).data()), controls::shownNumber(s.at[2].width_mm, 0));
+      striped << FindingsCard::tr("%1 (%2 mm)").arg(words::inWords(look::regionWord(s.region)), controls::shownNumber(s.at[2].width_mm, 0));
   if (!striped.isEmpty()) lines << FindingsCard::tr("Ribbons are seen in the salon mirror at: %1").arg(striped.join(QStringLiteral(", ")));
   return lines.join(u'\n');
 }

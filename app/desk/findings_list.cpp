@@ -1,5 +1,6 @@
 #include "app/desk/findings_list.h"
 
+#include <QCoreApplication>
 #include <QLabel>
 #include <QListWidget>
 #include <QTimer>
@@ -7,30 +8,35 @@
 #include <algorithm>
 
 #include "app/cards/piece_edits.h"
+#include "app/words/engine_words.h"
 #include "engine/plan/placement_check.h"
 
 namespace combdraft::desk {
 namespace {
 
-constexpr std::size_t kNamed = 4;  // then "and 7 more"
+struct Words {
+  Q_DECLARE_TR_FUNCTIONS(FindingsList)
+};
+
+constexpr size_t kNamed = 4;  // then "and 7 more"
 
 QString nameOf(const plan::Plan& plan, const plan::ItemId& id) {
-  if (id == plan::kPlanId) return FindingsList::tr("plan");
-  if (id == plan::kHeadId) return FindingsList::tr("head");
-  if (id == plan::kHairId) return FindingsList::tr("hair");
+  if (id == plan::kPlanId) return Words::tr("plan");
+  if (id == plan::kHeadId) return Words::tr("head");
+  if (id == plan::kHairId) return Words::tr("hair");
   if (const auto* piece = plan.find<plan::Piece>(id)) return cards::pieceName(id, *piece);
   if (const auto* treatment = plan.find<plan::Treatment>(id))
-    return treatment->kind == plan::Treatment::Kind::Glaze ? FindingsList::tr("glaze") : FindingsList::tr("root shadow");
+    return treatment->kind == plan::Treatment::Kind::Glaze ? Words::tr("glaze") : Words::tr("root shadow");
   if (const auto* section = plan.find<plan::Section>(id); section && !section->label.empty())
-    return FindingsList::tr("section %1").arg(QString::fromStdString(section->label));
+    return Words::tr("section %1").arg(QString::fromStdString(section->label));
   return QString::fromStdString(id);
 }
 
 QString signOf(plan::Severity severity) {
   switch (severity) {
-    case plan::Severity::Error: return QStringLiteral("\u2715 ") + FindingsList::tr("Wrong");
-    case plan::Severity::Caution: return QStringLiteral("\u26A0 ") + FindingsList::tr("Check before work");
-    case plan::Severity::Note: return QStringLiteral("\u2139 ") + FindingsList::tr("Worth a look");
+    case plan::Severity::Error: return QStringLiteral("\u2715 ") + Words::tr("Wrong");
+    case plan::Severity::Caution: return QStringLiteral("\u26A0 ") + Words::tr("Check before work");
+    case plan::Severity::Note: return QStringLiteral("\u2139 ") + Words::tr("Worth a look");
   }
   return {};
 }
@@ -41,9 +47,9 @@ QString findingText(const plan::Plan& plan, const plan::Issue& issue) {
   QStringList names;
   for (std::size_t i = 0; i < std::min(issue.items.size(), kNamed); ++i) names << nameOf(plan, issue.items[i]);
   QString who = names.join(QStringLiteral(", "));
-  if (issue.items.size() > kNamed) who = FindingsList::tr("%1 and %2 more").arg(who).arg(issue.items.size() - kNamed);
+  if (issue.items.size() > kNamed) who = Words::tr("%1 and %2 more").arg(who).arg(issue.items.size() - kNamed);
   if (!who.isEmpty()) who[0] = who[0].toUpper();
-  const QString sentence = QString::fromStdString(plan::sentenceOf(issue));
+  const QString sentence = words::inWords(plan::sentenceOf(issue));
   return who.isEmpty() ? sentence : who + QStringLiteral(": ") + sentence;
 }
 
@@ -142,7 +148,7 @@ void FindingsList::fill() {
   };
   addIssues([](plan::Severity s) { return s != plan::Severity::Note; });
   for (std::size_t i = 0; i < findings(); ++i) {
-    QString text = QString::fromStdString(advise::sentenceOf(advice_->advice.findings[i]));
+    QString text = words::inWords(advise::sentenceOf(advice_->advice.findings[i]));
     if (!text.isEmpty()) text[0] = text[0].toUpper();
     add(QStringLiteral("\u25D0 ") + tr("The look"), text, {{}, i});
   }

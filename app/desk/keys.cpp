@@ -5,7 +5,9 @@
 namespace combdraft::desk {
 namespace {
 
-QString say(const char* text) { return QCoreApplication::translate("keys", text); }
+struct Words {
+  Q_DECLARE_TR_FUNCTIONS(keys)
+};
 
 bool clash(const QKeySequence& a, const QKeySequence& b) {
   return !a.isEmpty() && !b.isEmpty() &&
@@ -20,20 +22,20 @@ QString keyTrouble(const QKeySequence& keys) {
   const Qt::KeyboardModifiers held = first.keyboardModifiers();
   const bool withCtrl = held & (Qt::ControlModifier | Qt::MetaModifier);
   switch (first.key()) {
-    case Qt::Key_Escape: return say("Escape always drops what is under way. Choose another key.");
+    case Qt::Key_Escape: return Words::tr("Escape always drops what is under way. Choose another key.");
     case Qt::Key_Tab:
-    case Qt::Key_Backtab: return say("Tab walks from one thing to the next. Choose another key.");
+    case Qt::Key_Backtab: return Words::tr("Tab walks from one thing to the next. Choose another key.");
     case Qt::Key_Return:
     case Qt::Key_Enter:
     case Qt::Key_Space:
     case Qt::Key_Backspace:
-      if (!withCtrl) return say("This key is needed while drawing and in fields. Hold Ctrl with it, or choose another.");
+      if (!withCtrl) return Words::tr("This key is needed while drawing and in fields. Hold Ctrl with it, or choose another.");
       break;
     case Qt::Key_Left:
     case Qt::Key_Right:
     case Qt::Key_Up:
     case Qt::Key_Down:
-      if (!withCtrl) return say("The arrow keys move pieces. Hold Ctrl with them, or choose another key.");
+      if (!withCtrl) return Words::tr("The arrow keys move pieces. Hold Ctrl with them, or choose another key.");
       break;
     default: break;
   }
@@ -41,9 +43,9 @@ QString keyTrouble(const QKeySequence& keys) {
   const bool letter = first.key() >= Qt::Key_A && first.key() <= Qt::Key_Z;
   const bool prints = first.key() < Qt::Key_Escape && !letter;
   if (prints && !(held & (Qt::ControlModifier | Qt::MetaModifier | Qt::AltModifier)))
-    return say("A figure or sign alone is for typing. Hold Ctrl or Alt with it.");
+    return Words::tr("A figure or sign alone is for typing. Hold Ctrl or Alt with it.");
   if (held == Qt::AltModifier && first.key() >= Qt::Key_A && first.key() <= Qt::Key_Z)
-    return say("Alt with a letter opens a menu. Hold Ctrl with it, or choose another key.");
+    return Words::tr("Alt with a letter opens a menu. Hold Ctrl with it, or choose another key.");
   return {};
 }
 
@@ -62,7 +64,7 @@ std::map<QString, QKeySequence> changedKeys(const ActionRegistry& actions) {
 
 QStringList applyKeys(ActionRegistry& actions, const store::StoredKeys& stored) {
   QStringList ignored;
-  for (const QString& entry : stored.refused) ignored << say("“%1” is no key.").arg(entry);
+  for (const QString& entry : stored.refused) ignored << Words::tr("“%1” is no key.").arg(entry);
   std::vector<QString> given;
   for (const ActionSpec& spec : actions.specs()) {
     const auto found = stored.keys.find(spec.id);
@@ -78,14 +80,14 @@ QStringList applyKeys(ActionRegistry& actions, const store::StoredKeys& stored) 
     actions.setShortcut(spec.id, keys);
   }
   for (const auto& [id, keys] : stored.keys)
-    if (!actions.find(id)) ignored << say("No command is called “%1”.").arg(id);
+    if (!actions.find(id)) ignored << Words::tr("No command is called “%1”.").arg(id);
   // Two commands with one key would both be dead: the one that was given it
   // goes back to its own.
   for (const QString& id : given) {
     const QKeySequence keys = actions.action(id)->shortcut();
     const ActionSpec* holder = keyHolder(actions, keys, id);
     if (!holder) continue;
-    ignored << say("%1 belongs to “%2” and cannot be “%3” too.")
+    ignored << Words::tr("%1 belongs to “%2” and cannot be “%3” too.")
                    .arg(keys.toString(QKeySequence::NativeText), plainText(holder->text), plainText(actions.find(id)->text));
     const QKeySequence own = actions.find(id)->shortcut;
     actions.setShortcut(id, keyHolder(actions, own, id) ? QKeySequence() : own);

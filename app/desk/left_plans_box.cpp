@@ -13,6 +13,7 @@
 #include "app/desk/error_text.h"
 #include "app/desk/plan_drawing.h"
 #include "app/sheet/screen_palette.h"
+#include "app/store/plan_store.h"
 
 namespace combdraft::desk {
 namespace {
@@ -40,7 +41,7 @@ QLabel* heading(const QString& text, double size, QWidget* parent) {
 
 QString leftTitle(const store::LeftPlan& left) {
   if (!left.title.isEmpty()) return left.title;
-  if (!left.originalPath.isEmpty()) return QFileInfo(left.originalPath).completeBaseName();
+  if (!left.originalPath.isEmpty()) return store::nameOfFile(left.originalPath);
   return LeftPlansBox::tr("Untitled plan");
 }
 

@@ -68,7 +68,7 @@ void MainWindow::declareEditActions() {
                   controller_.edit(plan::applied(plan, twins), tr("Same on the other side"));
                 },
                 selected, {}, tr("Other side")});
-  actions_.add({QStringLiteral("piece.ownWay"), tr("On its &own"), tr("A twin keeps its place and stops following"),
+  actions_.add({QStringLiteral("piece.ownWay"), tr("On its o&wn"), tr("A twin keeps its place and stops following"),
                 QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_M), {},
                 [this] {
                   const plan::Plan& plan = controller_.document();
@@ -148,7 +148,7 @@ void MainWindow::declareViewActions() {
   layer("view.diagram", tr("&Diagram"), tr("Show the placement only"), Qt::Key_F5, "diagram", Layer::Diagram);
   layer("view.both", tr("&Both"), tr("Diagram beside look; pull the divider across the views"), Qt::Key_F6, "both", Layer::Both);
   layer("view.look", tr("&Look"), tr("Show the predicted hair only"), Qt::Key_F7, "look", Layer::Look);
-  actions_.add({QStringLiteral("view.surround"), tr("&Grey surround"),
+  actions_.add({QStringLiteral("view.surround"), tr("Gre&y surround"),
                 tr("A neutral mid grey round the look, as for judging colour"), QKeySequence(Qt::Key_F8),
                 QStringLiteral("surround"),
                 [this] {
@@ -156,7 +156,7 @@ void MainWindow::declareViewActions() {
                 },
                 {[working] { return working() && !isDark(); }, tr("Open a plan in a light window; a dark one always has it")},
                 [this] { return isDark() || view_.surround() == Surround::MidGrey; }, tr("Grey")});
-  actions_.add({QStringLiteral("view.dark"), tr("Dark &window"), tr("Dark colours for the salon floor; hair stands on mid grey"),
+  actions_.add({QStringLiteral("view.dark"), tr("Dar&k window"), tr("Dark colours for the salon floor; hair stands on mid grey"),
                 QKeySequence(Qt::Key_F9), QStringLiteral("theme"),
                 [this] {
                   store::Preferences next = settings_.preferences();
@@ -189,7 +189,7 @@ void MainWindow::declareViewActions() {
   card("view.pieceCard", tr("&Piece card"), tr("Everything about the selected pieces"), Qt::Key_1, Card::Piece);
   card("view.sectionCard", tr("&Section card"), tr("The selected section and the rule that lays it out"), Qt::Key_2, Card::Section);
   card("view.headCard", tr("&Head card"), tr("Measures, part and swirls"), Qt::Key_3, Card::Head);
-  card("view.hairCard", tr("H&air card"), tr("How much, how long, which level"), Qt::Key_4, Card::Hair);
+  card("view.hairCard", tr("Ha&ir card"), tr("How much, how long, which level"), Qt::Key_4, Card::Hair);
   card("view.formulaCard", tr("&Formula card"), tr("Mixtures as typed from their leaflets"), Qt::Key_5, Card::Formula);
   declareReadingActions();
   card("view.done", tr("What was chan&ged"), tr("Every change by name; choose one to go back to it"), Qt::Key_6, Card::Done);

@@ -45,7 +45,7 @@ void MainWindow::declareClipActions() {
   actions_.add({QStringLiteral("piece.duplicate"), tr("&Duplicate"),
                 tr("A copy a little lower; sections of one side come to the same place on the other"),
                 QKeySequence(Qt::CTRL | Qt::Key_D), {}, [this] { duplicateSelected(); }, selected, {}});
-  actions_.add({QStringLiteral("file.picture"), tr("Save as &picture…"),
+  actions_.add({QStringLiteral("file.picture"), tr("Save as p&icture…"),
                 tr("All six views with the key as PDF page, SVG drawing or PNG picture; drag a view out by its title for one"),
                 QKeySequence(Qt::CTRL | Qt::Key_E), {}, [this] { savePicture(); }, working, {}});
   const auto select = [&](const char* id, const QString& text, const QString& tip, int key,
@@ -54,7 +54,7 @@ void MainWindow::declareClipActions() {
                   [this, more] { controller_.select(more(controller_.document(), controller_.selection())); }, selected,
                   {}});
   };
-  select("edit.sameKind", tr("Select same &kind"), tr("All that do the same and are taken the same way"), Qt::Key_K, sameKind);
+  select("edit.sameKind", tr("Select same ki&nd"), tr("All that do the same and are taken the same way"), Qt::Key_K, sameKind);
   select("edit.sameSection", tr("Select same s&ection"), tr("All pieces of the same section"), Qt::Key_E, sameSection);
   select("edit.sameSide", tr("Select all on this s&ide"), tr("All pieces on this side of the centre line"), Qt::Key_I, sameSide);
 }

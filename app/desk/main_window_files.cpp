@@ -143,11 +143,11 @@ void MainWindow::saveAs(std::function<void()> then) {
   auto* dialog = new QFileDialog(this, tr("Save the plan as"), settings_.lastFolder(), fileFilter());
   dialog->setAttribute(Qt::WA_DeleteOnClose);
   dialog->setAcceptMode(QFileDialog::AcceptSave);
-  dialog->setDefaultSuffix(QStringLiteral("json"));
+  dialog->setDefaultSuffix(QLatin1String(store::kPlanEnding));
   QString name = store::shownTitle(controller_.document(), controller_.file().path);
   for (QChar& c : name)
     if (!c.isLetterOrNumber()) c = u'-';
-  dialog->selectFile(name.toLower() + QStringLiteral(".json"));
+  dialog->selectFile(name.toLower() + u'.' + QLatin1String(store::kPlanEnding));
   connect(dialog, &QFileDialog::fileSelected, this,
           [this, then](const QString& path) { writeTo(path, then); });
   dialog->open();

@@ -89,7 +89,7 @@ void MainWindow::declareKeepingActions() {
   actions_.add({QStringLiteral("file.faults"), tr("Reports of &faults…"),
                 tr("What the program wrote down when it ended itself; nothing is ever sent"), {}, {},
                 [this] { turnTo(Page::Faults); }});
-  actions_.add({QStringLiteral("view.workOutLook"), tr("&Work out the look"),
+  actions_.add({QStringLiteral("view.workOutLook"), tr("Work o&ut the look"),
                 tr("The plan was opened without the look; this works it out now"), {}, {}, [this] { resumeLook(); },
                 {[this] { return whileWorking()() && lookPaused_; }, tr("The look is worked out by itself")}});
 }

@@ -65,7 +65,7 @@ void MainWindow::declareLookActions() {
            [one](const look::LookSettings& s) { return s.light == one; });
     list(light, id);
   }
-  QMenu* lift = submenu(tr("If it li&fts"));
+  QMenu* lift = submenu(tr("If it &lifts"));
   const std::pair<const char*, QString> lifts[] = {{"less", tr("Less")}, {"planned", tr("As planned")}, {"more", tr("More")}};
   for (int i = 0; i < 3; ++i) {
     const auto one = static_cast<look::Lift>(i);
@@ -101,7 +101,7 @@ void MainWindow::declareReadingActions() {
                 tr("What the look rests on where nobody measured: every number, its range, where it comes from"),
                 QKeySequence(Qt::ALT | Qt::Key_7), {}, [this] { cards_->turnTo(Card::Assumptions); }, working,
                 [this] { return cards_->current() == Card::Assumptions; }});
-  actions_.add({QStringLiteral("view.reading"), tr("How a &reading came about"),
+  actions_.add({QStringLiteral("view.reading"), tr("How a r&eading came about"),
                 tr("Colour, range, contrast and what moves it most, for the whole head or one region"),
                 QKeySequence(Qt::ALT | Qt::Key_8), {},
                 [this] {
@@ -109,7 +109,7 @@ void MainWindow::declareReadingActions() {
                   cards_->readingCard()->turnTo(cards_->readingCard()->reading());
                 },
                 working, [this] { return cards_->current() == Card::Reading; }});
-  actions_.add({QStringLiteral("view.foldReadings"), tr("F&old the readings"),
+  actions_.add({QStringLiteral("view.foldReadings"), tr("Fold &the readings"),
                 tr("One line of readings leaves more room for the sheet; low and tall windows each remember"),
                 QKeySequence(Qt::SHIFT | Qt::Key_F11), {}, [this] { foldReadings(); }, working,
                 [this] { return readings_->detail() == Detail::OneLine; }});

@@ -9,6 +9,7 @@
 #include "app/desk/select_by.h"
 #include "app/desk/start_page.h"
 #include "app/desk/thing_names.h"
+#include "app/words/engine_words.h"
 #include "engine/plan/edits.h"
 
 namespace combdraft::desk {
@@ -26,7 +27,7 @@ QStringList remarks(const plan::Plan& after, const plan::UsedPattern& used) {
     said << MainWindow::tr("The section “%1” has no room for a piece on this head.").arg(label.isEmpty() ? QString::fromStdString(id) : label);
   }
   for (const plan::Issue& issue : used.issues)
-    said << MainWindow::tr("%1: %2.").arg(thingsName(after, issue.items), QString::fromStdString(plan::sentenceOf(issue)));
+    said << MainWindow::tr("%1: %2.").arg(thingsName(after, issue.items), words::inWords(plan::sentenceOf(issue)));
   return said;
 }
 
@@ -34,7 +35,7 @@ QStringList remarks(const plan::Plan& after, const plan::UsedPattern& used) {
 
 void MainWindow::declarePatternActions() {
   const Condition working = whileWorking();
-  actions_.add({QStringLiteral("pattern.show"), tr("Patte&rns…"),
+  actions_.add({QStringLiteral("pattern.show"), tr("Pat&terns…"),
                 tr("Whole heads and parts of one to start from: what each is good for, and for which hair it is not"),
                 QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_P), {}, [this] { turnTo(Page::Patterns); }, {}, {}, tr("Patterns")});
   actions_.add({QStringLiteral("pattern.save"), tr("Save selected sections as a &pattern…"),

@@ -51,10 +51,10 @@ void applyPreferences(const store::Preferences& preferences) {
 void MainWindow::declareSettingsActions() {
   actions_.add({QStringLiteral("window.new"), tr("New &window"), tr("A second window, for another plan beside this one"),
                 QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_N), {}, [this] { newWindow(); }});
-  actions_.add({QStringLiteral("window.close"), tr("&Close the window"),
+  actions_.add({QStringLiteral("window.close"), tr("C&lose the window"),
                 tr("Close this window only; asks when its plan is not saved"), QKeySequence(Qt::CTRL | Qt::Key_W), {},
                 [this] { close(); }});
-  actions_.add({QStringLiteral("edit.preferences"), tr("P&references…"),
+  actions_.add({QStringLiteral("edit.preferences"), tr("Preference&s…"),
                 tr("Theme, text size, units, what a new piece begins with, policy, rates, hints"),
                 QKeySequence(Qt::CTRL | Qt::Key_Comma), {}, [this] { turnTo(Page::Preferences); }, {}, {}, tr("Preferences")});
   actions_.add({QStringLiteral("edit.keys"), tr("&Keys…"), tr("See the keys of all commands and give them others"),
@@ -72,7 +72,7 @@ void MainWindow::declareSettingsActions() {
 void MainWindow::declareWidthActions() {
   actions_.add({QStringLiteral("view.cardsWider"), tr("Cards &wider"), tr("Give the cards more room, the sheet less; the edge between them can be dragged too"),
                 QKeySequence(Qt::CTRL | Qt::ALT | Qt::Key_Left), {}, [this] { widenCards(1); }, whileWorking()});
-  actions_.add({QStringLiteral("view.cardsNarrower"), tr("Cards &narrower"), tr("Give the sheet more room, the cards less"),
+  actions_.add({QStringLiteral("view.cardsNarrower"), tr("Cards narr&ower"), tr("Give the sheet more room, the cards less"),
                 QKeySequence(Qt::CTRL | Qt::ALT | Qt::Key_Right), {}, [this] { widenCards(-1); }, whileWorking()});
 }
 

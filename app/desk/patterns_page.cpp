@@ -15,6 +15,7 @@
 #include "app/desk/page_parts.h"
 #include "app/desk/pattern_drawing.h"
 #include "app/sheet/screen_palette.h"
+#include "app/words/engine_words.h"
 #include "engine/plan/field_info.h"
 
 namespace combdraft::desk {
@@ -183,9 +184,9 @@ void PatternsPage::addRow(const store::StoredPattern& pattern, Use use) {
   title->setFont(font);
   words->addWidget(title);
   if (!pattern.pattern.goodFor.empty())
-    words->addWidget(wrapped(tr("Good for: %1").arg(QString::fromStdString(pattern.pattern.goodFor)), row.box));
+    words->addWidget(wrapped(tr("Good for: %1").arg(words::inWords(pattern.pattern.goodFor)), row.box));
   if (!pattern.pattern.notFor.empty())
-    words->addWidget(wrapped(tr("Not for: %1").arg(QString::fromStdString(pattern.pattern.notFor)), row.box));
+    words->addWidget(wrapped(tr("Not for: %1").arg(words::inWords(pattern.pattern.notFor)), row.box));
   auto* buttons = new QHBoxLayout;
   row.use = new QPushButton(use == Use::OnThisHead ? tr("Use on this head") : tr("Begin a plan with it"), row.box);
   row.use->setAccessibleName(QStringLiteral("%1: %2").arg(name, row.use->text()));

@@ -12,7 +12,9 @@ namespace {
 
 constexpr qsizetype kMostNames = 8;  // then it is counted
 
-QString say(const char* text) { return QCoreApplication::translate("PlanChanges", text); }
+struct Said {
+  Q_DECLARE_TR_FUNCTIONS(PlanChanges)
+};
 
 enum Kind { Pieces, Sections, Formulas, Treatments, Notes, Choices, kKinds };
 enum Fate { Added, Removed, Changed, kFates };
@@ -61,10 +63,10 @@ Named named(const plan::ItemId& id, const plan::Item& item) {
 
 void addPlanLines(QStringList& lines, const plan::PlanInfo& before, const plan::PlanInfo& after) {
   if (before.title != after.title)
-    lines << say("The title: “%1” became “%2”").arg(QString::fromStdString(before.title), QString::fromStdString(after.title));
-  if (before.notes != after.notes) lines << say("The notes of the plan");
-  if (before.assumptions != after.assumptions) lines << say("Assumptions");
-  if (before.activeChoice != after.activeChoice) lines << say("Another choice is worked on");
+    lines << Said::tr("The title: “%1” became “%2”").arg(QString::fromStdString(before.title), QString::fromStdString(after.title));
+  if (before.notes != after.notes) lines << Said::tr("The notes of the plan");
+  if (before.assumptions != after.assumptions) lines << Said::tr("Assumptions");
+  if (before.activeChoice != after.activeChoice) lines << Said::tr("Another choice is worked on");
 }
 
 }  // namespace
@@ -77,18 +79,18 @@ QStringList planChanges(const plan::Plan& before, const plan::Plan& after) {
     const Fate fate = !change.before ? Added : !change.after ? Removed : Changed;
     if (thing.kind >= 0) found[static_cast<std::size_t>(thing.kind)][fate] << thing.name;
     if (change.id == plan::kPlanId) addPlanLines(lines, before.info(), after.info());
-    if (change.id == plan::kHeadId) lines << say("The head: measures, hairline, part or swirls");
-    if (change.id == plan::kHairId) lines << say("The hair: how much, how long, which level, bands, condition");
-    if (change.id == plan::kHandoutId) lines << say("The handout: its parts or texts");
+    if (change.id == plan::kHeadId) lines << Said::tr("The head: measures, hairline, part or swirls");
+    if (change.id == plan::kHairId) lines << Said::tr("The hair: how much, how long, which level, bands, condition");
+    if (change.id == plan::kHandoutId) lines << Said::tr("The handout: its parts or texts");
   }
   for (int kind = 0; kind < kKinds; ++kind)
     for (int fate = 0; fate < kFates; ++fate) {
       const QStringList& names = found[static_cast<std::size_t>(kind)][static_cast<std::size_t>(fate)];
       if (names.isEmpty()) continue;
       QString list = names.mid(0, kMostNames).join(QStringLiteral(", "));
-      if (names.size() > kMostNames) list = say("%1 and %2 more").arg(list).arg(names.size() - kMostNames);
+      if (names.size() > kMostNames) list = Said::tr("%1 and %2 more").arg(list).arg(names.size() - kMostNames);
       const Words& words = kWords[kind][fate];
-      lines << (names.size() == 1 ? say(words.one).arg(list) : say(words.many).arg(list).arg(names.size()));
+      lines << (names.size() == 1 ? Said::tr(words.one).arg(list) : Said::tr(words.many).arg(list).arg(names.size()));
     }
   return lines;
 }

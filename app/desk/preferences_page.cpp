@@ -60,6 +60,15 @@ PreferencesPage::PreferencesPage(QWidget* parent) : QWidget(parent) {
             p.theme = static_cast<store::ThemeChoice>(index);
           }));
 
+  // Languages are called what their speakers call them.
+  language_ = choice(tr("Language"), {{tr("As the system"), tr("English where the system's language is not known here"), {}},
+                                      {QStringLiteral("English"), {}, {}},
+                                      {QStringLiteral("Deutsch"), {}, {}}});
+  softLabel(tr("Another language is spoken when the program is started again. Plans and the command line stay as they are."));
+  connect(language_, &controls::Segments::chosen, this, changeTo([](store::Preferences& p, int index) {
+            p.language = static_cast<store::Language>(index);
+          }));
+
   std::vector<controls::Segment> sizes;
   for (const int percent : store::kTextSizes) sizes.push_back({tr("%1 %").arg(percent), {}, {}});
   textSize_ = choice(tr("Text size"), sizes);
@@ -218,6 +227,7 @@ void PreferencesPage::set(const store::Preferences& preferences, bool hints, int
   unit_->setCurrent(static_cast<int>(now_.unit));
   theme_->setCurrent(static_cast<int>(now_.theme));
   begin_->setCurrent(static_cast<int>(now_.begin));
+  language_->setCurrent(static_cast<int>(now_.language));
   const auto size = std::find(std::begin(store::kTextSizes), std::end(store::kTextSizes), now_.textSize_percent);
   textSize_->setCurrent(static_cast<int>(size - std::begin(store::kTextSizes)));
   thickness_->setValue(now_.newThickness_mm);

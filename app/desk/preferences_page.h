@@ -60,7 +60,7 @@ class PreferencesPage : public QWidget {
   store::Preferences now_;
   store::ClientPolicy policy_;
   store::Rates rates_;
-  controls::Segments *unit_, *theme_, *textSize_, *begin_;
+  controls::Segments *unit_, *theme_, *textSize_, *begin_, *language_;
   controls::NumberField *thickness_, *start_;
   controls::NumberField *keep_ = nullptr, *perHour_ = nullptr, *perGram_ = nullptr;
   controls::TextField* currency_ = nullptr;

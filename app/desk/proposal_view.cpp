@@ -9,6 +9,7 @@
 #include "app/cards/target_words.h"
 #include "app/controls/number_input.h"
 #include "app/desk/readings_strip.h"
+#include "app/words/engine_words.h"
 
 namespace combdraft::desk {
 namespace {
@@ -90,9 +91,9 @@ void ProposalView::addRow(const QString& what, const QString& before, const QStr
 }
 
 void ProposalView::show(const advise::Proposal& p, const advise::Aims& aims) {
-  manner_->setText(QString::fromStdString(advise::sentenceOf(p.manner)));
+  manner_->setText(words::inWords(advise::sentenceOf(p.manner)));
   QStringList changes;
-  for (const std::string& one : p.changed) changes << QStringLiteral("\u2022 ") + QString::fromStdString(one);
+  for (const std::string& one : p.changed) changes << QStringLiteral("\u2022 ") + words::inWords(one);
   changes_->setText(changes.join(u'\n'));
   effort_->setText(minutesText(p.before.effort, p.after.effort));
 

@@ -13,6 +13,7 @@
 #include "app/controls/number_input.h"
 #include "app/controls/theme.h"
 #include "app/paint/reading_words.h"
+#include "app/words/engine_words.h"
 #include "engine/plan/plan_words.h"
 
 namespace combdraft::desk {
@@ -27,7 +28,7 @@ ReadingText readingText(const look::Reading& reading, const look::Contrast* cont
   text.light = ReadingTile::tr("%1 % light").arg(shownNumber(100 * reading.light_share, 0));
   if (contrast) {
     const std::string_view word = look::verdictWord(contrast->verdict);
-    text.contrast = ReadingTile::tr("contrast:\n%1").arg(QString::fromUtf8(word.data(), static_cast<qsizetype>(word.size())));
+    text.contrast = ReadingTile::tr("contrast:\n%1").arg(words::inWords(word));
   }
   return text;
 }
@@ -226,7 +227,7 @@ ReadingsStrip::ReadingsStrip(QWidget* parent) : QFrame(parent) {
   };
   add(tr("whole head"));
   for (int i = 0; i < look::kRegions; ++i)
-    add(QString::fromUtf8(look::regionWord(static_cast<look::Region>(i)).data()));
+    add(words::inWords(look::regionWord(static_cast<look::Region>(i))));
   scroll->setWidget(row);
   fitHeight();
   column->addWidget(scroll);

@@ -1,10 +1,12 @@
 #include "app/desk/run_window.h"
 
 #include <QApplication>
+#include <QIcon>
 #include <QLocale>
 #include <cstdio>
 
 #include "app/controls/theme.h"
+#include "app/desk/language.h"
 #include "app/desk/main_window.h"
 
 namespace combdraft::desk {
@@ -35,6 +37,8 @@ int runWindow(int argc, char** argv) {
   }
   QApplication app(argc, argv);
   QApplication::setApplicationName(QStringLiteral("combdraft"));
+  QApplication::setDesktopFileName(QStringLiteral("combdraft"));  // where the desktop finds name and icon
+  QApplication::setWindowIcon(QIcon(QStringLiteral(":/icons/combdraft.svg")));
   QApplication::setApplicationVersion(QStringLiteral(COMBDRAFT_VERSION));
   const QStringList arguments = QApplication::arguments().mid(1);
   if (arguments.size() > 1 || (arguments.size() == 1 && arguments.front().startsWith(u'-'))) {
@@ -43,7 +47,9 @@ int runWindow(int argc, char** argv) {
   }
   qInstallMessageHandler(dropMessage);
   store::installFaultHooks(store::faultFolder());
-  applyPreferences(store::Settings().preferences());
+  const store::Preferences preferences = store::Settings().preferences();
+  speak(app, preferences.language);
+  applyPreferences(preferences);
   DeskPlaces places;
   places.session = std::make_shared<store::SessionFile>(store::sessionFile());
   MainWindow window(places);

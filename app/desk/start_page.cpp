@@ -11,6 +11,7 @@
 #include "app/controls/icon.h"
 #include "app/desk/left_plans_box.h"
 #include "app/store/plan_store.h"
+#include "app/words/engine_words.h"
 
 namespace combdraft::desk {
 namespace {
@@ -27,7 +28,7 @@ QLabel* heading(const QString& text, double size, QWidget* parent) {
 // Titles of the examples come from the plans themselves.
 QString titleOf(const QString& path) {
   const Result<store::OpenedPlan> opened = store::openPlan(path);
-  return opened ? store::shownTitle(opened->plan, path) : QFileInfo(path).completeBaseName();
+  return opened ? store::shownTitle(opened->plan, path) : store::nameOfFile(path);
 }
 
 }  // namespace
@@ -169,7 +170,7 @@ void StartPage::fill(const std::vector<store::LeftPlan>& left,
   for (const store::StoredPattern& pattern : patterns) {
     auto* item = new QListWidgetItem(pattern.name(), patterns_);
     item->setToolTip(tr("Good for: %1\nNot for: %2")
-                         .arg(QString::fromStdString(pattern.pattern.goodFor), QString::fromStdString(pattern.pattern.notFor)));
+                         .arg(words::inWords(pattern.pattern.goodFor), words::inWords(pattern.pattern.notFor)));
   }
   for (QListWidget* list : {recent_, examples_, patterns_}) {  // as high as what it holds
     const int row = list->count() ? list->sizeHintForRow(0) : 0;

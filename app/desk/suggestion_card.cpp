@@ -17,6 +17,7 @@
 #include "app/controls/flow_layout.h"
 #include "app/controls/segments.h"
 #include "app/desk/proposal_view.h"
+#include "app/words/engine_words.h"
 #include "engine/advise/search_space.h"
 #include "engine/plan/plan_words.h"
 
@@ -247,7 +248,7 @@ void SuggestionCard::keep() {
   if (chosen_ >= found_.size() || isOfPlanBefore()) return;
   tried_.reset();
   kept_ = plan::applied(controller_.document(), found_[chosen_].edit);
-  controller_.edit(*kept_, tr("Use suggestion: %1").arg(QString::fromStdString(advise::sentenceOf(found_[chosen_].manner))));
+  controller_.edit(*kept_, tr("Use suggestion: %1").arg(words::inWords(advise::sentenceOf(found_[chosen_].manner))));
   (start_->isEnabled() ? static_cast<QWidget*>(start_) : which_)->setFocus();
 }
 

@@ -9,7 +9,9 @@
 namespace combdraft::desk {
 namespace {
 
-QString say(const char* text) { return QCoreApplication::translate("Things", text); }
+struct Words {
+  Q_DECLARE_TR_FUNCTIONS(Things)
+};
 
 }  // namespace
 
@@ -35,15 +37,15 @@ QString thingsName(const plan::Plan& plan, const std::vector<plan::ItemId>& ids)
   QStringList parts;
   if (sections.size() == 1) {
     const QString label = QString::fromStdString(plan.find<plan::Section>(sections.front())->label);
-    parts << (label.isEmpty() ? say("1 section") : say("section “%1”").arg(label));
+    parts << (label.isEmpty() ? Words::tr("1 section") : Words::tr("section “%1”").arg(label));
   } else if (!sections.empty()) {
-    parts << say("%1 sections").arg(sections.size());
+    parts << Words::tr("%1 sections").arg(sections.size());
   }
   if (!pieces.empty()) parts << cards::piecesName(plan, pieces);
-  if (!notes.empty()) parts << (notes.size() == 1 ? say("1 note") : say("%1 notes").arg(notes.size()));
+  if (!notes.empty()) parts << (notes.size() == 1 ? Words::tr("1 note") : Words::tr("%1 notes").arg(notes.size()));
   if (parts.size() < 2) return parts.join(QString());
   const QString last = parts.takeLast();
-  return say("%1 and %2").arg(parts.join(QStringLiteral(", ")), last);
+  return Words::tr("%1 and %2").arg(parts.join(QStringLiteral(", ")), last);
 }
 
 }  // namespace combdraft::desk

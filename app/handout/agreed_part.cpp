@@ -8,6 +8,8 @@
 #include <cmath>
 
 #include "app/handout/figures.h"
+#include "app/paint/figure.h"
+#include "app/words/engine_words.h"
 #include "engine/base/number_text.h"
 #include "engine/colour/light.h"
 #include "engine/hair/worn.h"
@@ -19,22 +21,25 @@ namespace {
 constexpr int kMostSide_px = 2000;  // a file may claim any size; ours are a few hundred
 constexpr double kPictureHeight_mm = 58;
 
-QString say(const char* text) { return QCoreApplication::translate("Handout", text); }
-QString number(double value) { return QString::fromStdString(numberText(std::round(value * 10) / 10)); }
+struct Words {
+  Q_DECLARE_TR_FUNCTIONS(Handout)
+};
+
+QString number(double value) { return paint::figure(numberText(std::round(value * 10) / 10)); }
 
 QString wornName(const std::string& word) {
-  if (word == hair::wornWord(hair::WornWay::Down)) return say("worn down");
-  if (word == hair::wornWord(hair::WornWay::HalfUp)) return say("worn half up");
-  if (word == hair::wornWord(hair::WornWay::TiedBack)) return say("tied back");
-  if (word == hair::wornWord(hair::WornWay::CrownOpened)) return say("crown opened");
+  if (word == hair::wornWord(hair::WornWay::Down)) return Words::tr("worn down");
+  if (word == hair::wornWord(hair::WornWay::HalfUp)) return Words::tr("worn half up");
+  if (word == hair::wornWord(hair::WornWay::TiedBack)) return Words::tr("tied back");
+  if (word == hair::wornWord(hair::WornWay::CrownOpened)) return Words::tr("crown opened");
   return QString::fromStdString(word);
 }
 
 QString lightName(const std::string& word) {
-  if (word == colour::lightWord(colour::Light::Daylight)) return say("in daylight");
-  if (word == colour::lightWord(colour::Light::Overcast)) return say("under an overcast sky");
-  if (word == colour::lightWord(colour::Light::WarmLamp)) return say("under a warm lamp");
-  if (word == colour::lightWord(colour::Light::Office)) return say("in office light");
+  if (word == colour::lightWord(colour::Light::Daylight)) return Words::tr("in daylight");
+  if (word == colour::lightWord(colour::Light::Overcast)) return Words::tr("under an overcast sky");
+  if (word == colour::lightWord(colour::Light::WarmLamp)) return Words::tr("under a warm lamp");
+  if (word == colour::lightWord(colour::Light::Office)) return Words::tr("in office light");
   return QString::fromStdString(word);
 }
 
@@ -47,13 +52,13 @@ QString seenFrom(const plan::AgreedView& view) {
 // "Front, as in the mirror; worn down, part moved by 20 mm, in daylight, after 12 weeks."
 QString shownWords(const plan::AgreedView& view) {
   QStringList how{wornName(view.worn)};
-  if (view.partShift_mm != 0) how << say("part moved by %1 mm").arg(number(std::abs(view.partShift_mm)));
+  if (view.partShift_mm != 0) how << Words::tr("part moved by %1 mm").arg(number(std::abs(view.partShift_mm)));
   how << lightName(view.light);
-  if (view.weeks > 0) how << say("after %1 weeks").arg(number(view.weeks));
-  if (view.lift == "less") how << say("if it lifts less than planned");
-  if (view.lift == "more") how << say("if it lifts more than planned");
-  const QString facing = view.view == "front" && view.facing == plan::Facing::AsInMirror ? say("%1, as in the mirror").arg(seenFrom(view)) : seenFrom(view);
-  return say("Shown: %1; %2.").arg(facing, how.join(QStringLiteral(", ")));
+  if (view.weeks > 0) how << Words::tr("after %1 weeks").arg(number(view.weeks));
+  if (view.lift == "less") how << Words::tr("if it lifts less than planned");
+  if (view.lift == "more") how << Words::tr("if it lifts more than planned");
+  const QString facing = view.view == "front" && view.facing == plan::Facing::AsInMirror ? Words::tr("%1, as in the mirror").arg(seenFrom(view)) : seenFrom(view);
+  return Words::tr("Shown: %1; %2.").arg(facing, how.join(QStringLiteral(", ")));
 }
 
 }  // namespace
@@ -74,12 +79,12 @@ void addAgreed(Column& column, const plan::Plan& plan) {
   const std::size_t from = column.chunks().size();
   const Result<plan::Agreement> read = plan::readAgreement(plan.info().agreedJson);
   if (!read) {
-    column.heading(say("Agreed"));
-    column.text(say("What was agreed stands in the plan and cannot be read: %1").arg(QString::fromStdString(describe(read.error()))));
+    column.heading(Words::tr("Agreed"));
+    column.text(Words::tr("What was agreed stands in the plan and cannot be read: %1").arg(words::inWords(read.error())));
     return;
   }
   const QDate date = QDate::fromString(QString::fromStdString(read->date), Qt::ISODate);
-  column.heading(date.isValid() ? say("Agreed on %1").arg(QLocale().toString(date, QLocale::ShortFormat)) : say("Agreed"));
+  column.heading(date.isValid() ? Words::tr("Agreed on %1").arg(QLocale().toString(date, QLocale::ShortFormat)) : Words::tr("Agreed"));
   const QImage picture = agreedPicture(*read);
   const double width_mm = picture.isNull() ? 0 : kPictureHeight_mm * picture.width() / picture.height();
   Column words(column.width_mm() - (width_mm > 0 ? width_mm + 6 : 0));
@@ -87,16 +92,16 @@ void addAgreed(Column& column, const plan::Plan& plan) {
   if (!choice.isEmpty()) words.text(choice, type::kBody, Weight::Bold);
   words.text(shownWords(read->view));
   if (read->span)
-    words.text(say("All hair that is seen: level %1; it may come out from %2 to %3.")
+    words.text(Words::tr("All hair that is seen: level %1; it may come out from %2 to %3.")
                    .arg(number(read->span->level), number(read->span->low), number(read->span->high)));
   if (!read->promiseLine.empty()) words.text(QString::fromStdString(read->promiseLine), type::kSmall, Weight::Plain, Column::Tone::Soft);
   if (picture.isNull()) {
-    words.text(say("No picture was kept."), type::kSmall, Weight::Plain, Column::Tone::Soft);
+    words.text(Words::tr("No picture was kept."), type::kSmall, Weight::Plain, Column::Tone::Soft);
     column.row({{0, &words}});
   } else {
     paint::DrawingItem item;
     item.id = QStringLiteral("agreed-picture");
-    item.name = say("The agreed picture");
+    item.name = Words::tr("The agreed picture");
     item.layer = paint::Layer::Look;
     item.image = picture;
     item.imageRect = QRectF(0, 0, width_mm, kPictureHeight_mm);

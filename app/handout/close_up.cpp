@@ -14,7 +14,11 @@ namespace {
 
 constexpr double kAround_mm = 12;  // room round what is shown, for numbers
 
-QString say(const char* text) { return QCoreApplication::translate("Handout", text); }
+struct Words {
+  Q_DECLARE_TR_FUNCTIONS(Handout)
+};
+
+QString hairlineName() { return Words::tr("Hairline"); }
 
 struct Square {
   head::SheetView view;
@@ -78,7 +82,7 @@ std::vector<CloseUpOf> closeUpsOf(const paint::Scene& scene) {
     Vec3 sum = Vec3::Zero();
     for (const Vec3& p : section.outline) sum += p;
     const QString place = paint::placeWords(scene.head(), scene.head().shape.pointAlong(unitOr(sum, Vec3::UnitZ())));
-    of.name = label.isEmpty() ? say("Section %1").arg(place) : label.left(1).toUpper() + label.mid(1);
+    of.name = label.isEmpty() ? Words::tr("Section %1").arg(place) : label.left(1).toUpper() + label.mid(1);
     all.push_back(std::move(of));
   }
   std::map<head::ViewName, std::set<plan::ItemId>> free;
@@ -119,7 +123,7 @@ paint::Figure closeUp(const paint::Scene& scene, const CloseUpOf& of, double sca
   paint::DrawingItem hairline = stroke({}, palette.ink, ink(0.25));
   hairline.id = QStringLiteral("hairline");
   hairline.role = paint::Role::Hairline;
-  hairline.name = say("Hairline");
+  hairline.name = hairlineName();
   hairline.layer = paint::Layer::Art;
   for (const paint::LineRun& run : paint::splitBySight(scene.head().shape, square.view, scene.head().hairline.outline(720)))
     if (run.sight == paint::Sight::Seen) hairline.path.addPath(lineIn(square.view, run.points));

@@ -13,7 +13,9 @@
 namespace combdraft::handout {
 namespace {
 
-QString say(const char* text) { return QCoreApplication::translate("Handout", text); }
+struct Words {
+  Q_DECLARE_TR_FUNCTIONS(Handout)
+};
 
 struct PartEntry {
   plan::HandoutPart part;
@@ -38,9 +40,9 @@ const PartEntry& entryOf(plan::HandoutPart part) {
 
 }  // namespace
 
-QString partTitle(plan::HandoutPart part) { return say(entryOf(part).title); }
+QString partTitle(plan::HandoutPart part) { return Words::tr(entryOf(part).title); }
 QString partHeading(plan::HandoutPart part) {
-  return part == plan::HandoutPart::PredictThenOpen ? say("Predict") : partTitle(part);
+  return part == plan::HandoutPart::PredictThenOpen ? Words::tr("Predict") : partTitle(part);
 }
 
 std::vector<plan::HandoutUse> partsOf(const plan::Handout& handout) {
@@ -133,13 +135,13 @@ Result<std::vector<paint::Page>> makePages(const Request& request, const Looks& 
   const paint::Scene scene(request.plan, request.choice, nullptr);
   const QString title = QString::fromStdString(request.plan.info().title);
   Foot foot;
-  foot.title = title.isEmpty() ? say("Untitled plan") : title;
+  foot.title = title.isEmpty() ? Words::tr("Untitled plan") : title;
   if (request.kind == DocumentKind::WorkList)
     foot.cautions << paint::safetyLine();
   else
-    foot.cautions << say("A picture of the plan, not a promise; a test strand shows how far this hair lightens.");
+    foot.cautions << Words::tr("A picture of the plan, not a promise; a test strand shows how far this hair lightens.");
   if (request.kind != DocumentKind::ClientPage)
-    foot.cautions << say("The maker's directions, local rules and licensed practice come first.");
+    foot.cautions << Words::tr("The maker's directions, local rules and licensed practice come first.");
   Column column(room.body.width());
   Error cancelled{ErrorCode::Cancelled, "", {}, {}};
   if (request.kind == DocumentKind::RecordCard) {

@@ -7,6 +7,7 @@
 #include "app/handout/figure_parts.h"
 #include "app/handout/flow.h"
 #include "app/paint/describe_piece.h"
+#include "app/paint/figure.h"
 #include "app/paint/marks.h"
 #include "engine/base/number_text.h"
 
@@ -18,7 +19,15 @@ using head::ViewName;
 // Round the head with room for numbers beside it, without shoulders (drawing mm).
 constexpr double kHalf_mm = 112, kHalfSide_mm = 134, kAbove_mm = -130, kBelow_mm = 112;
 
-QString say(const char* text) { return QCoreApplication::translate("Handout", text); }
+struct Words {
+  Q_DECLARE_TR_FUNCTIONS(Handout)
+};
+
+QString onPaper(int length_mm) { return Words::tr("%1 mm on paper").arg(length_mm); }
+QString timingTitle() { return Words::tr("Minutes for placing, by step"); }
+QString barName(const TimedStep& step) {
+  return Words::tr("%1, %2 min").arg(step.name, paint::figure(numberText(step.minutes, 0)));
+}
 
 QString wordOf(ViewName view) { return QString::fromStdString(std::string(head::viewWord(view))); }
 
@@ -42,9 +51,9 @@ paint::DrawingItem wordsAt(const QString& words, const QPointF& at, double size_
 }  // namespace
 
 QString viewName(ViewName view, Person person) {
-  if (view == ViewName::Left && person == Person::Model) return say("Model's left");
-  if (view == ViewName::Right && person == Person::Model) return say("Model's right");
-  if (view == ViewName::Crown) return say("Crown, close");
+  if (view == ViewName::Left && person == Person::Model) return Words::tr("Model's left");
+  if (view == ViewName::Right && person == Person::Model) return Words::tr("Model's right");
+  if (view == ViewName::Crown) return Words::tr("Crown, close");
   return paint::viewTitle(view);
 }
 
@@ -122,7 +131,7 @@ paint::Figure scaleFigure(int length_mm) {
   const Inks inks;
   paint::Figure figure;
   figure.id = QStringLiteral("scale-%1").arg(length_mm);
-  figure.title = say("%1 mm on paper").arg(length_mm);
+  figure.title = onPaper(length_mm);
   figure.frame = QRectF(-6, -3, length_mm + 12, 9);
   // The bar itself is one item of exactly its length, so that it can be measured.
   paint::DrawingItem bar = stroke({}, inks.ink, 0.3);
@@ -155,7 +164,7 @@ paint::Figure timingFigure(const std::vector<TimedStep>& steps, double width_mm)
   constexpr double kBar_mm = 7, kAxis_mm = 9;
   paint::Figure figure;
   figure.id = QStringLiteral("timing");
-  figure.title = say("Minutes for placing, by step");
+  figure.title = timingTitle();
   figure.frame = QRectF(0, 0, width_mm, kBar_mm + kAxis_mm);
   double whole = 0;
   for (const TimedStep& step : steps) whole += step.minutes;
@@ -168,7 +177,7 @@ paint::Figure timingFigure(const std::vector<TimedStep>& steps, double width_mm)
     path.addRect(rect);
     paint::DrawingItem bar = stroke(path, inks.ink, 0.2);
     bar.id = QStringLiteral("timing-%1").arg(i + 1);
-    bar.name = say("%1, %2 min").arg(steps[i].name, QString::fromStdString(numberText(steps[i].minutes, 0)));
+    bar.name = barName(steps[i]);
     bar.style.fill = i % 2 == 0 ? QColor(Qt::white) : inks.tint;
     figure.items.push_back(std::move(bar));
     const QString number = QString::number(i + 1);
@@ -183,7 +192,7 @@ paint::Figure timingFigure(const std::vector<TimedStep>& steps, double width_mm)
     const double x = minute * perMinute;
     ticks.moveTo(x, kBar_mm);
     ticks.lineTo(x, kBar_mm + 1.6);
-    const QString words = QString::fromStdString(numberText(minute, 0));
+    const QString words = paint::figure(numberText(minute, 0));
     const double half = widthOf(words, type::kFoot) / 2;
     const double middle = std::clamp(x, half, width_mm - half);
     if (middle - half < last + 2) continue;

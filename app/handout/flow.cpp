@@ -9,7 +9,10 @@ namespace {
 constexpr double kRule_mm = 0.18, kWritingGap_mm = 8.2, kHang_mm = 4.6, kCell_mm = 1.3;
 constexpr int kRowLines = 18;  // of a table's row before it goes on as another
 
-QString say(const char* text) { return QCoreApplication::translate("Handout", text); }
+struct Words {
+  Q_DECLARE_TR_FUNCTIONS(Handout)
+};
+
 const Inks kInks;
 
 paint::PlacedFigure placed(paint::Figure figure, double x, double y, double scale = 1) {
@@ -269,7 +272,7 @@ void addFoot(paint::Page& page, const Room& room, const Foot& foot, int number, 
   double y = room.body.bottom() + 3.5;
   page.figures.push_back(placed(lineFigure(width, kInks.rule, kRule_mm), left, y));
   y += 1.2;
-  const QString where = say("Page %1 of %2").arg(number).arg(count);
+  const QString where = Words::tr("Page %1 of %2").arg(number).arg(count);
   page.figures.push_back(placed(textFigure(where, type::kFoot, Weight::Plain, kInks.soft, width, paint::TextRun::Anchor::End), left, y));
   const double whereWidth = widthOf(where, type::kFoot) + 4;
   page.figures.push_back(placed(textFigure(cutTo(foot.title, type::kFoot, width - whereWidth, Weight::Bold), type::kFoot,

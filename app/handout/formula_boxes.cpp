@@ -5,13 +5,17 @@
 
 #include "app/handout/parts.h"
 #include "app/paint/diagram.h"
+#include "app/paint/figure.h"
 #include "engine/base/number_text.h"
 
 namespace combdraft::handout {
 namespace {
 
-QString say(const char* text) { return QCoreApplication::translate("Handout", text); }
-QString number(double value) { return QString::fromStdString(numberText(value)); }
+struct Words {
+  Q_DECLARE_TR_FUNCTIONS(Handout)
+};
+
+QString number(double value) { return paint::figure(numberText(value)); }
 
 paint::Figure hatchFigure(const QString& letter) {
   paint::Figure figure;
@@ -37,7 +41,7 @@ paint::Figure hatchFigure(const QString& letter) {
 void addFormula(Column& box, const plan::Formula& formula) {
   const QString letter = QString::fromStdString(formula.letter), kind = QString::fromStdString(formula.kind);
   Column head(box.width_mm() - 18), hatch(16);
-  head.text(kind.isEmpty() ? say("Formula %1").arg(letter) : say("Formula %1: %2").arg(letter, kind), type::kSub, Weight::Bold);
+  head.text(kind.isEmpty() ? Words::tr("Formula %1").arg(letter) : Words::tr("Formula %1: %2").arg(letter, kind), type::kSub, Weight::Bold);
   hatch.figure(hatchFigure(letter), 1);
   box.row({{0, &hatch}, {17, &head}});
   if (!formula.text.empty()) box.text(QString::fromStdString(formula.text));
@@ -53,7 +57,7 @@ void addFormulas(Column& column, const Request& request) {
   std::stable_sort(formulas.begin(), formulas.end(), [](const auto& a, const auto& b) { return a.first < b.first; });
   const plan::Formula none;
   if (formulas.empty()) formulas.emplace_back("", &none);  // a class still writes its mixture down
-  column.text(say("Figures come from the maker's directions and are written in by whoever read them."), type::kSmall, Weight::Plain,
+  column.text(Words::tr("Figures come from the maker's directions and are written in by whoever read them."), type::kSmall, Weight::Plain,
               Column::Tone::Soft);
   column.stay();
   const double width = (column.width_mm() - 5) / 2;
@@ -76,7 +80,7 @@ void addFormulaLines(Column& box, const plan::Formula& formula) {
   const plan::Leaflet& leaflet = formula.leaflet;
   const auto partsText = [](const std::string& name, const std::optional<double>& parts) {
     const QString what = QString::fromStdString(name);
-    return parts ? say("%1, %2 parts").arg(what, number(*parts)) : what;
+    return parts ? Words::tr("%1, %2 parts").arg(what, number(*parts)) : what;
   };
   QStringList products, developers, additives;
   for (const plan::MixPart& product : formula.products) products << partsText(product.name, product.parts);
@@ -84,22 +88,22 @@ void addFormulaLines(Column& box, const plan::Formula& formula) {
   for (const plan::Developer& developer : formula.developers) {
     QString name = QString::fromStdString(developer.name);
     if (developer.strength)
-      name += u' ' + (developer.unit == plan::StrengthUnit::Percent ? say("%1 %").arg(number(*developer.strength))
-                                                                    : say("%1 vol").arg(number(*developer.strength)));
+      name += u' ' + (developer.unit == plan::StrengthUnit::Percent ? Words::tr("%1 %").arg(number(*developer.strength))
+                                                                    : Words::tr("%1 vol").arg(number(*developer.strength)));
     developers << partsText(name.trimmed().toStdString(), developer.parts);
   }
-  box.writingLine(say("Products, parts by weight"), formula.text.empty() ? 2 : 1, products.join(u'\n'));
-  box.writingLine(say("Developer, strength, parts"), 1, developers.join(u'\n'));
-  if (!additives.isEmpty()) box.writingLine(say("Also"), 1, additives.join(u'\n'));
-  const auto minutes = [](const std::optional<double>& value) { return value ? say("%1 min").arg(number(*value)) : QString(); };
-  box.writingLine(say("A bowl may be used for"), 1, minutes(leaflet.workingLife_min));
-  box.writingLine(say("Longest time on the hair"), 1, minutes(leaflet.longestTime_min));
-  if (!leaflet.directions.empty()) box.writingLine(say("Directions"), 1, QString::fromStdString(leaflet.directions));
+  box.writingLine(Words::tr("Products, parts by weight"), formula.text.empty() ? 2 : 1, products.join(u'\n'));
+  box.writingLine(Words::tr("Developer, strength, parts"), 1, developers.join(u'\n'));
+  if (!additives.isEmpty()) box.writingLine(Words::tr("Also"), 1, additives.join(u'\n'));
+  const auto minutes = [](const std::optional<double>& value) { return value ? Words::tr("%1 min").arg(number(*value)) : QString(); };
+  box.writingLine(Words::tr("A bowl may be used for"), 1, minutes(leaflet.workingLife_min));
+  box.writingLine(Words::tr("Longest time on the hair"), 1, minutes(leaflet.longestTime_min));
+  if (!leaflet.directions.empty()) box.writingLine(Words::tr("Directions"), 1, QString::fromStdString(leaflet.directions));
   const QString origin = QString::fromStdString(leaflet.origin), read = QString::fromStdString(leaflet.read);
-  box.writingLine(say("Read in, on"), 1, origin.isEmpty() || read.isEmpty() ? origin + read : say("%1, on %2").arg(origin, read));
-  const QString contact = leaflet.scalpContact == plan::ScalpContact::Yes  ? say("Leaflet: scalp contact yes.")
-                          : leaflet.scalpContact == plan::ScalpContact::No ? say("Leaflet: scalp contact no.")
-                                                                           : say("Leaflet: scalp contact not stated; check it.");
+  box.writingLine(Words::tr("Read in, on"), 1, origin.isEmpty() || read.isEmpty() ? origin + read : Words::tr("%1, on %2").arg(origin, read));
+  const QString contact = leaflet.scalpContact == plan::ScalpContact::Yes  ? Words::tr("Leaflet: scalp contact yes.")
+                          : leaflet.scalpContact == plan::ScalpContact::No ? Words::tr("Leaflet: scalp contact no.")
+                                                                           : Words::tr("Leaflet: scalp contact not stated; check it.");
   box.gap(1.5);
   box.text(contact, type::kSmall, Weight::Plain, Column::Tone::Soft);
 }

@@ -13,7 +13,9 @@
 namespace combdraft::handout {
 namespace {
 
-QString say(const char* text) { return QCoreApplication::translate("Handout", text); }
+struct Words {
+  Q_DECLARE_TR_FUNCTIONS(Handout)
+};
 
 struct Traits {
   int worked = 0;
@@ -53,64 +55,64 @@ QString madeKit(const Request& request) {
   for (const auto& [id, section] : request.plan.sections(request.choice))
     if (section->layout) widths[std::round(section->layout->foil_mm)] += 1;
   QStringList lines;
-  lines << say("Tail comb, sectioning clips, gloves, apron, timer, scales");
+  lines << Words::tr("Tail comb, sectioning clips, gloves, apron, timer, scales");
   if (traits.foil && effort.foils > 0) {
     QStringList sizes;
     for (const auto& [width, count] : widths) sizes << span_mm(width, width);
-    lines << (sizes.isEmpty() ? say("%1 foils and some to spare").arg(effort.foils)
-                              : say("%1 foils, for pieces up to %2 wide, and some to spare").arg(effort.foils).arg(sizes.join(QStringLiteral(", "))));
+    lines << (sizes.isEmpty() ? Words::tr("%1 foils and some to spare").arg(effort.foils)
+                              : Words::tr("%1 foils, for pieces up to %2 wide, and some to spare").arg(effort.foils).arg(sizes.join(QStringLiteral(", "))));
   }
-  if (traits.film) lines << say("Film");
-  if (traits.comb) lines << say("Comb for backcombing; a wet-hair brush to open it");
-  lines << (traits.paint ? say("A brush for painting and a board") : say("Brush and bowl"));
+  if (traits.film) lines << Words::tr("Film");
+  if (traits.comb) lines << Words::tr("Comb for backcombing; a wet-hair brush to open it");
+  lines << (traits.paint ? Words::tr("A brush for painting and a board") : Words::tr("Brush and bowl"));
   return lines.join(u'\n');
 }
 
 QString madeChecks(const Request& request) {
   const Traits traits = traitsOf(request);
   QStringList lines;
-  lines << say("Before mixing: the maker's directions are read and at hand; skin test, test strand and elasticity are checked and written down.");
-  lines << say("Partings: clean, and where the drawing has them. Measure the first piece of each section against the scale.");
-  if (traits.twins) lines << say("Both sides: the same number of pieces at the same height.");
-  if (traits.leftOut) lines << say("Left-out hair: clipped away, dry, and as wide as it is drawn.");
-  if (traits.comb) lines << say("Backcombing: the parting lies free, and the pushed hairs end where the drawing says.");
-  if (!traits.fromScalp) lines << say("Start: no product nearer to the scalp than the drawing says.");
-  if (traits.paint) lines << say("Brush work: the surface is covered evenly; look at the under side.");
-  lines << say("As soon as the last piece is in: look at the first ones. Open, wipe, look; product on the hair makes it look lighter than it is.");
-  lines << say("Before rinsing: each piece has been looked at, and what was seen is written down.");
-  lines << say("Dry, in daylight: part moved, crown opened, tied back. Look for a block, a hole or a stripe.");
+  lines << Words::tr("Before mixing: the maker's directions are read and at hand; skin test, test strand and elasticity are checked and written down.");
+  lines << Words::tr("Partings: clean, and where the drawing has them. Measure the first piece of each section against the scale.");
+  if (traits.twins) lines << Words::tr("Both sides: the same number of pieces at the same height.");
+  if (traits.leftOut) lines << Words::tr("Left-out hair: clipped away, dry, and as wide as it is drawn.");
+  if (traits.comb) lines << Words::tr("Backcombing: the parting lies free, and the pushed hairs end where the drawing says.");
+  if (!traits.fromScalp) lines << Words::tr("Start: no product nearer to the scalp than the drawing says.");
+  if (traits.paint) lines << Words::tr("Brush work: the surface is covered evenly; look at the under side.");
+  lines << Words::tr("As soon as the last piece is in: look at the first ones. Open, wipe, look; product on the hair makes it look lighter than it is.");
+  lines << Words::tr("Before rinsing: each piece has been looked at, and what was seen is written down.");
+  lines << Words::tr("Dry, in daylight: part moved, crown opened, tied back. Look for a block, a hole or a stripe.");
   return lines.join(u'\n');
 }
 
 QString madeFaults(const Request& request) {
   const Traits traits = traitsOf(request);
   QStringList lines;
-  lines << say("A stripe shows: The piece was too thick or too sharply parted. Next time take it thinner, or woven; today soften it with dark hair beside it.");
-  lines << say("A solid light patch where the hair opens: Too little was left out beside the opening. Put depth back between the pieces; next time leave out more.");
-  lines << say("A dark hole at the crown: The last piece lies too far from the opening. Next time begin there and count backward.");
-  if (traits.twins) lines << say("The sides differ: Partings drifted. Compare the number and the height of the pieces before anything is mixed.");
-  if (traits.comb) lines << say("The root looks hard in spite of backcombing: Too little was pushed back, or product was taken into the cushion. Push more, and stop where the drawing says.");
-  if (traits.foil) lines << say("Spots near the root: Product was too near to the fold or the foil slipped. Keep the distance that is drawn.");
-  if (traits.weave) lines << say("The weave reads as a line: The teeth stand too close. Keep the gaps as wide as drawn.");
-  lines << say("One tone instead of two: Too little dark hair was left. Add depth between the light pieces rather than more light.");
-  lines << say("It is less light than wanted: Do not lighten it again today. Write down what is seen; a strand test before another visit shows how this hair lightens.");
-  lines << say("Hair stretches and does not spring back, or breaks: Take the product off, stop lightening, refer.");
-  lines << say("Pain, burning or swelling: Take the product off, follow the maker's first aid and get medical help.");
+  lines << Words::tr("A stripe shows: The piece was too thick or too sharply parted. Next time take it thinner, or woven; today soften it with dark hair beside it.");
+  lines << Words::tr("A solid light patch where the hair opens: Too little was left out beside the opening. Put depth back between the pieces; next time leave out more.");
+  lines << Words::tr("A dark hole at the crown: The last piece lies too far from the opening. Next time begin there and count backward.");
+  if (traits.twins) lines << Words::tr("The sides differ: Partings drifted. Compare the number and the height of the pieces before anything is mixed.");
+  if (traits.comb) lines << Words::tr("The root looks hard in spite of backcombing: Too little was pushed back, or product was taken into the cushion. Push more, and stop where the drawing says.");
+  if (traits.foil) lines << Words::tr("Spots near the root: Product was too near to the fold or the foil slipped. Keep the distance that is drawn.");
+  if (traits.weave) lines << Words::tr("The weave reads as a line: The teeth stand too close. Keep the gaps as wide as drawn.");
+  lines << Words::tr("One tone instead of two: Too little dark hair was left. Add depth between the light pieces rather than more light.");
+  lines << Words::tr("It is less light than wanted: Do not lighten it again today. Write down what is seen; a strand test before another visit shows how this hair lightens.");
+  lines << Words::tr("Hair stretches and does not spring back, or breaks: Take the product off, stop lightening, refer.");
+  lines << Words::tr("Pain, burning or swelling: Take the product off, follow the maker's first aid and get medical help.");
   return lines.join(u'\n');
 }
 
 QString madeSelfCheck(const Request& request) {
   const Traits traits = traitsOf(request);
   QStringList lines;
-  lines << say("My partings were clean and stood where the drawing has them.");
-  lines << say("My pieces had the thickness that is drawn.");
-  if (traits.leftOut) lines << say("I left out what is drawn as left out.");
-  if (traits.comb) lines << say("My backcombing was even, and I opened it without breakage.");
-  lines << say("My start was even, and nothing bled toward the root.");
-  if (traits.twins) lines << say("Both sides matched.");
-  lines << say("I looked at the pieces in time and wrote down what I saw.");
-  lines << say("With the crown opened and the part moved there is no block and no hole.");
-  lines << say("I can say why each section is placed as it is.");
+  lines << Words::tr("My partings were clean and stood where the drawing has them.");
+  lines << Words::tr("My pieces had the thickness that is drawn.");
+  if (traits.leftOut) lines << Words::tr("I left out what is drawn as left out.");
+  if (traits.comb) lines << Words::tr("My backcombing was even, and I opened it without breakage.");
+  lines << Words::tr("My start was even, and nothing bled toward the root.");
+  if (traits.twins) lines << Words::tr("Both sides matched.");
+  lines << Words::tr("I looked at the pieces in time and wrote down what I saw.");
+  lines << Words::tr("With the crown opened and the part moved there is no block and no hole.");
+  lines << Words::tr("I can say why each section is placed as it is.");
   return lines.join(u'\n');
 }
 

@@ -8,6 +8,8 @@ namespace combdraft::handout {
 
 /// One page; its name says which, its description what stands on it.
 class PageView : public QWidget {
+  Q_OBJECT
+
  public:
   explicit PageView(QWidget* parent = nullptr);
   void setPage(const Pages& pages, std::size_t index);

@@ -10,6 +10,7 @@
 #include "app/handout/step_part.h"
 #include "app/paint/describe_piece.h"
 #include "app/paint/diagram.h"
+#include "app/paint/figure.h"
 #include "app/paint/key.h"
 #include "app/paint/reading_words.h"
 #include "engine/base/number_text.h"
@@ -20,8 +21,11 @@ namespace {
 using head::ViewName;
 using plan::HandoutPart;
 
-QString say(const char* text) { return QCoreApplication::translate("Handout", text); }
-QString number(double value) { return QString::fromStdString(numberText(std::round(value * 10) / 10)); }
+struct Words {
+  Q_DECLARE_TR_FUNCTIONS(Handout)
+};
+
+QString number(double value) { return paint::figure(numberText(std::round(value * 10) / 10)); }
 
 QStringList linesIn(const std::string& typed, const QString& made) {
   const QString text = typed.empty() ? made : QString::fromStdString(typed);
@@ -37,7 +41,7 @@ bool isWide(const Column& column) { return column.width_mm() > 200; }
 
 QString spanOver(const std::array<double, plan::kHairZones>& values, const QString& unit) {
   const auto [low, high] = std::minmax_element(values.begin(), values.end());
-  const QString text = *high - *low < 0.05 ? number(*low) : say("%1 to %2").arg(number(*low), number(*high));
+  const QString text = *high - *low < 0.05 ? number(*low) : Words::tr("%1 to %2").arg(number(*low), number(*high));
   return unit.isEmpty() ? text : text + u' ' + unit;
 }
 
@@ -49,33 +53,33 @@ std::array<double, plan::kHairZones> levels(const plan::Hair& hair, double plan:
 
 void addTitle(Column& column, const Request& request, const paint::Scene& scene) {
   const QString title = QString::fromStdString(request.plan.info().title);
-  column.text(title.isEmpty() ? say("Untitled plan") : title, type::kTitle, Weight::Bold);
+  column.text(title.isEmpty() ? Words::tr("Untitled plan") : title, type::kTitle, Weight::Bold);
   const auto* choice = request.plan.find<plan::Choice>(request.choice.empty() ? request.plan.info().activeChoice : request.choice);
   int worked = 0;
   for (const auto& [id, piece] : request.plan.pieces(request.choice)) worked += piece->action != plan::Action::LeaveOut;
   const QString choiceName = choice ? QString::fromStdString(choice->name) : QString();
-  const QString pieces = worked == 0   ? say("no pieces yet")
-                         : worked == 1 ? say("one piece")
-                                       : say("%1 pieces").arg(worked);
-  column.text(choiceName.isEmpty() ? pieces : say("Choice %1, %2").arg(choiceName, pieces), type::kSub, Weight::Plain, Column::Tone::Soft);
+  const QString pieces = worked == 0   ? Words::tr("no pieces yet")
+                         : worked == 1 ? Words::tr("one piece")
+                                       : Words::tr("%1 pieces").arg(worked);
+  column.text(choiceName.isEmpty() ? pieces : Words::tr("Choice %1, %2").arg(choiceName, pieces), type::kSub, Weight::Plain, Column::Tone::Soft);
   column.gap(3);
   Column name(column.width_mm() * 0.62), date(column.width_mm() * 0.33);
-  name.writingLine(say("Name"));
-  date.writingLine(say("Date"));
+  name.writingLine(Words::tr("Name"));
+  date.writingLine(Words::tr("Date"));
   column.row({{0, &name}, {column.width_mm() * 0.67, &date}});
-  column.subheading(say("Aim"));
+  column.subheading(Words::tr("Aim"));
   if (request.handout.aim.empty())
     column.writingLine({}, 2);
   else
     column.text(QString::fromStdString(request.handout.aim), type::kBody + 0.35);
-  column.subheading(say("The model"));
+  column.subheading(Words::tr("The model"));
   addModelFacts(column, request);
   column.gap(5);
   Column inside(column.width_mm() - 7);
-  inside.text(say("Before you begin"), type::kSub, Weight::Bold);
-  inside.text(say("Ask the age, past reactions and the state of the scalp; check which tests are due. When in doubt, refer. Wear gloves, "
+  inside.text(Words::tr("Before you begin"), type::kSub, Weight::Bold);
+  inside.text(Words::tr("Ask the age, past reactions and the state of the scalp; check which tests are due. When in doubt, refer. Wear gloves, "
                   "see to fresh air, and work to the maker's directions. Added heat only as the leaflet says."));
-  inside.text(say("Pain, burning or swelling: take the product off, follow the maker's first aid and get medical help."), type::kBody,
+  inside.text(Words::tr("Pain, burning or swelling: take the product off, follow the maker's first aid and get medical help."), type::kBody,
               Weight::Bold);
   column.box(inside, 3.5);
   if (!scene.pieces().empty() && !isWide(column)) {  // a page that lies has no room for them
@@ -97,7 +101,7 @@ void addKit(Column& column, const Request& request) {
 void addViewsPart(Column& column, const paint::Scene& scene, const Room& room) {
   column.nextPage();
   column.heading(partTitle(HandoutPart::Views));
-  if (scene.pieces().empty()) column.text(say("There are no pieces in this choice yet: the head is bare."));
+  if (scene.pieces().empty()) column.text(Words::tr("There are no pieces in this choice yet: the head is bare."));
   const paint::Figure key = paint::keyFigure(scene, {}, column.width_mm());
   const double left = room.body.height() - key.frame.height() - 26;
   const int columns = isWide(column) ? 3 : 2;
@@ -110,8 +114,8 @@ void addCloseUps(Column& column, const paint::Scene& scene, const Room& room) {
   column.nextPage();
   column.heading(partTitle(HandoutPart::CloseUps));
   const std::vector<CloseUpOf> all = closeUpsOf(scene);
-  if (all.empty()) return column.text(say("There are no pieces in this choice yet."));
-  column.text(say("Each place is seen squarely. The scale holds in its middle; toward the rim the head curves away and the drawing "
+  if (all.empty()) return column.text(Words::tr("There are no pieces in this choice yet."));
+  column.text(Words::tr("Each place is seen squarely. The scale holds in its middle; toward the rim the head curves away and the drawing "
                   "gets shorter. Print at 100 %: the line below is then as long as it says. Measure it."));
   column.gap(2);
   column.figure(scaleFigure(column.width_mm() > 120 ? 100 : 50), 1, -2);
@@ -119,12 +123,12 @@ void addCloseUps(Column& column, const paint::Scene& scene, const Room& room) {
   for (std::size_t i = 0; i < all.size(); ++i) {
     const double scale = closeUpScale(scene, all[i], roomFor);
     if (i > 0) column.gap(6);
-    const QString size = scale == 1     ? say("as large as on the head (1:1)")
-                         : scale == 0.5 ? say("half as large as on the head (1:2)")
-                                        : say("a quarter as large as on the head (1:4)");
-    column.subheading(say("%1, %2").arg(all[i].name, size));
+    const QString size = scale == 1     ? Words::tr("as large as on the head (1:1)")
+                         : scale == 0.5 ? Words::tr("half as large as on the head (1:2)")
+                                        : Words::tr("a quarter as large as on the head (1:4)");
+    column.subheading(Words::tr("%1, %2").arg(all[i].name, size));
     if (all[i].mirrored) {
-      column.text(say("The same on the other side, mirrored."), type::kSmall, Weight::Plain, Column::Tone::Soft);
+      column.text(Words::tr("The same on the other side, mirrored."), type::kSmall, Weight::Plain, Column::Tone::Soft);
       column.stay();
     }
     paint::Figure figure = closeUp(scene, all[i], scale);
@@ -150,7 +154,7 @@ void addFaults(Column& column, const Request& request) {
     else
       rows.push_back({{line.left(colon), Weight::Bold}, {line.mid(colon + 2), Weight::Plain}});
   }
-  column.table({say("What you see"), say("What to do")}, {0.34, 0.66}, rows, type::kBody);
+  column.table({Words::tr("What you see"), Words::tr("What to do")}, {0.34, 0.66}, rows, type::kBody);
 }
 
 void addSelfCheck(Column& column, const Request& request) {
@@ -159,17 +163,17 @@ void addSelfCheck(Column& column, const Request& request) {
   std::vector<std::vector<Column::Cell>> rows;
   for (const QString& line : linesIn(request.handout.selfCheck, madeSelfCheck(request)))
     rows.push_back({{line, Weight::Plain}, {QStringLiteral("□"), Weight::Plain}, {QStringLiteral("□"), Weight::Plain}, {QStringLiteral("□"), Weight::Plain}});
-  column.table({{}, say("yes"), say("partly"), say("not yet")}, {0.64, 0.12, 0.12, 0.12}, rows, type::kBody);
+  column.table({{}, Words::tr("yes"), Words::tr("partly"), Words::tr("not yet")}, {0.64, 0.12, 0.12, 0.12}, rows, type::kBody);
   column.gap(3);
-  column.writingLine(say("What I would do differently"), 3);
-  column.writingLine(say("Looked at by"));
+  column.writingLine(Words::tr("What I would do differently"), 3);
+  column.writingLine(Words::tr("Looked at by"));
   column.keepTogether(from);
 }
 
 void addBlank(Column& column, const paint::Scene& scene, const Room& room) {
   column.nextPage();
   column.heading(partTitle(HandoutPart::BlankSheets));
-  column.writingLine(say("Name, date, what is tried"));
+  column.writingLine(Words::tr("Name, date, what is tried"));
   column.gap(3);
   const int columns = isWide(column) ? 3 : 2;
   addViews(column, kViews, columns, (room.body.height() - 52) * columns / 6, Person::Model,
@@ -179,7 +183,7 @@ void addBlank(Column& column, const paint::Scene& scene, const Room& room) {
 void addPredict(Column& column, const paint::Scene& scene, const Looks& looks, const Room& room) {
   column.nextPage();
   column.heading(partHeading(HandoutPart::PredictThenOpen));
-  column.text(say("The pieces are placed as drawn. Before you turn the page: shade on the bare heads how light you expect the hair to be, "
+  column.text(Words::tr("The pieces are placed as drawn. Before you turn the page: shade on the bare heads how light you expect the hair to be, "
                   "and write down what you expect."));
   column.gap(3);
   const double row_mm = (room.body.height() - (isWide(column) ? 74 : 78)) / (isWide(column) ? 1 : 2) - 4;
@@ -191,28 +195,28 @@ void addPredict(Column& column, const paint::Scene& scene, const Looks& looks, c
     addViews(column, {ViewName::Back, ViewName::Top}, 2, row_mm, Person::Model, [&](ViewName v, double s) { return viewFigure(scene, v, s); });
     addViews(column, {ViewName::Back, ViewName::Top}, 2, row_mm, Person::Model, [&](ViewName v, double s) { return blankFigure(scene, v, s); });
   }
-  column.writingLine(say("How light will it look, as a level, worn down?"));
-  column.writingLine(say("What will be seen when the crown is opened?"));
-  column.writingLine(say("Where will it look lightest, where darkest, and why?"), 2);
+  column.writingLine(Words::tr("How light will it look, as a level, worn down?"));
+  column.writingLine(Words::tr("What will be seen when the crown is opened?"));
+  column.writingLine(Words::tr("Where will it look lightest, where darkest, and why?"), 2);
 
   column.nextPage();
-  column.heading(say("Now open it"));
+  column.heading(Words::tr("Now open it"));
   if (!looks.down || scene.pieces().empty()) {
-    column.text(scene.pieces().empty() ? say("There are no pieces in this choice yet, so there is nothing to open.")
-                                       : say("The look has not been worked out."));
+    column.text(scene.pieces().empty() ? Words::tr("There are no pieces in this choice yet, so there is nothing to open.")
+                                       : Words::tr("The look has not been worked out."));
     return;
   }
   const double look_mm = (room.body.height() - 62) / 2 - 8;
   addLookRow(column, scene, {ViewName::Front, ViewName::Back}, looks.down.get(), look_mm, Person::Model);
   column.gap(3);
   addLookRow(column, scene, {ViewName::Top, ViewName::Crown}, looks.opened.get(), look_mm, Person::Model);
-  column.text(say("Above: worn down, in daylight. Below: the crown opened by hand."), type::kSmall, Weight::Plain, Column::Tone::Soft);
+  column.text(Words::tr("Above: worn down, in daylight. Below: the crown opened by hand."), type::kSmall, Weight::Plain, Column::Tone::Soft);
   if (looks.down->readings) {
     const look::Readings& readings = *looks.down->readings;
     column.gap(2);
-    column.text(say("Worn down, all hair that is seen: %1. %2").arg(paint::levelText(readings.whole), paint::contrastSentence(readings.contrast)));
+    column.text(Words::tr("Worn down, all hair that is seen: %1. %2").arg(paint::levelText(readings.whole), paint::contrastSentence(readings.contrast)));
   }
-  column.writingLine(say("What was different from what I expected?"), 2);
+  column.writingLine(Words::tr("What was different from what I expected?"), 2);
 }
 
 }  // namespace
@@ -221,19 +225,19 @@ void addModelFacts(Column& column, const Request& request) {
   const plan::Hair& hair = request.plan.hair();
   const plan::Head& head = request.plan.head();
   std::vector<std::pair<QString, QString>> facts;
-  facts.emplace_back(say("Level at the root"), spanOver(levels(hair, &plan::RootMiddleEnd::root), {}));
-  facts.emplace_back(say("Level, middle and ends"), say("%1 and %2").arg(spanOver(levels(hair, &plan::RootMiddleEnd::middle), {}),
+  facts.emplace_back(Words::tr("Level at the root"), spanOver(levels(hair, &plan::RootMiddleEnd::root), {}));
+  facts.emplace_back(Words::tr("Level, middle and ends"), Words::tr("%1 and %2").arg(spanOver(levels(hair, &plan::RootMiddleEnd::middle), {}),
                                                                       spanOver(levels(hair, &plan::RootMiddleEnd::end), {})));
-  facts.emplace_back(say("Length"), spanOver(hair.length_mm, say("mm")));
-  facts.emplace_back(say("Falls"), curlName(hair.curl));
-  facts.emplace_back(say("How much hair"), say("%1 on a cm²").arg(number(std::round(hair.density_per_cm2))));
-  facts.emplace_back(say("How thick a hair"), say("%1 µm").arg(number(hair.fibre_um)));
-  if (hair.white_frac > 0) facts.emplace_back(say("White hair"), say("%1 %").arg(number(100 * hair.white_frac)));
-  facts.emplace_back(say("Swirls at the crown"), QString::number(head.whorls.size()));
-  facts.emplace_back(say("Usual part"), head.part.empty() ? say("none, combed back") : say("as drawn"));
-  if (!hair.bands.empty()) facts.emplace_back(say("Old colour bands"), QString::number(hair.bands.size()));
-  if (!hair.scattered.empty()) facts.emplace_back(say("Already light, scattered"), say("yes: test a strand of it"));
-  if (!hair.conditionDate.empty()) facts.emplace_back(say("Condition checked on"), QString::fromStdString(hair.conditionDate));
+  facts.emplace_back(Words::tr("Length"), spanOver(hair.length_mm, Words::tr("mm")));
+  facts.emplace_back(Words::tr("Falls"), curlName(hair.curl));
+  facts.emplace_back(Words::tr("How much hair"), Words::tr("%1 on a cm²").arg(number(std::round(hair.density_per_cm2))));
+  facts.emplace_back(Words::tr("How thick a hair"), Words::tr("%1 µm").arg(number(hair.fibre_um)));
+  if (hair.white_frac > 0) facts.emplace_back(Words::tr("White hair"), Words::tr("%1 %").arg(number(100 * hair.white_frac)));
+  facts.emplace_back(Words::tr("Swirls at the crown"), QString::number(head.whorls.size()));
+  facts.emplace_back(Words::tr("Usual part"), head.part.empty() ? Words::tr("none, combed back") : Words::tr("as drawn"));
+  if (!hair.bands.empty()) facts.emplace_back(Words::tr("Old colour bands"), QString::number(hair.bands.size()));
+  if (!hair.scattered.empty()) facts.emplace_back(Words::tr("Already light, scattered"), Words::tr("yes: test a strand of it"));
+  if (!hair.conditionDate.empty()) facts.emplace_back(Words::tr("Condition checked on"), QString::fromStdString(hair.conditionDate));
   std::vector<std::vector<Column::Cell>> rows;
   for (std::size_t i = 0; i < facts.size(); i += 2) {
     std::vector<Column::Cell> row{{facts[i].first, Weight::Plain}, {facts[i].second, Weight::Bold}};
@@ -277,7 +281,7 @@ void addKey(Column& column, const paint::Scene& scene) {
   paint::Figure key = paint::keyFigure(scene, palette, column.width_mm());
   if (key.frame.height() <= 0) return;
   column.gap(2);
-  column.text(say("Key"), type::kBody, Weight::Bold);
+  column.text(Words::tr("Key"), type::kBody, Weight::Bold);
   column.stay();
   column.figure(std::move(key), 1);
 }

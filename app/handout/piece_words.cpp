@@ -7,14 +7,18 @@
 #include <set>
 
 #include "app/paint/describe_piece.h"
+#include "app/paint/figure.h"
 #include "engine/base/number_text.h"
 
 namespace combdraft::handout {
 namespace {
 
-QString say(const char* text) { return QCoreApplication::translate("Handout", text); }
-QString number(double value) { return QString::fromStdString(numberText(std::round(value * 10) / 10)); }
-QString percent(double frac) { return QString::fromStdString(numberText(std::round(100 * frac))); }
+struct Words {
+  Q_DECLARE_TR_FUNCTIONS(Handout)
+};
+
+QString number(double value) { return paint::figure(numberText(std::round(value * 10) / 10)); }
+QString percent(double frac) { return paint::figure(numberText(std::round(100 * frac))); }
 
 struct Span {
   double from = 1e9, to = -1e9;
@@ -54,11 +58,11 @@ QString placesOf(const Pieces& pieces) {
 QString takenWords(const plan::Piece& piece, int count) {
   const bool one = count == 1;
   if (piece.action == plan::Action::Deepen)
-    return one ? say("Take one piece to deepen") : say("Take %1 pieces to deepen").arg(count);
+    return one ? Words::tr("Take one piece to deepen") : Words::tr("Take %1 pieces to deepen").arg(count);
   switch (piece.taking) {
-    case plan::Taking::Slice: return one ? say("Take one slice") : say("Take %1 slices").arg(count);
-    case plan::Taking::Weave: return one ? say("Take one weave") : say("Take %1 weaves").arg(count);
-    case plan::Taking::Paint: return one ? say("Take one piece to paint") : say("Take %1 pieces to paint").arg(count);
+    case plan::Taking::Slice: return one ? Words::tr("Take one slice") : Words::tr("Take %1 slices").arg(count);
+    case plan::Taking::Weave: return one ? Words::tr("Take one weave") : Words::tr("Take %1 weaves").arg(count);
+    case plan::Taking::Paint: return one ? Words::tr("Take one piece to paint") : Words::tr("Take %1 pieces to paint").arg(count);
   }
   return {};
 }
@@ -66,7 +70,7 @@ QString takenWords(const plan::Piece& piece, int count) {
 }  // namespace
 
 QString span_mm(double from, double to) {
-  return std::abs(to - from) < 0.05 ? say("%1 mm").arg(number(from)) : say("%1 to %2 mm").arg(number(from), number(to));
+  return std::abs(to - from) < 0.05 ? Words::tr("%1 mm").arg(number(from)) : Words::tr("%1 to %2 mm").arg(number(from), number(to));
 }
 
 QString numbersOf(const Pieces& pieces) {
@@ -78,7 +82,7 @@ QString numbersOf(const Pieces& pieces) {
     const int first = *it;
     int last = first;
     for (++it; it != orders.end() && *it == last + 1; ++it) last = *it;
-    runs << (first == last ? QString::number(first) : last == first + 1 ? say("%1 and %2").arg(first).arg(last) : say("%1 to %2").arg(first).arg(last));
+    runs << (first == last ? QString::number(first) : last == first + 1 ? Words::tr("%1 and %2").arg(first).arg(last) : Words::tr("%1 to %2").arg(first).arg(last));
   }
   return runs.join(QStringLiteral(", "));
 }
@@ -88,22 +92,22 @@ QString curlName(plan::CurlClass curl) {
       QT_TRANSLATE_NOOP("Handout", "straight"), QT_TRANSLATE_NOOP("Handout", "loose wave"), QT_TRANSLATE_NOOP("Handout", "wave"),
       QT_TRANSLATE_NOOP("Handout", "loose curl"), QT_TRANSLATE_NOOP("Handout", "curl"), QT_TRANSLATE_NOOP("Handout", "tight curl"),
       QT_TRANSLATE_NOOP("Handout", "coil"), QT_TRANSLATE_NOOP("Handout", "tight coil")};
-  return say(kNames[static_cast<std::size_t>(curl)]);
+  return Words::tr(kNames[static_cast<std::size_t>(curl)]);
 }
 
 QString takingName(const plan::Piece& piece) {
-  if (piece.action == plan::Action::LeaveOut) return say("left out");
-  const QString how = piece.taking == plan::Taking::Slice   ? say("slice")
-                      : piece.taking == plan::Taking::Weave ? say("weave")
-                                                            : say("painted");
-  return piece.action == plan::Action::Deepen ? say("%1, deepened").arg(how) : how;
+  if (piece.action == plan::Action::LeaveOut) return Words::tr("left out");
+  const QString how = piece.taking == plan::Taking::Slice   ? Words::tr("slice")
+                      : piece.taking == plan::Taking::Weave ? Words::tr("weave")
+                                                            : Words::tr("painted");
+  return piece.action == plan::Action::Deepen ? Words::tr("%1, deepened").arg(how) : how;
 }
 
 QString keptInName(plan::KeptIn keptIn) {
   switch (keptIn) {
-    case plan::KeptIn::Foil: return say("foil");
-    case plan::KeptIn::Film: return say("film");
-    case plan::KeptIn::OpenAir: return say("open air");
+    case plan::KeptIn::Foil: return Words::tr("foil");
+    case plan::KeptIn::Film: return Words::tr("film");
+    case plan::KeptIn::OpenAir: return Words::tr("open air");
   }
   return {};
 }
@@ -112,9 +116,9 @@ QString colourWords(const plan::Piece& piece, const plan::ZoneColour& zone) {
   QStringList parts;
   if (piece.action == plan::Action::Lighten)
     parts << (zone.lifts.low < zone.lifts.high
-                  ? say("lifts to %1 (%2 to %3)").arg(number(zone.lifts.level), number(zone.lifts.low), number(zone.lifts.high))
-                  : say("lifts to %1").arg(number(zone.lifts.level)));
-  if (zone.finish) parts << say("finishes at %1 %2").arg(number(zone.finish->level), toneName(zone.finish->tone));
+                  ? Words::tr("lifts to %1 (%2 to %3)").arg(number(zone.lifts.level), number(zone.lifts.low), number(zone.lifts.high))
+                  : Words::tr("lifts to %1").arg(number(zone.lifts.level)));
+  if (zone.finish) parts << Words::tr("finishes at %1 %2").arg(number(zone.finish->level), toneName(zone.finish->tone));
   return parts.join(QStringLiteral(", "));
 }
 
@@ -127,27 +131,27 @@ QString whatOf(const plan::Section* section, const Pieces& pieces) {
     const QString thick = words(spanOf(pieces, [](const plan::Piece& p) { return std::optional(p.thickness_mm); }));
     QString sentence = takenWords(*first, count);
     if (section && section->layout)
-      sentence = say("%1 in %2, %3 thick").arg(sentence, paint::runWords(section->layout->run), thick);
+      sentence = Words::tr("%1 in %2, %3 thick").arg(sentence, paint::runWords(section->layout->run), thick);
     else if (const QString places = placesOf(pieces); !places.isEmpty())
-      sentence = say("%1 (%2), %3 thick").arg(sentence, places, thick);
+      sentence = Words::tr("%1 (%2), %3 thick").arg(sentence, places, thick);
     else
-      sentence = say("%1, %2 thick").arg(sentence, thick);
+      sentence = Words::tr("%1, %2 thick").arg(sentence, thick);
     said << sentence + u'.';
     if (section && section->layout && count > 1 && section->layout->leftOut_mm.from + section->layout->leftOut_mm.to > 0)
-      said << say("Leave out %1 between them.").arg(span_mm(section->layout->leftOut_mm.from, section->layout->leftOut_mm.to));
+      said << Words::tr("Leave out %1 between them.").arg(span_mm(section->layout->leftOut_mm.from, section->layout->leftOut_mm.to));
     if (first->taking == plan::Taking::Weave && first->tooth_mm > 0)
-      said << say("Weave teeth of %1 with gaps of %2.").arg(span_mm(first->tooth_mm, first->tooth_mm), span_mm(first->gap_mm, first->gap_mm));
+      said << Words::tr("Weave teeth of %1 with gaps of %2.").arg(span_mm(first->tooth_mm, first->tooth_mm), span_mm(first->gap_mm, first->gap_mm));
     else if (first->taken_frac < 1)
-      said << say("Take %1 % of the hair.").arg(percent(first->taken_frac));
+      said << Words::tr("Take %1 % of the hair.").arg(percent(first->taken_frac));
     if (countOf(pieces, [](const plan::Piece& p) { return !p.dropOuts.empty(); }) > 0)
-      said << say("Between the ticks hair stays out: that stretch is not taken.");
+      said << Words::tr("Between the ticks hair stays out: that stretch is not taken.");
   }
   const QString places = first ? QString() : placesOf(pieces);
   if (leftOut > 0 && places.isEmpty())
-    said << (leftOut == 1 ? say("Clip one piece away: it is left out.") : say("Clip %1 pieces away: they are left out.").arg(leftOut));
+    said << (leftOut == 1 ? Words::tr("Clip one piece away: it is left out.") : Words::tr("Clip %1 pieces away: they are left out.").arg(leftOut));
   else if (leftOut > 0)
-    said << (leftOut == 1 ? say("Clip one piece away (%1): it is left out.").arg(places)
-                          : say("Clip %1 pieces away (%2): they are left out.").arg(leftOut).arg(places));
+    said << (leftOut == 1 ? Words::tr("Clip one piece away (%1): it is left out.").arg(places)
+                          : Words::tr("Clip %1 pieces away (%2): they are left out.").arg(leftOut).arg(places));
   return said.join(u' ');
 }
 
@@ -159,16 +163,16 @@ QString howOf(const plan::Plan& plan, const Pieces& pieces) {
   if (combed > 0) {
     const QString depth = words(spanOf(pieces, [](const plan::Piece& p) { return isCombed(p) ? std::optional(p.backcomb.depth_mm) : std::nullopt; }));
     const Span share = spanOf(pieces, [](const plan::Piece& p) { return isCombed(p) ? std::optional(100 * p.backcomb.pushed_frac) : std::nullopt; });
-    const QString pushed = std::abs(share.to - share.from) < 0.5 ? say("%1 %").arg(number(share.from))
-                                                                 : say("%1 to %2 %").arg(number(share.from), number(share.to));
-    said << say("Backcomb: push back %1 of the hair, backcomb depth %2.").arg(pushed, depth);
+    const QString pushed = std::abs(share.to - share.from) < 0.5 ? Words::tr("%1 %").arg(number(share.from))
+                                                                 : Words::tr("%1 to %2 %").arg(number(share.from), number(share.to));
+    said << Words::tr("Backcomb: push back %1 of the hair, backcomb depth %2.").arg(pushed, depth);
   }
   const Span start = spanOf(pieces, [](const plan::Piece& p) { return std::optional(p.start_mm); });
-  said << (start.to <= 0 ? say("Start at the scalp.") : say("Start %1 off the scalp.").arg(words(start)));
+  said << (start.to <= 0 ? Words::tr("Start at the scalp.") : Words::tr("Start %1 off the scalp.").arg(words(start)));
   if (first->taking == plan::Taking::Paint)
-    said << (first->under == plan::Side::Painted ? say("Paint the under side too.") : say("Leave the under side bare."));
+    said << (first->under == plan::Side::Painted ? Words::tr("Paint the under side too.") : Words::tr("Leave the under side bare."));
   if (const Span stop = spanOf(pieces, [](const plan::Piece& p) { return p.stop_mm; }); stop.isKnown())
-    said << say("Stop %1 off the scalp.").arg(words(stop));
+    said << Words::tr("Stop %1 off the scalp.").arg(words(stop));
   std::set<plan::KeptIn> kept;
   std::set<std::string> shared;
   for (const paint::PieceShape* shape : pieces)
@@ -178,49 +182,49 @@ QString howOf(const plan::Plan& plan, const Pieces& pieces) {
     }
   QStringList in;
   for (const plan::KeptIn one : kept) in << keptInName(one);
-  said << (shared.empty() ? say("Keep in: %1.").arg(in.join(QStringLiteral(", ")))
-                          : say("Keep in: %1; pieces that share one are listed on the record card.").arg(in.join(QStringLiteral(", "))));
+  said << (shared.empty() ? Words::tr("Keep in: %1.").arg(in.join(QStringLiteral(", ")))
+                          : Words::tr("Keep in: %1; pieces that share one are listed on the record card.").arg(in.join(QStringLiteral(", "))));
   const QString letters = paint::formulaLetters(plan, *first);
   const bool twoFormulas = letters.contains(u'/');
-  if (!letters.isEmpty()) said << say("Formula %1.").arg(letters.section(u'/', 0, 0));
+  if (!letters.isEmpty()) said << Words::tr("Formula %1.").arg(letters.section(u'/', 0, 0));
   const QString colour = colourWords(*first, first->root);
   const bool same = countOf(pieces, [&](const plan::Piece& p) {
                       return p.action == plan::Action::LeaveOut || (p.root == first->root && p.action == first->action);
                     }) == static_cast<int>(pieces.size());
-  if (same && !colour.isEmpty()) said << say("Wanted: %1.").arg(colour);
+  if (same && !colour.isEmpty()) said << Words::tr("Wanted: %1.").arg(colour);
   if (first->handover_mm) {
     QStringList beyond;
-    if (twoFormulas) beyond << say("formula %1").arg(letters.section(u'/', 1, 1));
+    if (twoFormulas) beyond << Words::tr("formula %1").arg(letters.section(u'/', 1, 1));
     if (colourWords(*first, first->end) != colour) beyond << colourWords(*first, first->end);
-    if (!beyond.isEmpty()) said << say("From %1 on: %2.").arg(span_mm(*first->handover_mm, *first->handover_mm), beyond.join(QStringLiteral(", ")));
+    if (!beyond.isEmpty()) said << Words::tr("From %1 on: %2.").arg(span_mm(*first->handover_mm, *first->handover_mm), beyond.join(QStringLiteral(", ")));
   }
   return said.join(u' ');
 }
 
 QString whyOf(const plan::Section* section, const Pieces& pieces) {
   const plan::Piece* first = firstWorked(pieces);
-  if (!first) return say("Dark hair beside the light keeps two clear levels.");
+  if (!first) return Words::tr("Dark hair beside the light keeps two clear levels.");
   QStringList said;
-  if (first->action == plan::Action::Deepen) said << say("Depth beside the light keeps two clear levels.");
+  if (first->action == plan::Action::Deepen) said << Words::tr("Depth beside the light keeps two clear levels.");
   if (countOf(pieces, isCombed) > 0)
-    said << say("Pushed hairs begin lower, each at its own height, so that the root stays soft.");
+    said << Words::tr("Pushed hairs begin lower, each at its own height, so that the root stays soft.");
   else if (first->action == plan::Action::Lighten && first->start_mm <= 0)
-    said << say("Light from the scalp is the brightest; its regrowth is seen soonest.");
-  if (first->taking == plan::Taking::Weave) said << say("Dark hair between the teeth keeps the light from reading as a stripe.");
+    said << Words::tr("Light from the scalp is the brightest; its regrowth is seen soonest.");
+  if (first->taking == plan::Taking::Weave) said << Words::tr("Dark hair between the teeth keeps the light from reading as a stripe.");
   if (first->taking == plan::Taking::Paint && first->under == plan::Side::Bare)
-    said << say("The bare under side keeps depth beneath the light.");
+    said << Words::tr("The bare under side keeps depth beneath the light.");
   if (section && section->layout) {
     const plan::Layout& rule = *section->layout;
     if (rule.lastThickness_mm)
-      said << say("The thin last piece lies beside the opening, so that no solid patch shows where the hair opens.");
+      said << Words::tr("The thin last piece lies beside the opening, so that no solid patch shows where the hair opens.");
     else if (std::abs(rule.thickness_mm.to - rule.thickness_mm.from) > 0.5)
-      said << (rule.thickness_mm.to > rule.thickness_mm.from ? say("The pieces grow toward the top, where most light is seen.")
-                                                             : say("The pieces get thinner toward the top, where the hair opens."));
-    if (rule.columns == plan::Columns::Staggered) said << say("Staggered pieces, so that their ends do not line up when the hair opens.");
+      said << (rule.thickness_mm.to > rule.thickness_mm.from ? Words::tr("The pieces grow toward the top, where most light is seen.")
+                                                             : Words::tr("The pieces get thinner toward the top, where the hair opens."));
+    if (rule.columns == plan::Columns::Staggered) said << Words::tr("Staggered pieces, so that their ends do not line up when the hair opens.");
   }
   if (countOf(pieces, [](const plan::Piece& p) { return !p.dropOuts.empty(); }) > 0)
-    said << say("The stretch that stays out breaks the row, so that no band runs through.");
-  if (said.isEmpty()) said << say("Light that starts off the scalp leaves the root dark, so that new growth shows later.");
+    said << Words::tr("The stretch that stays out breaks the row, so that no band runs through.");
+  if (said.isEmpty()) said << Words::tr("Light that starts off the scalp leaves the root dark, so that new growth shows later.");
   return said.join(u' ');
 }
 

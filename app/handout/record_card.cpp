@@ -9,27 +9,31 @@
 #include "app/handout/piece_words.h"
 #include "app/paint/assumption_words.h"
 #include "app/paint/describe_piece.h"
+#include "app/paint/figure.h"
 #include "app/paint/reading_words.h"
 #include "engine/base/number_text.h"
 
 namespace combdraft::handout {
 namespace {
 
-QString say(const char* text) { return QCoreApplication::translate("Handout", text); }
-QString number(double value) { return QString::fromStdString(numberText(std::round(value * 10) / 10)); }
-QString percent(double frac) { return say("%1 %").arg(number(100 * frac)); }
+struct Words {
+  Q_DECLARE_TR_FUNCTIONS(Handout)
+};
+
+QString number(double value) { return paint::figure(numberText(std::round(value * 10) / 10)); }
+QString percent(double frac) { return Words::tr("%1 %").arg(number(100 * frac)); }
 
 QString takenAs(const plan::Piece& piece) {
   QStringList parts{takingName(piece)};
   if (piece.action == plan::Action::LeaveOut) return parts.front();
   if (piece.taking == plan::Taking::Weave && piece.tooth_mm > 0)
-    parts << say("teeth %1, gaps %2 mm").arg(number(piece.tooth_mm), number(piece.gap_mm));
-  if (piece.taken_frac < 1) parts << say("%1 taken").arg(percent(piece.taken_frac));
+    parts << Words::tr("teeth %1, gaps %2 mm").arg(number(piece.tooth_mm), number(piece.gap_mm));
+  if (piece.taken_frac < 1) parts << Words::tr("%1 taken").arg(percent(piece.taken_frac));
   if (piece.taking == plan::Taking::Paint) {
-    parts << (piece.under == plan::Side::Painted ? say("under side painted") : say("under side bare"));
-    parts << say("%1 of the thickness").arg(percent(piece.outer_frac));
+    parts << (piece.under == plan::Side::Painted ? Words::tr("under side painted") : Words::tr("under side bare"));
+    parts << Words::tr("%1 of the thickness").arg(percent(piece.outer_frac));
   }
-  for (const plan::Stretch& out : piece.dropOuts) parts << say("out from %1 to %2 mm").arg(number(out.from_mm), number(out.to_mm));
+  for (const plan::Stretch& out : piece.dropOuts) parts << Words::tr("out from %1 to %2 mm").arg(number(out.from_mm), number(out.to_mm));
   if (!piece.label.empty()) parts << QString::fromStdString(piece.label);
   if (!piece.note.empty()) parts << QString::fromStdString(piece.note);
   return parts.join(QStringLiteral("; "));
@@ -41,7 +45,7 @@ QString colourOf(const plan::Plan& plan, const plan::Piece& piece) {
   const QString letters = paint::formulaLetters(plan, piece);
   if (!letters.isEmpty()) parts << letters;
   parts << colourWords(piece, piece.root);
-  if (piece.handover_mm) parts << say("from %1 mm: %2").arg(number(*piece.handover_mm), colourWords(piece, piece.end));
+  if (piece.handover_mm) parts << Words::tr("from %1 mm: %2").arg(number(*piece.handover_mm), colourWords(piece, piece.end));
   parts.removeAll(QString());
   return parts.join(QStringLiteral("; "));
 }
@@ -60,23 +64,23 @@ void addPieces(Column& column, const paint::Scene& scene) {
     QString place = shape->place;
     const QString section = sectionName(plan, piece);
     if (!section.isEmpty() && section != place) place = section + QStringLiteral(", ") + place;
-    place += QStringLiteral(", ") + say("%1 mm long").arg(number(paint::stripLength_mm(shape->strip)));
+    place += QStringLiteral(", ") + Words::tr("%1 mm long").arg(number(paint::stripLength_mm(shape->strip)));
     QString start = out ? QString() : number(piece.start_mm);
-    if (!out && piece.stop_mm) start += say(" to %1").arg(number(*piece.stop_mm));
+    if (!out && piece.stop_mm) start += Words::tr(" to %1").arg(number(*piece.stop_mm));
     const bool combed = piece.backcomb.depth_mm > 0 && piece.backcomb.pushed_frac > 0;
     QString kept = out ? QString() : keptInName(piece.keptIn);
     if (!piece.foil.empty()) kept += u' ' + QString::fromStdString(piece.foil);
     const auto cell = [](const QString& text) { return Column::Cell{text, Weight::Plain}; };
     rows.push_back({{paint::pieceNumber(piece), Weight::Bold}, cell(place), cell(takenAs(piece)), cell(number(piece.thickness_mm)), cell(start),
-                    cell(combed && !out ? say("%1, %2").arg(number(piece.backcomb.depth_mm), percent(piece.backcomb.pushed_frac)) : QString()),
+                    cell(combed && !out ? Words::tr("%1, %2").arg(number(piece.backcomb.depth_mm), percent(piece.backcomb.pushed_frac)) : QString()),
                     cell(colourOf(plan, piece)), cell(kept)});
   }
-  column.heading(say("Pieces in order"));
-  if (rows.empty()) return column.text(say("There are no pieces in this choice yet."));
-  column.text(say("Distances are mm; start, stop and backcomb depth are measured along the stretched hair."), type::kSmall, Weight::Plain,
+  column.heading(Words::tr("Pieces in order"));
+  if (rows.empty()) return column.text(Words::tr("There are no pieces in this choice yet."));
+  column.text(Words::tr("Distances are mm; start, stop and backcomb depth are measured along the stretched hair."), type::kSmall, Weight::Plain,
               Column::Tone::Soft);
   column.stay();
-  column.table({say("No."), say("Where"), say("Taken as"), say("Thick"), say("Start"), say("Backcomb"), say("Formula and wanted colour"), say("Kept in")},
+  column.table({Words::tr("No."), Words::tr("Where"), Words::tr("Taken as"), Words::tr("Thick"), Words::tr("Start"), Words::tr("Backcomb"), Words::tr("Formula and wanted colour"), Words::tr("Kept in")},
                {0.06, 0.2, 0.2, 0.07, 0.08, 0.11, 0.2, 0.08}, rows, 2.6);
 }
 
@@ -87,22 +91,22 @@ void addSections(Column& column, const Request& request, const paint::Scene& sce
     QStringList rule;
     if (section.layout) {
       const plan::Layout& l = *section.layout;
-      rule << paint::runWords(l.run) << say("thickness %1").arg(span_mm(l.thickness_mm.from, l.thickness_mm.to))
-           << say("left out %1").arg(span_mm(l.leftOut_mm.from, l.leftOut_mm.to)) << say("start %1").arg(span_mm(l.start_mm.from, l.start_mm.to));
+      rule << paint::runWords(l.run) << Words::tr("thickness %1").arg(span_mm(l.thickness_mm.from, l.thickness_mm.to))
+           << Words::tr("left out %1").arg(span_mm(l.leftOut_mm.from, l.leftOut_mm.to)) << Words::tr("start %1").arg(span_mm(l.start_mm.from, l.start_mm.to));
       if (l.backcomb_mm.from > 0 || l.backcomb_mm.to > 0)
-        rule << say("backcomb depth %1, pushed back %2 to %3").arg(span_mm(l.backcomb_mm.from, l.backcomb_mm.to), percent(l.pushed_frac.from), percent(l.pushed_frac.to));
-      rule << say("foil %1").arg(span_mm(l.foil_mm, l.foil_mm));
-      if (l.columns == plan::Columns::Staggered) rule << say("staggered");
-      if (l.zigzag_mm > 0) rule << say("zigzag %1").arg(span_mm(l.zigzag_mm, l.zigzag_mm));
-      if (l.lastThickness_mm) rule << say("last piece %1 thick").arg(span_mm(*l.lastThickness_mm, *l.lastThickness_mm));
+        rule << Words::tr("backcomb depth %1, pushed back %2 to %3").arg(span_mm(l.backcomb_mm.from, l.backcomb_mm.to), percent(l.pushed_frac.from), percent(l.pushed_frac.to));
+      rule << Words::tr("foil %1").arg(span_mm(l.foil_mm, l.foil_mm));
+      if (l.columns == plan::Columns::Staggered) rule << Words::tr("staggered");
+      if (l.zigzag_mm > 0) rule << Words::tr("zigzag %1").arg(span_mm(l.zigzag_mm, l.zigzag_mm));
+      if (l.lastThickness_mm) rule << Words::tr("last piece %1 thick").arg(span_mm(*l.lastThickness_mm, *l.lastThickness_mm));
     } else {
-      rule << say("drawn by hand");
+      rule << Words::tr("drawn by hand");
     }
-    if (!section.twinOf.empty()) rule << say("follows the other side");
+    if (!section.twinOf.empty()) rule << Words::tr("follows the other side");
     rows.push_back({{paint::describeSection(scene.head(), request.plan, shape.id, section), Weight::Bold}, {rule.join(QStringLiteral(", ")), Weight::Plain}});
   }
   if (rows.empty()) return;
-  column.heading(say("Sections and their rules"));
+  column.heading(Words::tr("Sections and their rules"));
   column.table({}, {0.36, 0.64}, rows);
 }
 
@@ -110,51 +114,51 @@ void addTreatments(Column& column, const Request& request) {
   std::vector<std::vector<Column::Cell>> rows;
   for (const auto& [id, t] : request.plan.treatments(request.choice)) {
     QStringList parts;
-    if (t->kind == plan::Treatment::Kind::RootShadow) parts << say("to %1 mm, blended over %2 mm").arg(number(t->to_mm), number(t->blend_mm));
-    parts << (t->zone ? zoneName(*t->zone) : say("whole head")) << say("level %1 %2").arg(number(t->colour.level), toneName(t->colour.tone))
-          << say("strength of the colour %1").arg(percent(t->strength_frac));
-    if (const auto* formula = request.plan.find<plan::Formula>(t->formula)) parts << say("formula %1").arg(QString::fromStdString(formula->letter));
-    rows.push_back({{t->kind == plan::Treatment::Kind::RootShadow ? say("Root shadow") : say("Glaze"), Weight::Bold}, {parts.join(QStringLiteral(", ")), Weight::Plain}});
+    if (t->kind == plan::Treatment::Kind::RootShadow) parts << Words::tr("to %1 mm, blended over %2 mm").arg(number(t->to_mm), number(t->blend_mm));
+    parts << (t->zone ? zoneName(*t->zone) : Words::tr("whole head")) << Words::tr("level %1 %2").arg(number(t->colour.level), toneName(t->colour.tone))
+          << Words::tr("strength of the colour %1").arg(percent(t->strength_frac));
+    if (const auto* formula = request.plan.find<plan::Formula>(t->formula)) parts << Words::tr("formula %1").arg(QString::fromStdString(formula->letter));
+    rows.push_back({{t->kind == plan::Treatment::Kind::RootShadow ? Words::tr("Root shadow") : Words::tr("Glaze"), Weight::Bold}, {parts.join(QStringLiteral(", ")), Weight::Plain}});
   }
   if (rows.empty()) return;
-  column.heading(say("Over all of it"));
+  column.heading(Words::tr("Over all of it"));
   column.table({}, {0.2, 0.8}, rows);
 }
 
 void addHair(Column& column, const plan::Hair& hair) {
   std::vector<std::vector<Column::Cell>> rows;
   const auto condition = [](plan::Condition c) {
-    return c == plan::Condition::Good ? say("good") : c == plan::Condition::Fair ? say("fair") : c == plan::Condition::Poor ? say("poor") : say("not checked");
+    return c == plan::Condition::Good ? Words::tr("good") : c == plan::Condition::Fair ? Words::tr("fair") : c == plan::Condition::Poor ? Words::tr("poor") : Words::tr("not checked");
   };
   const auto porosity = [](plan::Porosity p) {
-    return p == plan::Porosity::Resistant ? say("resistant") : p == plan::Porosity::Usual ? say("usual") : p == plan::Porosity::Porous ? say("porous") : say("not checked");
+    return p == plan::Porosity::Resistant ? Words::tr("resistant") : p == plan::Porosity::Usual ? Words::tr("usual") : p == plan::Porosity::Porous ? Words::tr("porous") : Words::tr("not checked");
   };
   for (std::size_t i = 0; i < plan::kHairZones; ++i)
     rows.push_back({{zoneName(static_cast<plan::HairZone>(i)), Weight::Bold}, {number(hair.length_mm[i]), Weight::Plain},
-                    {say("%1, %2, %3").arg(number(hair.level[i].root), number(hair.level[i].middle), number(hair.level[i].end)), Weight::Plain},
+                    {Words::tr("%1, %2, %3").arg(number(hair.level[i].root), number(hair.level[i].middle), number(hair.level[i].end)), Weight::Plain},
                     {condition(hair.condition[i]), Weight::Plain}, {porosity(hair.porosity[i]), Weight::Plain}});
   column.gap(3);
-  column.table({say("Zone"), say("Length, mm"), say("Level: root, middle, ends"), say("Condition"), say("Porosity")}, {0.18, 0.18, 0.28, 0.18, 0.18}, rows);
+  column.table({Words::tr("Zone"), Words::tr("Length, mm"), Words::tr("Level: root, middle, ends"), Words::tr("Condition"), Words::tr("Porosity")}, {0.18, 0.18, 0.28, 0.18, 0.18}, rows);
   for (const plan::Band& band : hair.bands)
-    column.text(say("Old colour band: %1, from %2 to %3 mm, level %4.")
-                    .arg(band.zone ? zoneName(*band.zone) : say("whole head"), number(band.from_mm), number(band.to_mm), number(band.level)));
+    column.text(Words::tr("Old colour band: %1, from %2 to %3 mm, level %4.")
+                    .arg(band.zone ? zoneName(*band.zone) : Words::tr("whole head"), number(band.from_mm), number(band.to_mm), number(band.level)));
   for (const plan::ScatteredLight& light : hair.scattered)
-    column.text(say("Already light: %1 of the hair, %2, from %3 to %4 mm, level %5.")
-                    .arg(percent(light.share_frac), light.zone ? zoneName(*light.zone) : say("whole head"), number(light.from_mm), number(light.to_mm), number(light.level)));
+    column.text(Words::tr("Already light: %1 of the hair, %2, from %3 to %4 mm, level %5.")
+                    .arg(percent(light.share_frac), light.zone ? zoneName(*light.zone) : Words::tr("whole head"), number(light.from_mm), number(light.to_mm), number(light.level)));
 }
 
 }  // namespace
 
 void addRecordCard(Column& column, const Request& request, const paint::Scene& scene, const Looks& looks, const Room& room) {
   const QString title = QString::fromStdString(request.plan.info().title);
-  column.text(say("Record card"), type::kSmall, Weight::Bold, Column::Tone::Soft);
-  column.text(title.isEmpty() ? say("Untitled plan") : title, type::kTitle - 1.4, Weight::Bold);
+  column.text(Words::tr("Record card"), type::kSmall, Weight::Bold, Column::Tone::Soft);
+  column.text(title.isEmpty() ? Words::tr("Untitled plan") : title, type::kTitle - 1.4, Weight::Bold);
   Column client(column.width_mm() * 0.4), date(column.width_mm() * 0.25), by(column.width_mm() * 0.27);
-  client.writingLine(say("Client"));
-  date.writingLine(say("Date"));
-  by.writingLine(say("By"));
+  client.writingLine(Words::tr("Client"));
+  date.writingLine(Words::tr("Date"));
+  by.writingLine(Words::tr("By"));
   column.row({{0, &client}, {column.width_mm() * 0.43, &date}, {column.width_mm() * 0.72, &by}});
-  column.text(say("Plan number %1. The plan holds no name; the client's folder does.").arg(request.plan.info().number), type::kSmall, Weight::Plain,
+  column.text(Words::tr("Plan number %1. The plan holds no name; the client's folder does.").arg(request.plan.info().number), type::kSmall, Weight::Plain,
               Column::Tone::Soft);
   column.gap(4);
   const bool wide = column.width_mm() > 200;
@@ -162,34 +166,34 @@ void addRecordCard(Column& column, const Request& request, const paint::Scene& s
            wide ? 6 : 3, wide ? 58 : 66, Person::Client, [&](head::ViewName view, double scale) { return viewFigure(scene, view, scale); });
   addKey(column, scene);
   if (looks.down && !scene.pieces().empty()) {
-    column.subheading(say("As planned, worn down, in daylight"));
+    column.subheading(Words::tr("As planned, worn down, in daylight"));
     addLookRow(column, scene, {head::ViewName::Front, head::ViewName::Left, head::ViewName::Back}, looks.down.get(), std::min(84.0, room.body.height() / 3), Person::Client);
     if (looks.down->readings) {
-      column.text(say("All hair that is seen: %1. %2").arg(paint::levelText(looks.down->readings->whole), paint::contrastSentence(looks.down->readings->contrast)));
+      column.text(Words::tr("All hair that is seen: %1. %2").arg(paint::levelText(looks.down->readings->whole), paint::contrastSentence(looks.down->readings->contrast)));
     }
   }
   addAgreed(column, request.plan);
-  column.heading(say("Head and hair"));
+  column.heading(Words::tr("Head and hair"));
   addModelFacts(column, request);
   addHair(column, request.plan.hair());
   addSections(column, request, scene);
   addPieces(column, scene);
-  column.heading(say("Formulas"));
+  column.heading(Words::tr("Formulas"));
   addFormulas(column, request);
   addTreatments(column, request);
-  column.heading(say("Assumptions that were changed"));
+  column.heading(Words::tr("Assumptions that were changed"));
   const auto changed = paint::changedAssumptions(request.plan.info().assumptions);
-  if (changed.empty()) column.text(say("None: every value is the program's own."));
+  if (changed.empty()) column.text(Words::tr("None: every value is the program's own."));
   for (const paint::ChangedAssumption& one : changed) column.bullet(paint::changedText(one));
   if (!request.plan.info().notes.empty()) {
-    column.heading(say("Notes"));
+    column.heading(Words::tr("Notes"));
     column.text(QString::fromStdString(request.plan.info().notes));
   }
   const std::size_t from = column.chunks().size();
-  column.heading(say("What came out"));
-  column.writingLine(say("Level seen before rinsing, by section"), 2);
-  column.writingLine(say("After toner, dry, in daylight"), 2);
-  column.writingLine(say("Next time differently"), 2);
+  column.heading(Words::tr("What came out"));
+  column.writingLine(Words::tr("Level seen before rinsing, by section"), 2);
+  column.writingLine(Words::tr("After toner, dry, in daylight"), 2);
+  column.writingLine(Words::tr("Next time differently"), 2);
   column.keepTogether(from);
 }
 

@@ -7,14 +7,18 @@
 #include "app/handout/figures.h"
 #include "app/handout/parts.h"
 #include "app/handout/piece_words.h"
+#include "app/paint/figure.h"
 #include "engine/advise/effort.h"
 #include "engine/base/number_text.h"
 
 namespace combdraft::handout {
 namespace {
 
-QString say(const char* text) { return QCoreApplication::translate("Handout", text); }
-QString minutesText(double minutes) { return QString::fromStdString(numberText(std::round(minutes))); }
+struct Words {
+  Q_DECLARE_TR_FUNCTIONS(Handout)
+};
+
+QString minutesText(double minutes) { return paint::figure(numberText(std::round(minutes))); }
 
 constexpr double kPicture_mm = 58, kGap_mm = 6, kNumber_mm = 9;
 constexpr int kMostLines = 30;  // of one step beside its picture; what is longer goes on below
@@ -57,11 +61,11 @@ Column wordsOf(const Step& step, int number, double width_mm, const QString& num
   if (!numbers.isEmpty()) head.text(numbers, type::kSmall, Weight::Plain, Column::Tone::Soft);
   words.row({{0, &disc}, {kNumber_mm, &head}});
   if (step.standing == Step::Standing::Gone)
-    words.text(say("This piece or section is no longer in the plan. Its words are kept; take the step out or draw it again."), type::kSmall,
+    words.text(Words::tr("This piece or section is no longer in the plan. Its words are kept; take the step out or draw it again."), type::kSmall,
                Weight::Bold);
-  addReason(words, say("What"), step.what());
-  addReason(words, say("How"), step.how());
-  addReason(words, say("Why"), step.why());
+  addReason(words, Words::tr("What"), step.what());
+  addReason(words, Words::tr("How"), step.how());
+  addReason(words, Words::tr("Why"), step.why());
   return words;
 }
 
@@ -88,7 +92,7 @@ void addSteps(Column& column, const Request& request, const paint::Scene& scene,
   column.heading(partTitle(plan::HandoutPart::Steps));
   const std::vector<Step> steps = stepsOf(scene, request.handout.steps);
   if (steps.empty()) {
-    column.text(say("There are no pieces in this choice yet, so there are no steps. Draw pieces or lay out a section first."));
+    column.text(Words::tr("There are no pieces in this choice yet, so there are no steps. Draw pieces or lay out a section first."));
     return;
   }
   const bool pairs = column.width_mm() > 200;
@@ -122,7 +126,7 @@ void addSteps(Column& column, const Request& request, const paint::Scene& scene,
       picture.figure(textFigure(viewName(view, Person::Model), type::kSmall, Weight::Plain, Inks{}.soft, picture_mm, paint::TextRun::Anchor::Middle), 1);
     }
     QString numbers = numbersOf(shapes);
-    if (shapes.size() > 1) numbers = say("Pieces %1").arg(numbers);
+    if (shapes.size() > 1) numbers = Words::tr("Pieces %1").arg(numbers);
     const Column words = wordsOf(step, static_cast<int>(i) + 1, width - picture_mm - kGap_mm, shapes.size() > 1 && step.about.starts_with("section") ? numbers : QString());
     if (pairs && words.chunks().size() <= kMostLines) {
       Column cell(width);
@@ -149,21 +153,21 @@ void addTiming(Column& column, const Request& request, const paint::Scene& scene
     whole += timed.back().minutes;
   }
   if (!(whole > 0)) {
-    column.text(say("There is nothing to place yet."));
+    column.text(Words::tr("There is nothing to place yet."));
     return;
   }
-  column.text(say("About %1 minutes for placing at your own speed, which you set among the assumptions. Time on the hair is not planned here: "
+  column.text(Words::tr("About %1 minutes for placing at your own speed, which you set among the assumptions. Time on the hair is not planned here: "
                   "it is what the leaflet says and what you see.")
                   .arg(minutesText(whole)));
   column.gap(3);
   column.figure(timingFigure(timed, column.width_mm()), 1);
-  column.text(say("The figures in the bars are the steps; below them minutes from the first parting."), type::kSmall, Weight::Plain,
+  column.text(Words::tr("The figures in the bars are the steps; below them minutes from the first parting."), type::kSmall, Weight::Plain,
               Column::Tone::Soft);
   column.gap(3);
   std::vector<std::vector<Column::Cell>> rows;
   for (std::size_t i = 0; i < timed.size(); ++i)
-    rows.push_back({{QString::number(i + 1), Weight::Bold}, {timed[i].name, Weight::Plain}, {say("%1 min").arg(QString::fromStdString(numberText(timed[i].minutes, 1))), Weight::Plain}, {}, {}, {}});
-  column.table({say("Step"), say("What"), say("Placing"), say("First in at"), say("Looked at"), say("Rinsed at")},
+    rows.push_back({{QString::number(i + 1), Weight::Bold}, {timed[i].name, Weight::Plain}, {Words::tr("%1 min").arg(paint::figure(numberText(timed[i].minutes, 1))), Weight::Plain}, {}, {}, {}});
+  column.table({Words::tr("Step"), Words::tr("What"), Words::tr("Placing"), Words::tr("First in at"), Words::tr("Looked at"), Words::tr("Rinsed at")},
                {0.08, 0.4, 0.12, 0.14, 0.13, 0.13}, rows, type::kSmall, 6.6);
 }
 

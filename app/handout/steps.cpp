@@ -10,7 +10,9 @@
 namespace combdraft::handout {
 namespace {
 
-QString say(const char* text) { return QCoreApplication::translate("Handout", text); }
+struct Words {
+  Q_DECLARE_TR_FUNCTIONS(Handout)
+};
 
 bool hasWords(const plan::HandoutStep& step) { return !step.what.empty() || !step.how.empty() || !step.why.empty(); }
 
@@ -71,13 +73,13 @@ QString nameOf(const Group& group) {
   if (group.section) {
     const QString label = QString::fromStdString(group.section->label);
     if (!label.isEmpty()) return label.left(1).toUpper() + label.mid(1);
-    return say("Section %1").arg(group.pieces[group.pieces.size() / 2]->place);
+    return Words::tr("Section %1").arg(group.pieces[group.pieces.size() / 2]->place);
   }
   const plan::Piece& first = *group.pieces.front()->piece;
   const QString label = QString::fromStdString(first.label);
   const QString name = group.pieces.size() == 1 ? paint::pieceName(first)
-                                                : say("Pieces %1").arg(numbersOf(group.pieces));
-  return label.isEmpty() ? name : say("%1, %2").arg(name, label);
+                                                : Words::tr("Pieces %1").arg(numbersOf(group.pieces));
+  return label.isEmpty() ? name : Words::tr("%1, %2").arg(name, label);
 }
 
 }  // namespace
@@ -109,7 +111,7 @@ std::vector<Step> stepsOf(const paint::Scene& scene, const std::vector<plan::Han
     Step step;
     step.about = words.about;
     step.standing = Step::Standing::Gone;
-    step.name = say("No longer in the plan: %1").arg(QString::fromStdString(words.about));
+    step.name = Words::tr("No longer in the plan: %1").arg(QString::fromStdString(words.about));
     takeWords(step);
     steps.push_back(std::move(step));
   }

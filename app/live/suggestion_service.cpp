@@ -4,6 +4,8 @@
 #include <optional>
 #include <utility>
 
+#include "app/words/engine_words.h"
+
 namespace combdraft::live {
 namespace {
 
@@ -97,7 +99,7 @@ void SuggestionService::work(const plan::Plan& plan, const look::LookSettings& s
     end = End::Cancelled;
   } else if (!found) {
     end = found.error().code == ErrorCode::Cancelled ? End::Cancelled : End::Failed;
-    why = QString::fromStdString(describe(found.error()));
+    why = words::inWords(found.error());
   } else {
     state.found = std::move(found).value();
   }

@@ -5,12 +5,15 @@
 #include <algorithm>
 #include <cmath>
 
+#include "app/paint/figure.h"
 #include "engine/base/number_text.h"
 
 namespace combdraft::paint {
 namespace {
 
-QString say(const char* text) { return QCoreApplication::translate("Assumption", text); }
+struct Words {
+  Q_DECLARE_TR_FUNCTIONS(Assumption)
+};
 
 struct PlainName {
   std::string_view key;
@@ -106,12 +109,12 @@ AssumptionGroup groupOf(const Assumption& assumption) {
 
 QString groupTitle(AssumptionGroup group) {
   switch (group) {
-    case AssumptionGroup::Fall: return say("How hair falls");
-    case AssumptionGroup::Start: return say("Where light starts");
-    case AssumptionGroup::Colour: return say("Colour and growth");
-    case AssumptionGroup::Line: return say("Where a line is drawn");
-    case AssumptionGroup::Speed: return say("How long the work takes");
-    case AssumptionGroup::Amount: return say("How much is mixed");
+    case AssumptionGroup::Fall: return Words::tr("How hair falls");
+    case AssumptionGroup::Start: return Words::tr("Where light starts");
+    case AssumptionGroup::Colour: return Words::tr("Colour and growth");
+    case AssumptionGroup::Line: return Words::tr("Where a line is drawn");
+    case AssumptionGroup::Speed: return Words::tr("How long the work takes");
+    case AssumptionGroup::Amount: return Words::tr("How much is mixed");
   }
   return {};
 }
@@ -119,7 +122,7 @@ QString groupTitle(AssumptionGroup group) {
 bool hasPlainName(std::string_view key) { return plainName(key) != nullptr; }
 
 QString assumptionName(std::string_view key) {
-  if (const PlainName* known = plainName(key)) return say(known->name);
+  if (const PlainName* known = plainName(key)) return Words::tr(known->name);
   for (const Assumption& assumption : assumptionTable())
     if (assumption.name == key) return fromView(assumption.what);
   return fromView(key);
@@ -130,12 +133,12 @@ QString assumptionOrigin(const Assumption& assumption) {
     case Provenance::Published: {
       const QString what = fromView(assumption.what);
       const qsizetype open = what.indexOf(u'['), close = what.indexOf(u']', open);
-      if (open < 0 || close < 0) return say("published");
-      return say("published %1").arg(what.mid(open, close - open + 1));
+      if (open < 0 || close < 0) return Words::tr("published");
+      return Words::tr("published %1").arg(what.mid(open, close - open + 1));
     }
-    case Provenance::CommonPractice: return say("common practice, no source");
-    case Provenance::OwnAssumption: return say("own assumption");
-    case Provenance::Typed: return say("typed");
+    case Provenance::CommonPractice: return Words::tr("common practice, no source");
+    case Provenance::OwnAssumption: return Words::tr("own assumption");
+    case Provenance::Typed: return Words::tr("typed");
   }
   return {};
 }
@@ -150,7 +153,7 @@ AssumptionUnit assumptionUnit(const Assumption& assumption) {
 
 QString assumptionValue(const Assumption& assumption, double value) {
   const AssumptionUnit unit = assumptionUnit(assumption);
-  const QString number = QString::fromStdString(numberText(std::round(value * unit.shownPerValue * 1000) / 1000));
+  const QString number = figure(numberText(std::round(value * unit.shownPerValue * 1000) / 1000));
   return unit.text.isEmpty() ? number : number + u' ' + unit.text;
 }
 
@@ -164,7 +167,7 @@ std::vector<ChangedAssumption> changedAssumptions(const std::map<std::string, do
 }
 
 QString changedText(const ChangedAssumption& changed) {
-  return say("%1 %2 (default %3)")
+  return Words::tr("%1 %2 (default %3)")
       .arg(assumptionName(changed.assumption->name), assumptionValue(*changed.assumption, changed.value),
            assumptionValue(*changed.assumption, changed.assumption->value));
 }
@@ -172,7 +175,7 @@ QString changedText(const ChangedAssumption& changed) {
 QString changedText(const std::map<std::string, double>& overrides) {
   QStringList all;
   for (const ChangedAssumption& changed : changedAssumptions(overrides)) all << changedText(changed);
-  return all.isEmpty() ? QString() : say("Assumptions changed: %1").arg(all.join(QStringLiteral("; "))) + u'.';
+  return all.isEmpty() ? QString() : Words::tr("Assumptions changed: %1").arg(all.join(QStringLiteral("; "))) + u'.';
 }
 
 }  // namespace combdraft::paint

@@ -3,23 +3,27 @@
 #include <QCoreApplication>
 #include <cmath>
 
+#include "app/paint/figure.h"
 #include "app/paint/strip.h"
+#include "app/words/engine_words.h"
 #include "engine/base/number_text.h"
 
 namespace combdraft::paint {
 namespace {
 
-QString say(const char* text) { return QCoreApplication::translate("Piece", text); }
+struct Words {
+  Q_DECLARE_TR_FUNCTIONS(Piece)
+};
 
 constexpr double kCentre_mm = 12;  // nearer to the centre line no side is named
 
 }  // namespace
 
 QString millimetresFigure(double value_mm) {
-  return QString::fromStdString(numberText(std::round(value_mm * 10) / 10));
+  return figure(numberText(std::round(value_mm * 10) / 10));
 }
 
-QString millimetres(double value_mm) { return say("%1 mm").arg(millimetresFigure(value_mm)); }
+QString millimetres(double value_mm) { return Words::tr("%1 mm").arg(millimetresFigure(value_mm)); }
 
 QString pieceNumber(const plan::Piece& piece) {
   return piece.order > 0 ? QString::number(piece.order) : QStringLiteral("–");
@@ -27,8 +31,8 @@ QString pieceNumber(const plan::Piece& piece) {
 
 QString pieceName(const plan::Piece& piece) {
   return piece.action == plan::Action::LeaveOut
-             ? say("Left-out %1").arg(pieceNumber(piece))
-             : say("Piece %1").arg(pieceNumber(piece));
+             ? Words::tr("Left-out %1").arg(pieceNumber(piece))
+             : Words::tr("Piece %1").arg(pieceNumber(piece));
 }
 
 QString placeWords(const HeadScene& scene, const plan::Piece& piece) {
@@ -43,18 +47,18 @@ QString describePiece(const plan::Piece& piece, const QString& place) {
   if (!place.isEmpty()) parts << place;
   parts << millimetres(piece.thickness_mm);
   if (piece.action != plan::Action::LeaveOut)
-    parts << (piece.start_mm > 0 ? say("starts %1 off the scalp").arg(millimetres(piece.start_mm))
-                                 : say("starts at the scalp"));
+    parts << (piece.start_mm > 0 ? Words::tr("starts %1 off the scalp").arg(millimetres(piece.start_mm))
+                                 : Words::tr("starts at the scalp"));
   return parts.join(QStringLiteral(", "));
 }
 
 QString runWords(plan::LayoutRun run) {
   switch (run) {
-    case plan::LayoutRun::Horizontal: return say("horizontal rows");
-    case plan::LayoutRun::Vertical: return say("vertical rows");
-    case plan::LayoutRun::DiagonalForward: return say("diagonal forward rows");
-    case plan::LayoutRun::DiagonalBack: return say("diagonal back rows");
-    case plan::LayoutRun::Pivoting: return say("pivoting rows");
+    case plan::LayoutRun::Horizontal: return Words::tr("horizontal rows");
+    case plan::LayoutRun::Vertical: return Words::tr("vertical rows");
+    case plan::LayoutRun::DiagonalForward: return Words::tr("diagonal forward rows");
+    case plan::LayoutRun::DiagonalBack: return Words::tr("diagonal back rows");
+    case plan::LayoutRun::Pivoting: return Words::tr("pivoting rows");
   }
   return {};
 }
@@ -69,35 +73,35 @@ QString describeSection(const HeadScene& scene, const plan::Plan& plan, const pl
   }
   int pieces = 0;
   for (const auto& entry : plan.pieces(section.choice)) pieces += entry.second->section == id;
-  QStringList parts{say("Section %1").arg(name)};
-  parts << (pieces == 0 ? say("empty") : pieces == 1 ? say("1 piece") : say("%1 pieces").arg(pieces));
+  QStringList parts{Words::tr("Section %1").arg(name)};
+  parts << (pieces == 0 ? Words::tr("empty") : pieces == 1 ? Words::tr("1 piece") : Words::tr("%1 pieces").arg(pieces));
   if (section.layout) parts << runWords(section.layout->run);
-  if (!section.twinOf.empty()) parts << say("follows the other side");
+  if (!section.twinOf.empty()) parts << Words::tr("follows the other side");
   return parts.join(QStringLiteral(", "));
 }
 
 QString placeWords(const HeadScene& scene, const Vec3& p) {
   const head::PlaceName name = scene.places().at(p);
-  const QString side = name.fromCentre_mm < 0 ? say("left") : say("right");
+  const QString side = name.fromCentre_mm < 0 ? Words::tr("left") : Words::tr("right");
   const auto sided = [&](const QString& place) {
     return std::abs(name.fromCentre_mm) < kCentre_mm ? place
                                                      : place + QLatin1Char(' ') + side;
   };
   switch (name.place) {
-    case head::Place::OffHair: return say("below the hairline");
-    case head::Place::Front: return sided(say("front"));
-    case head::Place::Temple: return sided(say("temple"));
-    case head::Place::Top: return sided(say("top"));
-    case head::Place::Crown: return say("crown");
-    case head::Place::Side: return side + QLatin1Char(' ') + say("side");
-    case head::Place::Back: return sided(say("back"));
-    case head::Place::Nape: return sided(say("nape"));
+    case head::Place::OffHair: return Words::tr("below the hairline");
+    case head::Place::Front: return sided(Words::tr("front"));
+    case head::Place::Temple: return sided(Words::tr("temple"));
+    case head::Place::Top: return sided(Words::tr("top"));
+    case head::Place::Crown: return Words::tr("crown");
+    case head::Place::Side: return side + QLatin1Char(' ') + Words::tr("side");
+    case head::Place::Back: return sided(Words::tr("back"));
+    case head::Place::Nape: return sided(Words::tr("nape"));
   }
   return {};
 }
 
 QString describePlace(const HeadScene& scene, const Vec3& p) {
-  return QString::fromStdString(head::describe(scene.places().at(p)));
+  return words::inWords(head::describe(scene.places().at(p)));
 }
 
 QString formulaLetters(const plan::Plan& plan, const plan::Piece& piece) {

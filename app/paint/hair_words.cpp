@@ -9,7 +9,9 @@
 namespace combdraft::paint {
 namespace {
 
-QString say(const char* text) { return QCoreApplication::translate("HairWords", text); }
+struct Words {
+  Q_DECLARE_TR_FUNCTIONS(HairWords)
+};
 
 // Only for those who translate: the words themselves are the engine's.
 [[maybe_unused]] constexpr std::array kPigments{
@@ -26,7 +28,7 @@ QString toneName(plan::Tone tone) {
       QT_TRANSLATE_NOOP("HairWords", "natural"), QT_TRANSLATE_NOOP("HairWords", "ash"),  QT_TRANSLATE_NOOP("HairWords", "pearl"),
       QT_TRANSLATE_NOOP("HairWords", "beige"),   QT_TRANSLATE_NOOP("HairWords", "gold"), QT_TRANSLATE_NOOP("HairWords", "copper"),
       QT_TRANSLATE_NOOP("HairWords", "red")};
-  return say(kNames[static_cast<std::size_t>(tone)]);
+  return Words::tr(kNames[static_cast<std::size_t>(tone)]);
 }
 
 QStringList toneNames() {
@@ -39,9 +41,9 @@ QString zoneName(plan::HairZone zone) {
   static constexpr const char* kNames[] = {QT_TRANSLATE_NOOP("HairWords", "Front"), QT_TRANSLATE_NOOP("HairWords", "Top"),
                                            QT_TRANSLATE_NOOP("HairWords", "Crown"), QT_TRANSLATE_NOOP("HairWords", "Sides"),
                                            QT_TRANSLATE_NOOP("HairWords", "Back"),  QT_TRANSLATE_NOOP("HairWords", "Nape")};
-  return say(kNames[static_cast<std::size_t>(zone)]);
+  return Words::tr(kNames[static_cast<std::size_t>(zone)]);
 }
 
-QString pigmentName(double level) { return say(std::string(work::pigmentWord(level)).c_str()); }
+QString pigmentName(double level) { return Words::tr(std::string(work::pigmentWord(level)).c_str()); }
 
 }  // namespace combdraft::paint

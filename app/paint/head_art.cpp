@@ -14,6 +14,10 @@
 namespace combdraft::paint {
 namespace {
 
+struct Words {
+  Q_DECLARE_TR_FUNCTIONS(View)
+};
+
 using head::ViewName;
 
 // What the line art was drawn for (engine/head/head_art.h).
@@ -202,14 +206,13 @@ QRectF frameOf(ViewName view) {
 }
 
 QString viewTitle(ViewName view) {
-  const auto words = [](const char* text) { return QCoreApplication::translate("View", text); };
   switch (view) {
-    case ViewName::Front: return words("Front");
-    case ViewName::Back: return words("Back");
-    case ViewName::Left: return words("Client's left");
-    case ViewName::Right: return words("Client's right");
-    case ViewName::Top: return words("Top");
-    case ViewName::Crown: return words("Crown");
+    case ViewName::Front: return Words::tr("Front");
+    case ViewName::Back: return Words::tr("Back");
+    case ViewName::Left: return Words::tr("Client's left");
+    case ViewName::Right: return Words::tr("Client's right");
+    case ViewName::Top: return Words::tr("Top");
+    case ViewName::Crown: return Words::tr("Crown");
   }
   return {};
 }

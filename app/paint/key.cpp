@@ -14,7 +14,9 @@ namespace {
 
 constexpr double kRow_mm = 5.4, kText_mm = 2.5, kGap_mm = 2;
 
-QString say(const char* text) { return QCoreApplication::translate("Key", text); }
+struct Words {
+  Q_DECLARE_TR_FUNCTIONS(Key)
+};
 
 DrawingItem stroke(const QPainterPath& path, const QColor& colour, double width_mm,
                    std::vector<double> dash = {}) {
@@ -73,18 +75,18 @@ std::vector<KeyEntry> keyEntries(const Scene& scene, const Palette& palette) {
   }
   const QColor ink = palette.ink;
   if (!scene.sections().empty() || !scene.plan().head().part.empty())
-    entries.push_back({say("parting"), {stroke(segment(0, 0, 12, 0), ink, 0.4)}});
-  if (slice) entries.push_back({say("slice, at its true thickness"),
+    entries.push_back({Words::tr("parting"), {stroke(segment(0, 0, 12, 0), ink, 0.4)}});
+  if (slice) entries.push_back({Words::tr("slice, at its true thickness"),
                                 {filled(box(0, 12), palette.taken, ink)}});
   if (weave) {
     QPainterPath teeth;
     for (int i = 0; i < 4; ++i) teeth.addPath(box(3.2 * i, 1.6));
     Items sample{stroke(box(0, 11.2), palette.softInk, 0.12), filled(teeth, palette.taken, ink)};
-    entries.push_back({say("weave with its teeth"), std::move(sample)});
+    entries.push_back({Words::tr("weave with its teeth"), std::move(sample)});
     QPainterPath zigzag;
     zigzag.moveTo(0, -1.2);
     for (int i = 1; i <= 15; ++i) zigzag.lineTo(0.8 * i, i % 2 ? 1.2 : -1.2);
-    entries.push_back({say("fine weave"), {stroke(zigzag, ink, 0.25)}});
+    entries.push_back({Words::tr("fine weave"), {stroke(zigzag, ink, 0.25)}});
   }
   if (brush) {
     QPainterPath edges = segment(0, -1.2, 12, -1.2);
@@ -93,16 +95,16 @@ std::vector<KeyEntry> keyEntries(const Scene& scene, const Palette& palette) {
       edges.addPath(segment(-0.5, y, 0.6, y));
       edges.addPath(segment(11.4, y, 12.5, y));
     }
-    entries.push_back({say("painted with the brush"),
+    entries.push_back({Words::tr("painted with the brush"),
                        {filled(box(0, 12), palette.taken, QColor()), stroke(edges, ink, 0.25)}});
   }
-  if (deepen) entries.push_back({say("deepened"), {filled(box(0, 12), palette.deepen, ink)}});
+  if (deepen) entries.push_back({Words::tr("deepened"), {filled(box(0, 12), palette.deepen, ink)}});
   if (leftOut)
-    entries.push_back({say("left out"), {filled(box(0, 12), palette.leftOut, QColor())}});
+    entries.push_back({Words::tr("left out"), {filled(box(0, 12), palette.leftOut, QColor())}});
   if (drop) {
     QPainterPath ticks;
     for (const double x : {4.0, 4.6, 7.4, 8.0}) ticks.addPath(segment(x, -1.9, x, 1.9));
-    entries.push_back({say("drop-out: stays dark between the ticks"),
+    entries.push_back({Words::tr("drop-out: stays dark between the ticks"),
                        {filled(box(0, 4), palette.taken, ink), filled(box(8, 4), palette.taken, ink),
                         stroke(ticks, ink, 0.28)}});
   }
@@ -112,16 +114,16 @@ std::vector<KeyEntry> keyEntries(const Scene& scene, const Palette& palette) {
     for (int i = 0; i < 8; ++i) bumps.quadTo(1.5 * i + 0.75, 2.9, 1.5 * (i + 1), 0.6);
     QPainterPath bar;
     bar.addRect(QRectF(0, -1.2, 12, 1.8));
-    entries.push_back({say("backcombed; the figure is the backcomb depth in mm"),
+    entries.push_back({Words::tr("backcombed; the figure is the backcomb depth in mm"),
                        {filled(bar, palette.taken, ink), stroke(bumps, ink, 0.25)}});
   }
   if (!scene.pieces().empty()) {
-    entries.push_back({say("behind the head"),
+    entries.push_back({Words::tr("behind the head"),
                        {stroke(segment(0, 0, 12, 0), palette.softInk, 0.2, {0.9, 0.8})}});
     Items number;
     addCircledNumber(number, {}, QStringLiteral("1"), QPointF(2, 0), 1.75, palette);
     number.back().layer = Layer::Key;
-    entries.push_back({say("order of work"), std::move(number), 4});
+    entries.push_back({Words::tr("order of work"), std::move(number), 4});
   }
   if (!scene.plan().head().whorls.empty()) {
     QPainterPath spiral;
@@ -129,7 +131,7 @@ std::vector<KeyEntry> keyEntries(const Scene& scene, const Palette& palette) {
       const QPointF p(2 + (0.25 + 0.05 * i) * std::cos(0.22 * i), (0.25 + 0.05 * i) * std::sin(0.22 * i));
       i == 0 ? spiral.moveTo(p) : spiral.lineTo(p);
     }
-    entries.push_back({say("swirl"), {stroke(spiral, palette.softInk, 0.28)}, 4});
+    entries.push_back({Words::tr("swirl"), {stroke(spiral, palette.softInk, 0.28)}, 4});
   }
   for (const plan::ItemId& id : formulas) {
     const auto* formula = scene.plan().find<plan::Formula>(id);
@@ -138,8 +140,8 @@ std::vector<KeyEntry> keyEntries(const Scene& scene, const Palette& palette) {
     DrawingItem hatch = stroke(hatchLines(letter, QRectF(0, -1.2, 12, 2.4), 1.1), ink, 0.14);
     hatch.clip = box(0, 12);
     const QString kind = QString::fromStdString(formula->kind);
-    entries.push_back({kind.isEmpty() ? say("formula %1").arg(letter)
-                                      : say("formula %1: %2").arg(letter, kind),
+    entries.push_back({kind.isEmpty() ? Words::tr("formula %1").arg(letter)
+                                      : Words::tr("formula %1: %2").arg(letter, kind),
                        {filled(box(0, 12), palette.taken, ink), std::move(hatch)}});
   }
   return entries;
@@ -148,7 +150,7 @@ std::vector<KeyEntry> keyEntries(const Scene& scene, const Palette& palette) {
 Figure keyFigure(const Scene& scene, const Palette& palette, double width_mm) {
   Figure figure;
   figure.id = QStringLiteral("key");
-  figure.title = say("Key");
+  figure.title = Words::tr("Key");
   const std::vector<KeyEntry> entries = keyEntries(scene, palette);
   // Rows run to the right; an entry takes what its words need.
   double x = 0, y = kRow_mm / 2;

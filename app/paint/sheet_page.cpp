@@ -12,7 +12,9 @@ namespace {
 
 constexpr double kMargin_mm = 8, kTitle_mm = 4.2, kCaption_mm = 2.9, kGutter_mm = 3;
 
-QString say(const char* text) { return QCoreApplication::translate("Page", text); }
+struct Words {
+  Q_DECLARE_TR_FUNCTIONS(Page)
+};
 
 Figure words(const QString& id, const QString& text, double size_mm, double width_mm,
              const QColor& colour, TextRun::Anchor anchor, TextRun::Weight weight) {
@@ -101,7 +103,7 @@ Page sheetPage(const Scene& scene, const look::LookFrame* look, const PageReques
   Page page;
   page.ground = QColor(Qt::white);
   const QString title = QString::fromStdString(scene.plan().info().title);
-  page.title = title.isEmpty() ? say("Untitled plan") : title;
+  page.title = title.isEmpty() ? Words::tr("Untitled plan") : title;
 
   const auto count = request.views.size();
   const std::size_t columns = count <= 1 ? 1 : 3;
@@ -164,7 +166,7 @@ Page sheetPage(const Scene& scene, const look::LookFrame* look, const PageReques
   if (request.layer != PageLayer::Diagram) {
     page.figures.push_back(
         {words(QStringLiteral("promise"),
-               say("A picture of the plan, not a promise; a test strand shows how far this hair "
+               Words::tr("A picture of the plan, not a promise; a test strand shows how far this hair "
                    "lightens."),
                kCaption_mm, width, palette.softInk, TextRun::Anchor::Start,
                TextRun::Weight::Plain),

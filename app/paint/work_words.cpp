@@ -4,19 +4,24 @@
 #include <algorithm>
 #include <cmath>
 
+#include "app/paint/figure.h"
+#include "app/words/engine_words.h"
 #include "engine/base/number_text.h"
 
 namespace combdraft::paint {
 namespace {
 
-QString say(const char* text) { return QCoreApplication::translate("Appointment", text); }
+struct Words {
+  Q_DECLARE_TR_FUNCTIONS(Appointment)
+};
+
 QString plain(const std::string& text) { return QString::fromStdString(text); }
-QString number(double value, int decimals = 1) { return plain(numberText(value, decimals)); }
-QString typed(double value) { return plain(numberText(value)); }
+QString number(double value, int decimals = 1) { return paint::figure(numberText(value, decimals)); }
+QString typed(double value) { return paint::figure(numberText(value)); }
 
 QString piecesName(const plan::Plan& plan, const std::vector<plan::ItemId>& pieces) {
   constexpr std::size_t kNamed = 3;
-  if (pieces.size() > kNamed) return say("%1 pieces").arg(pieces.size());
+  if (pieces.size() > kNamed) return Words::tr("%1 pieces").arg(pieces.size());
   QStringList names;
   for (const plan::ItemId& id : pieces) names << pieceName(plan, id);
   return names.join(QStringLiteral(", "));
@@ -28,26 +33,26 @@ QString pieceName(const plan::Plan& plan, const plan::ItemId& id) {
   const auto* piece = plan.find<plan::Piece>(id);
   if (!piece || piece->order == 0) return plain(id).replace(u'-', u' ');
   // Several pieces often have one label.
-  return piece->label.empty() ? say("piece %1").arg(piece->order) : say("%1 %2").arg(piece->order).arg(plain(piece->label));
+  return piece->label.empty() ? Words::tr("piece %1").arg(piece->order) : Words::tr("%1 %2").arg(piece->order).arg(plain(piece->label));
 }
 
 QString formulaName(const plan::Plan& plan, const plan::ItemId& id) {
   const auto* formula = plan.find<plan::Formula>(id);
-  if (!formula) return say("no formula named");
+  if (!formula) return Words::tr("no formula named");
   const QString letter = plain(formula->letter), kind = plain(formula->kind);
   if (letter.isEmpty() && kind.isEmpty()) return plain(id).replace(u'-', u' ');
   if (kind.isEmpty() || letter.isEmpty()) return letter + kind;
-  return say("%1, %2").arg(letter, kind);
+  return Words::tr("%1, %2").arg(letter, kind);
 }
 
 QString sectionName(const plan::Plan& plan, const plan::ItemId& id) {
   const auto* section = plan.find<plan::Section>(id);
-  if (!section) return say("pieces in no section");
+  if (!section) return Words::tr("pieces in no section");
   return section->label.empty() ? plain(id).replace(u'-', u' ') : plain(section->label);
 }
 
 QString bowlName(const plan::Plan& plan, const work::Bowl& bowl) {
-  return say("%1: bowl %2").arg(formulaName(plan, bowl.formula)).arg(bowl.number);
+  return Words::tr("%1: bowl %2").arg(formulaName(plan, bowl.formula)).arg(bowl.number);
 }
 
 QString minutes(double value) { return number(value, 1); }
@@ -63,26 +68,26 @@ QString noteText(const plan::Plan& plan, const work::WorkNote& note) {
   const QString pieces = piecesName(plan, note.pieces), formula = formulaName(plan, note.formula);
   switch (note.kind) {
     case Kind::FormulaNotNamed:
-      return say("%1: no formula is named, so nothing is known of its bowl. Choose one on the piece card.").arg(pieces);
+      return Words::tr("%1: no formula is named, so nothing is known of its bowl. Choose one on the piece card.").arg(pieces);
     case Kind::SlowAfterOthers:
-      return say("%1: resistant hair comes after hair that takes faster. Common practice places it first.").arg(pieces);
+      return Words::tr("%1: resistant hair comes after hair that takes faster. Common practice places it first.").arg(pieces);
     case Kind::HairlineBeforeOthers:
-      return say("%1: fine hair at the hairline comes before slower hair. Common practice places it last.").arg(pieces);
+      return Words::tr("%1: fine hair at the hairline comes before slower hair. Common practice places it last.").arg(pieces);
     case Kind::FoilTooNarrow:
-      return say("%1: %2 mm along the parting; your widest foil is %3 mm.").arg(pieces, number(note.found, 0), number(note.limit, 0));
-    case Kind::StrengthRefused: return say("%1, developer: %2. Look at the label again.").arg(formula, plain(note.text));
+      return Words::tr("%1: %2 mm along the parting; your widest foil is %3 mm.").arg(pieces, number(note.found, 0), number(note.limit, 0));
+    case Kind::StrengthRefused: return Words::tr("%1, developer: %2. Look at the label again.").arg(formula, words::inWords(note.text));
     case Kind::OverEuLimit:
-      return say("%1, developer of %2 %: outside the EU limit; your maker or place may set less; below it is no sign that it suits this hair.")
+      return Words::tr("%1, developer of %2 %: outside the EU limit; your maker or place may set less; below it is no sign that it suits this hair.")
           .arg(formula, number(note.found, 2));
-    case Kind::LifeNotAboveZero: return say("%1: a working life of %2 min. Type it from the leaflet, above 0.").arg(formula, typed(note.found));
-    case Kind::LongestNotAboveZero: return say("%1: a longest time of %2 min. Type it from the leaflet, above 0.").arg(formula, typed(note.found));
-    case Kind::PartsNotTyped: return say("%1: bowls show their total only. Type the parts from the leaflet to have grams of each.").arg(formula);
-    case Kind::LifeNotTyped: return say("%1: no bowl is planned anew. Type from the leaflet how long a bowl may be used.").arg(formula);
+    case Kind::LifeNotAboveZero: return Words::tr("%1: a working life of %2 min. Type it from the leaflet, above 0.").arg(formula, typed(note.found));
+    case Kind::LongestNotAboveZero: return Words::tr("%1: a longest time of %2 min. Type it from the leaflet, above 0.").arg(formula, typed(note.found));
+    case Kind::PartsNotTyped: return Words::tr("%1: bowls show their total only. Type the parts from the leaflet to have grams of each.").arg(formula);
+    case Kind::LifeNotTyped: return Words::tr("%1: no bowl is planned anew. Type from the leaflet how long a bowl may be used.").arg(formula);
     case Kind::PieceLongerThanLife:
-      return say("%1: mixing and placing take %2 min, a bowl of %3 may be used for %4 min. No order avoids it: only a smaller piece or a quicker hand.")
+      return Words::tr("%1: mixing and placing take %2 min, a bowl of %3 may be used for %4 min. No order avoids it: only a smaller piece or a quicker hand.")
           .arg(pieces, minutes(note.found), formula, minutes(note.limit));
     case Kind::LimitBeforeLastIn:
-      return say("%1: on the hair for %2 min when the last piece is in; the maker's longest time for %3 is %4 min.")
+      return Words::tr("%1: on the hair for %2 min when the last piece is in; the maker's longest time for %3 is %4 min.")
           .arg(pieces, minutes(note.found), formula, minutes(note.limit));
   }
   return {};
@@ -91,106 +96,106 @@ QString noteText(const plan::Plan& plan, const work::WorkNote& note) {
 QString savingText(const plan::Plan& plan, const work::Saving& saving) {
   const QString section = sectionName(plan, saving.section), saved = minutes(saving.saved_min);
   switch (saving.kind) {
-    case work::Saving::Kind::SecondPair: return say("%1 min: a second pair of hands").arg(saved);
-    case work::Saving::Kind::WithoutBackcomb: return say("%1 min: %2 without backcombing").arg(saved, section);
-    case work::Saving::Kind::SliceForWeave: return say("%1 min: %2 sliced, not woven").arg(saved, section);
-    case work::Saving::Kind::LeaveOut: return say("%1 min: %2 left out").arg(saved, section);
+    case work::Saving::Kind::SecondPair: return Words::tr("%1 min: a second pair of hands").arg(saved);
+    case work::Saving::Kind::WithoutBackcomb: return Words::tr("%1 min: %2 without backcombing").arg(saved, section);
+    case work::Saving::Kind::SliceForWeave: return Words::tr("%1 min: %2 sliced, not woven").arg(saved, section);
+    case work::Saving::Kind::LeaveOut: return Words::tr("%1 min: %2 left out").arg(saved, section);
   }
   return {};
 }
 
 QString stepText(const plan::Plan& plan, const work::Timeline& timeline, const work::Step& step) {
   switch (step.kind) {
-    case work::StepKind::Mix: return say("mix %1").arg(bowlName(plan, timeline.bowls[*step.bowl]));
-    case work::StepKind::Backcomb: return say("backcomb %1").arg(pieceName(plan, step.piece));
+    case work::StepKind::Mix: return Words::tr("mix %1").arg(bowlName(plan, timeline.bowls[*step.bowl]));
+    case work::StepKind::Backcomb: return Words::tr("backcomb %1").arg(pieceName(plan, step.piece));
     case work::StepKind::Place:
-      return say("place %1 from %2; product %3 min old")
+      return Words::tr("place %1 from %2; product %3 min old")
           .arg(pieceName(plan, step.piece), bowlName(plan, timeline.bowls[*step.bowl]), minutes(step.productAge_min));
-    case work::StepKind::Look: return say("look at the pieces that are in");
-    case work::StepKind::CombOut: return say("after the rinse: open the backcombed pieces");
+    case work::StepKind::Look: return Words::tr("look at the pieces that are in");
+    case work::StepKind::CombOut: return Words::tr("after the rinse: open the backcombed pieces");
   }
   return {};
 }
 
 QString gramsText(const work::BowlGrams& grams) {
   const QString total = number(grams.mixed_g, 0);
-  if (!grams.split) return say("%1 g in all").arg(total);
+  if (!grams.split) return Words::tr("%1 g in all").arg(total);
   QStringList parts;
   for (const work::PartGrams& part : *grams.split)
-    parts << say("%1 %2 g").arg(part.name.empty() ? say("unnamed") : plain(part.name), number(part.grams, 1));
-  return say("%1 g: %2").arg(total, parts.join(QStringLiteral(", ")));
+    parts << Words::tr("%1 %2 g").arg(part.name.empty() ? Words::tr("unnamed") : plain(part.name), number(part.grams, 1));
+  return Words::tr("%1 g: %2").arg(total, parts.join(QStringLiteral(", ")));
 }
 
 QString tapName(work::Tap tap) {
   switch (tap) {
-    case work::Tap::Placed: return say("placed");
-    case work::Tap::BowlMixed: return say("bowl mixed");
-    case work::Tap::Looked: return say("looked");
-    case work::Tap::TakenOut: return say("taken out");
-    case work::Tap::Rinsed: return say("rinsed");
+    case work::Tap::Placed: return Words::tr("placed");
+    case work::Tap::BowlMixed: return Words::tr("bowl mixed");
+    case work::Tap::Looked: return Words::tr("looked");
+    case work::Tap::TakenOut: return Words::tr("taken out");
+    case work::Tap::Rinsed: return Words::tr("rinsed");
   }
   return {};
 }
 
 QString tapText(const plan::Plan& plan, const work::LogEvent& event) {
-  QString text = event.tap == work::Tap::BowlMixed ? say("%1: %2").arg(tapName(event.tap), formulaName(plan, event.formula))
-                                                   : say("%1: %2").arg(tapName(event.tap), piecesName(plan, event.pieces));
-  if (event.level) text = say("%1, level %2").arg(text, typed(*event.level));
-  if (!event.pigment.empty()) text = say("%1, %2").arg(text, plain(event.pigment));
-  if (!event.who.empty()) text = say("%1 (%2)").arg(text, plain(event.who));
-  return event.takenBack ? say("%1, taken back").arg(text) : text;
+  QString text = event.tap == work::Tap::BowlMixed ? Words::tr("%1: %2").arg(tapName(event.tap), formulaName(plan, event.formula))
+                                                   : Words::tr("%1: %2").arg(tapName(event.tap), piecesName(plan, event.pieces));
+  if (event.level) text = Words::tr("%1, level %2").arg(text, typed(*event.level));
+  if (!event.pigment.empty()) text = Words::tr("%1, %2").arg(text, plain(event.pigment));
+  if (!event.who.empty()) text = Words::tr("%1 (%2)").arg(text, plain(event.who));
+  return event.takenBack ? Words::tr("%1, taken back").arg(text) : text;
 }
 
 QString problemText(const plan::Plan& plan, const work::LogProblem& problem) {
   const QString piece = pieceName(plan, problem.piece);
   switch (problem.kind) {
     case work::LogProblemKind::ClockSetBack:
-      return say("Tap %1: the clock of this computer was set back by %2 min. Times on the hair were not shortened; look at a clock.")
+      return Words::tr("Tap %1: the clock of this computer was set back by %2 min. Times on the hair were not shortened; look at a clock.")
           .arg(problem.event).arg(minutes(problem.seconds / 60));
     case work::LogProblemKind::ClockJumped:
-      return say("Tap %1: the clock of this computer jumped by %2 min. Times on the hair follow the clock that runs through.")
+      return Words::tr("Tap %1: the clock of this computer jumped by %2 min. Times on the hair follow the clock that runs through.")
           .arg(problem.event).arg(minutes(problem.seconds / 60));
-    case work::LogProblemKind::TimeOutOfOrder: return say("Tap %1 has a time before the tap above it: the file was changed by hand.").arg(problem.event);
-    case work::LogProblemKind::OutBeforePlaced: return say("Tap %1: %2 was taken out or rinsed, and no tap says when it was placed.").arg(problem.event).arg(piece);
-    case work::LogProblemKind::PlacedTwice: return say("Tap %1: %2 was placed already; its time runs from the first tap.").arg(problem.event).arg(piece);
-    case work::LogProblemKind::PieceUnknown: return say("Tap %1 names %2, which the plan does not hold any more.").arg(problem.event).arg(piece);
+    case work::LogProblemKind::TimeOutOfOrder: return Words::tr("Tap %1 has a time before the tap above it: the file was changed by hand.").arg(problem.event);
+    case work::LogProblemKind::OutBeforePlaced: return Words::tr("Tap %1: %2 was taken out or rinsed, and no tap says when it was placed.").arg(problem.event).arg(piece);
+    case work::LogProblemKind::PlacedTwice: return Words::tr("Tap %1: %2 was placed already; its time runs from the first tap.").arg(problem.event).arg(piece);
+    case work::LogProblemKind::PieceUnknown: return Words::tr("Tap %1 names %2, which the plan does not hold any more.").arg(problem.event).arg(piece);
   }
   return {};
 }
 
 QString reasonText(work::LookReason reason) {
   switch (reason) {
-    case work::LookReason::LimitReached: return say("maker's longest time reached: take it out");
-    case work::LookReason::LevelReached: return say("seen at its planned level: look");
-    case work::LookReason::FineHair: return say("fine hair at the hairline: look");
-    case work::LookReason::LongestOn: return say("look");
+    case work::LookReason::LimitReached: return Words::tr("maker's longest time reached: take it out");
+    case work::LookReason::LevelReached: return Words::tr("seen at its planned level: look");
+    case work::LookReason::FineHair: return Words::tr("fine hair at the hairline: look");
+    case work::LookReason::LongestOn: return Words::tr("look");
   }
   return {};
 }
 
 QString timerText(const work::PieceTimer& timer) {
-  return timer.say == work::Say::LimitReached ? say("maker's longest time reached: take it out")
-                                              : say("look; maker's longest time in %1").arg(clockText(std::ceil(timer.limit_s - timer.onHair_s)));
+  return timer.say == work::Say::LimitReached ? Words::tr("maker's longest time reached: take it out")
+                                              : Words::tr("look; maker's longest time in %1").arg(clockText(std::ceil(timer.limit_s - timer.onHair_s)));
 }
 
 QString factorText(work::Factor which, const work::LearnedFactor& learned) {
-  const QString heads = learned.heads == 1 ? say("1 head") : say("%1 heads").arg(learned.heads), value = number(learned.value, 2);
+  const QString heads = learned.heads == 1 ? Words::tr("1 head") : Words::tr("%1 heads").arg(learned.heads), value = number(learned.value, 2);
   switch (which) {
-    case work::Factor::Speed: return say("Placing took %1 times the minutes of the assumptions (%2).").arg(value, heads);
-    case work::Factor::ProductPerHair: return say("Product: %1 g for 1 g of hair under it (%2).").arg(value, heads);
-    case work::Factor::Waste: return say("Left in the bowl: %1 of what was used (%2).").arg(value, heads);
-    case work::Factor::PushedShare: return say("Pushed back in fact: %1 times what was planned (%2).").arg(value, heads);
+    case work::Factor::Speed: return Words::tr("Placing took %1 times the minutes of the assumptions (%2).").arg(value, heads);
+    case work::Factor::ProductPerHair: return Words::tr("Product: %1 g for 1 g of hair under it (%2).").arg(value, heads);
+    case work::Factor::Waste: return Words::tr("Left in the bowl: %1 of what was used (%2).").arg(value, heads);
+    case work::Factor::PushedShare: return Words::tr("Pushed back in fact: %1 times what was planned (%2).").arg(value, heads);
   }
   return {};
 }
 
 QString safetyLine() {
-  return say("Pain, burning, swelling: take the product off, follow the maker's first aid, get medical help. "
+  return Words::tr("Pain, burning, swelling: take the product off, follow the maker's first aid, get medical help. "
              "Product on the hair makes it look lighter than it is.");
 }
 
 QString firstCome() {
-  return say("The maker's directions come first, then local rules, your licence and your insurer. Added heat only as the leaflet says.");
+  return Words::tr("The maker's directions come first, then local rules, your licence and your insurer. Added heat only as the leaflet says.");
 }
 
 }  // namespace combdraft::paint

@@ -12,7 +12,9 @@
 namespace combdraft::sheet {
 namespace {
 
-QString say(const char* text) { return QCoreApplication::translate("Sheet", text); }
+struct Words {
+  Q_DECLARE_TR_FUNCTIONS(Sheet)
+};
 
 double limited(double value, const char* field) {
   const plan::FieldInfo& info = plan::fieldInfo(field);
@@ -39,10 +41,10 @@ class MovePieces : public Gesture {
   }
   void release() override {
     document_.commitTentative(
-        namedEdit(document_.document(), ids_, say("Move %1"), say("Move %1 items")));
+        namedEdit(document_.document(), ids_, Words::tr("Move %1"), Words::tr("Move %1 items")));
   }
   void drop() override { document_.dropTentative(); }
-  QString words() const override { return say("Moving along the head. Escape drops it."); }
+  QString words() const override { return Words::tr("Moving along the head. Escape drops it."); }
 
  private:
   head::ScalpPoint pointUnder(const HandAt& hand) const {
@@ -70,9 +72,9 @@ class PullHandle : public Gesture {
         plan, plan::changePieces(plan, {id_}, [&](plan::Piece& piece) { pull(piece, hand); })));
   }
   void release() override {
-    QString pattern = say("Move a point of %1");
-    if (handle_.kind == HandleKind::Thickness) pattern = say("Thickness of %1");
-    if (handle_.kind == HandleKind::Start) pattern = say("Start of %1");
+    QString pattern = Words::tr("Move a point of %1");
+    if (handle_.kind == HandleKind::Thickness) pattern = Words::tr("Thickness of %1");
+    if (handle_.kind == HandleKind::Start) pattern = Words::tr("Start of %1");
     document_.commitTentative(namedEdit(document_.document(), {id_}, pattern, pattern));
   }
   void drop() override { document_.dropTentative(); }
@@ -81,14 +83,14 @@ class PullHandle : public Gesture {
     if (!piece) return {};
     switch (handle_.kind) {
       case HandleKind::Thickness:
-        return say("%1 thick").arg(paint::millimetres(piece->thickness_mm));
+        return Words::tr("%1 thick").arg(paint::millimetres(piece->thickness_mm));
       case HandleKind::Start:
         return piece->start_mm > 0
-                   ? say("Starts %1 off the scalp").arg(paint::millimetres(piece->start_mm))
-                   : say("Starts at the scalp");
+                   ? Words::tr("Starts %1 off the scalp").arg(paint::millimetres(piece->start_mm))
+                   : Words::tr("Starts at the scalp");
       case HandleKind::Point:
       case HandleKind::Corner:
-      case HandleKind::Spacing: return say("Moving one end or bend. Escape drops it.");
+      case HandleKind::Spacing: return Words::tr("Moving one end or bend. Escape drops it.");
     }
     return {};
   }
@@ -144,20 +146,20 @@ class PullCorner : public Gesture {
   }
   void release() override {
     document_.commitTentative(
-        namedEdit(document_.document(), {id_}, say("Shape of %1"), say("Shape of %1")));
+        namedEdit(document_.document(), {id_}, Words::tr("Shape of %1"), Words::tr("Shape of %1")));
   }
   void drop() override { document_.dropTentative(); }
   QString words() const override {
     switch (trouble_) {
       case plan::RunTrouble::OutlineCrosses:
-        return say("The outline crosses itself: pieces stay as they were until it does not.");
+        return Words::tr("The outline crosses itself: pieces stay as they were until it does not.");
       case plan::RunTrouble::NoRoom:
-        return say("No room for half a piece: pieces stay as they were until there is.");
+        return Words::tr("No room for half a piece: pieces stay as they were until there is.");
       case plan::RunTrouble::TooMany:
-        return say("More pieces than a section may have: pieces stay as they were.");
+        return Words::tr("More pieces than a section may have: pieces stay as they were.");
       case plan::RunTrouble::None: break;
     }
-    return say("Moving a corner; it catches on lines, with Ctrl it is free. Escape drops it.");
+    return Words::tr("Moving a corner; it catches on lines, with Ctrl it is free. Escape drops it.");
   }
 
  private:
@@ -191,7 +193,7 @@ class PullSpacing : public Gesture {
   }
   void release() override {
     document_.commitTentative(
-        namedEdit(document_.document(), {id_}, say("Left-outs of %1"), say("Left-outs of %1")));
+        namedEdit(document_.document(), {id_}, Words::tr("Left-outs of %1"), Words::tr("Left-outs of %1")));
   }
   void drop() override { document_.dropTentative(); }
   QString words() const override {
@@ -199,8 +201,8 @@ class PullSpacing : public Gesture {
     if (!section || !section->layout) return {};
     const plan::Ramp& leftOut = section->layout->leftOut_mm;
     return leftOut.from == leftOut.to
-               ? say("%1 left out between pieces").arg(paint::millimetres(leftOut.from))
-               : say("%1 to %2 left out between pieces")
+               ? Words::tr("%1 left out between pieces").arg(paint::millimetres(leftOut.from))
+               : Words::tr("%1 to %2 left out between pieces")
                      .arg(paint::millimetres(leftOut.from), paint::millimetres(leftOut.to));
   }
 
@@ -220,10 +222,10 @@ std::unique_ptr<Gesture> pullSpacing(document::DocumentController& document,
 }
 
 QString itemName(const plan::Plan& plan, const plan::ItemId& id) {
-  if (const auto* piece = plan.find<plan::Piece>(id)) return say("piece %1").arg(paint::pieceNumber(*piece));
+  if (const auto* piece = plan.find<plan::Piece>(id)) return Words::tr("piece %1").arg(paint::pieceNumber(*piece));
   if (const auto* section = plan.find<plan::Section>(id))
-    return say("section %1").arg(QString::fromStdString(section->label));
-  if (plan.find<plan::Note>(id)) return say("note");
+    return Words::tr("section %1").arg(QString::fromStdString(section->label));
+  if (plan.find<plan::Note>(id)) return Words::tr("note");
   return QString::fromStdString(id);
 }
 

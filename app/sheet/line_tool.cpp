@@ -5,6 +5,7 @@
 
 #include "app/controls/units.h"
 #include "app/paint/describe_piece.h"
+#include "app/words/engine_words.h"
 #include "engine/head/scalp_outline.h"
 #include "engine/head/surface_distance.h"
 #include "engine/plan/edits.h"
@@ -15,7 +16,9 @@ namespace {
 
 constexpr double kNear_mm = 2, kDrawStep_mm = 8;
 
-QString say(const char* text) { return QCoreApplication::translate("Sheet", text); }
+struct Words {
+  Q_DECLARE_TR_FUNCTIONS(Sheet)
+};
 
 QString length(double mm) { return controls::lengthText(mm, controls::Units::current().length()); }
 
@@ -84,12 +87,12 @@ Snap LineTool::atTypedLength(const Snap& snap) const {
 
 bool LineTool::addPoint(const Snap& snap, double near_mm) {
   const paint::HeadScene& head = scene()->head();
-  if (points_.size() >= most()) return refuse(say("No more than %1 points fit.").arg(most()));
+  if (points_.size() >= most()) return refuse(Words::tr("No more than %1 points fit.").arg(most()));
   // What is caught on the hairline may lie a hair outside it by rounding.
   const double above_mm = head.hairline.above_mm(head.shape.pointAt(snap.at));
   if (above_mm < (snap.isCaught() ? -1.0 : 0.0)) {
     // A typed length may end outside.
-    return refuse(say("That lies outside the hair: set it inside the hairline."), snap.at);
+    return refuse(Words::tr("That lies outside the hair: set it inside the hairline."), snap.at);
   }
   const Vec3 at = head.shape.pointAt(snap.at);
   if (!points_.empty() && (head.shape.pointAt(points_.back()) - at).norm() < near_mm) return false;
@@ -169,30 +172,30 @@ bool LineTool::refuse(const QString& why, const std::optional<head::ScalpPoint>&
 QString LineTool::words() const {
   if (!trouble_.isEmpty()) return trouble_;
   if (!typed_.isEmpty() && !typedLength())
-    return isStrip() ? say("“%1” is no thickness: allowed is %2.")
-                           .arg(typed_, QString::fromStdString(plan::rangeText(
+    return isStrip() ? Words::tr("“%1” is no thickness: allowed is %2.")
+                           .arg(typed_, words::inWords(plan::rangeText(
                                             plan::fieldInfo("piece.thickness_mm"))))
-                     : say("“%1” is no length.").arg(typed_);
+                     : Words::tr("“%1” is no length.").arg(typed_);
   if (!typed_.isEmpty() && !isStrip())
-    return say("The next stretch is %1 long: click or press Space to set it.").arg(length(*typedLength()));
+    return Words::tr("The next stretch is %1 long: click or press Space to set it.").arg(length(*typedLength()));
   if (points_.empty()) {
     switch (kind_) {
-      case DrawnLine::Piece: return say("Click points along the parting, or draw with the button down.");
-      case DrawnLine::LeftOut: return say("Click points along the hair to leave out, or draw with the button down.");
-      case DrawnLine::Section: return say("Click the corners of the section; it catches on lines (Ctrl: free). By keyboard: arrows and Space.");
-      case DrawnLine::Parting: return say("Draw the parting across a section, from edge to edge: it splits the section.");
-      case DrawnLine::Part: return say("Draw how the hair is parted, from the front to the back.");
+      case DrawnLine::Piece: return Words::tr("Click points along the parting, or draw with the button down.");
+      case DrawnLine::LeftOut: return Words::tr("Click points along the hair to leave out, or draw with the button down.");
+      case DrawnLine::Section: return Words::tr("Click the corners of the section; it catches on lines (Ctrl: free). By keyboard: arrows and Space.");
+      case DrawnLine::Parting: return Words::tr("Draw the parting across a section, from edge to edge: it splits the section.");
+      case DrawnLine::Part: return Words::tr("Draw how the hair is parted, from the front to the back.");
     }
   }
   switch (kind_) {
     case DrawnLine::Piece:
-      return say("%1 thick; type a number to change it. Enter ends the piece, Escape drops it.").arg(length(thickness_mm()));
+      return Words::tr("%1 thick; type a number to change it. Enter ends the piece, Escape drops it.").arg(length(thickness_mm()));
     case DrawnLine::LeftOut:
-      return say("%1 left out; type a number to change it. Enter ends, Escape drops it.").arg(length(thickness_mm()));
+      return Words::tr("%1 left out; type a number to change it. Enter ends, Escape drops it.").arg(length(thickness_mm()));
     case DrawnLine::Section:
-      return say("Next corner; a typed number sets its distance. The first corner or Enter closes, a right click or Backspace takes one back.");
-    case DrawnLine::Parting: return say("Enter or a double click splits the section here. Backspace or a right click takes a point back.");
-    case DrawnLine::Part: return say("Enter or a double click sets the part. Backspace or a right click takes a point back.");
+      return Words::tr("Next corner; a typed number sets its distance. The first corner or Enter closes, a right click or Backspace takes one back.");
+    case DrawnLine::Parting: return Words::tr("Enter or a double click splits the section here. Backspace or a right click takes a point back.");
+    case DrawnLine::Part: return Words::tr("Enter or a double click sets the part. Backspace or a right click takes a point back.");
   }
   return {};
 }
@@ -231,7 +234,7 @@ bool LineTool::finish() {
 }
 
 bool LineTool::addPiece() {
-  if (points_.size() < 2) return refuse(say("A piece needs two points at least: click where it ends."));
+  if (points_.size() < 2) return refuse(Words::tr("A piece needs two points at least: click where it ends."));
   plan::Piece piece;
   piece.line = points_;
   piece.thickness_mm = thickness_mm();
@@ -247,18 +250,18 @@ bool LineTool::addPiece() {
   new_.thickness_mm = piece.thickness_mm;
   drop();
   context_.document.edit(next,
-                         (leftOut ? say("Draw left-out %1") : say("Draw piece %1"))
+                         (leftOut ? Words::tr("Draw left-out %1") : Words::tr("Draw piece %1"))
                              .arg(paint::pieceNumber(*next.find<plan::Piece>(id))),
                          document::Selection::one(id));
   return true;
 }
 
 bool LineTool::addSection() {
-  if (points_.size() < 3) return refuse(say("A section needs three corners at least."));
+  if (points_.size() < 3) return refuse(Words::tr("A section needs three corners at least."));
   const head::HeadShape& shape = scene()->head().shape;
   const head::ScalpOutline outline(shape, onSurface(shape, points_));
   if (const auto crossing = outline.crossing())
-    return refuse(say("The outline crosses itself at the red mark. Backspace takes corners back."),
+    return refuse(Words::tr("The outline crosses itself at the red mark. Backspace takes corners back."),
                   shape.scalpPointAt(*crossing));
   // A line there and back holds no hair.
   double area_mm2 = 0;
@@ -270,48 +273,48 @@ bool LineTool::addSection() {
       area_mm2 += (a.dot(u) * b.dot(v) - a.dot(v) * b.dot(u)) / 2;
     }
   }
-  if (std::abs(area_mm2) < 60 || outline.radius_mm() < 6) return refuse(say("This outline holds too little hair for a piece: set a corner farther off."), points_.front());
+  if (std::abs(area_mm2) < 60 || outline.radius_mm() < 6) return refuse(Words::tr("This outline holds too little hair for a piece: set a corner farther off."), points_.front());
   plan::Section section;
   section.outline = points_;
   section.label = paint::placeWords(scene()->head(), outline.middle()).toStdString();
   const plan::Plan& before = context_.document.document();
   const plan::ChangeSet edit = plan::addSection(before, section);
   const plan::ItemId id = edit.args.front();
-  const QString name = say("Draw section %1").arg(QString::fromStdString(section.label));
+  const QString name = Words::tr("Draw section %1").arg(QString::fromStdString(section.label));
   drop();
   context_.document.edit(plan::applied(before, edit), name, document::Selection::one(id));
   return true;
 }
 
 bool LineTool::split() {
-  if (points_.size() < 2) return refuse(say("A parting needs two points at least."));
+  if (points_.size() < 2) return refuse(Words::tr("A parting needs two points at least."));
   const head::HeadShape& shape = scene()->head().shape;
   plan::ItemId id = sectionAt(*scene(), shape.pointAt(points_[points_.size() / 2]));
   if (points_.size() == 2)
     id = sectionAt(*scene(), shape.pointAlong(shape.pointAt(points_[0]) + shape.pointAt(points_[1])));
   if (id.empty())
-    return refuse(say("There is no section under this parting: a parting splits a section from edge to edge."),
+    return refuse(Words::tr("There is no section under this parting: a parting splits a section from edge to edge."),
                   points_[points_.size() / 2]);
   const plan::Plan& before = context_.document.document();
   const plan::ChangeSet edit = plan::splitSection(before, id, points_);
   if (edit.empty())
-    return refuse(say("This parting does not cross the section from edge to edge: draw it on to both edges."),
+    return refuse(Words::tr("This parting does not cross the section from edge to edge: draw it on to both edges."),
                   points_.back());
   drop();
-  context_.document.edit(plan::applied(before, edit), say("Split a section"),
+  context_.document.edit(plan::applied(before, edit), Words::tr("Split a section"),
                          document::Selection(edit.args));
   return true;
 }
 
 bool LineTool::setPart() {
-  if (points_.size() < 2) return refuse(say("A part needs two points at least."));
+  if (points_.size() < 2) return refuse(Words::tr("A part needs two points at least."));
   const head::HeadShape& shape = scene()->head().shape;
   std::vector<head::ScalpPoint> line = points_;
   if (shape.pointAt(line.front()).y() < shape.pointAt(line.back()).y()) std::reverse(line.begin(), line.end());
   const plan::Plan& before = context_.document.document();
   const plan::ChangeSet edit = plan::setPart(before, line);
   drop();
-  context_.document.edit(plan::applied(before, edit), say("Draw the part"));
+  context_.document.edit(plan::applied(before, edit), Words::tr("Draw the part"));
   return true;
 }
 

@@ -16,7 +16,9 @@
 namespace combdraft::sheet {
 namespace {
 
-QString say(const char* text) { return QCoreApplication::translate("Sheet", text); }
+struct Words {
+  Q_DECLARE_TR_FUNCTIONS(Sheet)
+};
 QString length(double mm) { return controls::lengthText(mm, controls::Units::current().length()); }
 
 // ---- lay out --------------------------------------------------------------
@@ -31,8 +33,8 @@ class LayOutTool : public SheetTool {
     const head::HeadShape& shape = now->head().shape;
     const plan::ItemId id = sectionAt(*now, shape.pointAt(hand.free));
     if (id.empty()) {
-      trouble_ = now->sections().empty() ? say("Draw a section first, then click into it here.")
-                                         : say("There is no section here: click into one.");
+      trouble_ = now->sections().empty() ? Words::tr("Draw a section first, then click into it here.")
+                                         : Words::tr("There is no section here: click into one.");
       return;
     }
     const plan::Plan& before = context_.document.document();
@@ -45,22 +47,22 @@ class LayOutTool : public SheetTool {
     tried.layout = plan::Layout{};
     switch (plan::runOf(shape, tried).trouble) {
       case plan::RunTrouble::OutlineCrosses:
-        trouble_ = say("This section's outline crosses itself: move a corner first.");
+        trouble_ = Words::tr("This section's outline crosses itself: move a corner first.");
         return;
       case plan::RunTrouble::NoRoom:
-        trouble_ = say("There is no room for half a piece in this section: make it larger.");
+        trouble_ = Words::tr("There is no room for half a piece in this section: make it larger.");
         return;
       case plan::RunTrouble::TooMany:
       case plan::RunTrouble::None: break;
     }
     const plan::ChangeSet edit = plan::changeSections(
         before, {id}, [](plan::Section& s) { s.layout = plan::Layout{}; });
-    context_.document.edit(plan::applied(before, edit), say("Lay out a section"),
+    context_.document.edit(plan::applied(before, edit), Words::tr("Lay out a section"),
                            document::Selection::one(id));
   }
   QString words() const override {
     return trouble_.isEmpty()
-               ? say("Click into a section: it is filled with equal pieces and left-outs; its card changes the rule.")
+               ? Words::tr("Click into a section: it is filled with equal pieces and left-outs; its card changes the rule.")
                : trouble_;
   }
   bool drop() override { return trouble_.clear(), false; }
@@ -79,7 +81,7 @@ class DropOutTool : public SheetTool {
     drop();
     const auto* piece = context_.document.document().find<plan::Piece>(hand.item);
     if (!piece || piece->action == plan::Action::LeaveOut) {
-      trouble_ = say("Press on a piece, then draw along it.");
+      trouble_ = Words::tr("Press on a piece, then draw along it.");
       return;
     }
     piece_ = hand.item;
@@ -103,7 +105,7 @@ class DropOutTool : public SheetTool {
     }
     if (!end_mm_) click();
     if (context_.document.isTentative())
-      context_.document.commitTentative(say("Drop-out of piece %1").arg(paint::pieceNumber(*piece)));
+      context_.document.commitTentative(Words::tr("Drop-out of piece %1").arg(paint::pieceNumber(*piece)));
     frame_.reset();
     end_mm_.reset();
     typed_.clear();
@@ -131,9 +133,9 @@ class DropOutTool : public SheetTool {
   }
   QString words() const override {
     if (!trouble_.isEmpty()) return trouble_;
-    if (!frame_) return say("Draw along a piece what stays dark; a click leaves out 20 mm, a click on a drop-out takes it away.");
+    if (!frame_) return Words::tr("Draw along a piece what stays dark; a click leaves out 20 mm, a click on a drop-out takes it away.");
     const auto [from, to] = stretch();
-    return say("%1 left dark; type a number for its exact length.").arg(length(to - from));
+    return Words::tr("%1 left dark; type a number for its exact length.").arg(length(to - from));
   }
 
  private:
@@ -204,10 +206,10 @@ class WhorlTool : public SheetTool {
     if (!on && hand.keys & Qt::ShiftModifier && whorls.size() < 2) {
       preview([&](plan::Head& head) { head.whorls.push_back({hand.free, plan::Turn::Clockwise, {}}); });
       index_ = whorls.size();
-      name_ = say("Add a swirl");
+      name_ = Words::tr("Add a swirl");
       return;
     }
-    name_ = say("Move the swirl");
+    name_ = Words::tr("Move the swirl");
     move(hand);
   }
   void drag(const ToolHand& hand) override { move(hand); }
@@ -221,7 +223,7 @@ class WhorlTool : public SheetTool {
     const plan::ChangeSet edit = plan::changeHead(before, [&](plan::Head& head) {
       head.whorls.erase(head.whorls.begin() + static_cast<std::ptrdiff_t>(*index));
     });
-    context_.document.edit(plan::applied(before, edit), say("Remove a swirl"));
+    context_.document.edit(plan::applied(before, edit), Words::tr("Remove a swirl"));
     return true;
   }
   bool drop() override {
@@ -231,8 +233,8 @@ class WhorlTool : public SheetTool {
   }
   QString words() const override {
     return context_.document.plan().head().whorls.size() < 2
-               ? say("Click where the hair swirls. Shift+click adds a second, Alt+click on it changes its turn.")
-               : say("Click or drag moves the nearer swirl. Alt+click changes its turn, Delete removes it.");
+               ? Words::tr("Click where the hair swirls. Shift+click adds a second, Alt+click on it changes its turn.")
+               : Words::tr("Click or drag moves the nearer swirl. Alt+click changes its turn, Delete removes it.");
   }
 
  private:
@@ -266,7 +268,7 @@ class WhorlTool : public SheetTool {
       plan::Turn& turn = head.whorls[index].turn;
       turn = turn == plan::Turn::Clockwise ? plan::Turn::Counterclockwise : plan::Turn::Clockwise;
     });
-    context_.document.edit(plan::applied(before, edit), say("Turn of the swirl"));
+    context_.document.edit(plan::applied(before, edit), Words::tr("Turn of the swirl"));
   }
 
   std::optional<std::size_t> index_;
@@ -288,12 +290,12 @@ class NoteTool : public SheetTool {
         const auto* note = now.find<plan::Note>(id);
         if (!note) return;
         if (text.trimmed().isEmpty()) {
-          context_.document.edit(plan::applied(now, plan::removeItems(now, {id})), say("Remove a note"));
+          context_.document.edit(plan::applied(now, plan::removeItems(now, {id})), Words::tr("Remove a note"));
           return;
         }
         plan::Note changed = *note;
         changed.text = text.toStdString();
-        context_.document.edit(plan::applied(now, plan::setItem(now, id, changed)), say("Change a note"));
+        context_.document.edit(plan::applied(now, plan::setItem(now, id, changed)), Words::tr("Change a note"));
       });
       return;
     }
@@ -306,12 +308,12 @@ class NoteTool : public SheetTool {
       note.at = at;
       note.text = text.toStdString();
       const plan::ItemId id = now.freeId("note");
-      context_.document.edit(plan::applied(now, plan::setItem(now, id, note)), say("Write a note"),
+      context_.document.edit(plan::applied(now, plan::setItem(now, id, note)), Words::tr("Write a note"),
                              document::Selection::one(id));
     });
   }
   QString words() const override {
-    return say("Click where the note stands and type it; Enter keeps it, Escape drops it. Click a note to change it.");
+    return Words::tr("Click where the note stands and type it; Enter keeps it, Escape drops it. Click a note to change it.");
   }
 };
 
@@ -337,7 +339,7 @@ class NumberTool : public SheetTool {
       takeOut(pressed_);
       order.insert(order.begin() + std::min<std::ptrdiff_t>(place, static_cast<std::ptrdiff_t>(order.size())), pressed_);
       drop();
-      return put(order, say("Renumber"), document::Gesture::none());
+      return put(order, Words::tr("Renumber"), document::Gesture::none());
     }
     // Taps that were undone meanwhile are forgotten.
     for (std::size_t i = 0; i < tapped_.size(); ++i) {
@@ -356,7 +358,7 @@ class NumberTool : public SheetTool {
     if (std::find(tapped_.begin(), tapped_.end(), pressed_) == tapped_.end()) tapped_.push_back(pressed_);
     const std::size_t at = std::min(static_cast<std::size_t>(first_ - 1), order.size());
     order.insert(order.begin() + static_cast<std::ptrdiff_t>(at), tapped_.begin(), tapped_.end());
-    put(order, say("Number by tapping"), *gesture_);
+    put(order, Words::tr("Number by tapping"), *gesture_);
   }
   bool type(const QString& text) override {
     if (!tapped_.empty() || text.size() != 1 || !text.at(0).isDigit() || typed_.size() > 3) return false;
@@ -379,8 +381,8 @@ class NumberTool : public SheetTool {
   }
   QString words() const override {
     return tapped_.empty() && typed_.isEmpty()
-               ? say("Tap the pieces in working order; type a number to begin with it. Drag one piece onto another to take its number.")
-               : say("The next piece gets number %1. Enter ends.").arg(next());
+               ? Words::tr("Tap the pieces in working order; type a number to begin with it. Drag one piece onto another to take its number.")
+               : Words::tr("The next piece gets number %1. Enter ends.").arg(next());
   }
   ToolSketch sketch(const std::optional<Snap>&) const override {
     ToolSketch sketch;
@@ -414,7 +416,7 @@ class MeasureTool : public SheetTool {
   }
   bool drop() override { return std::exchange(from_, std::nullopt).has_value(); }
   QString words() const override {
-    return from_ ? say("Point to where you measure to.") : say("Click where you measure from.");
+    return from_ ? Words::tr("Point to where you measure to.") : Words::tr("Click where you measure from.");
   }
   ToolSketch sketch(const std::optional<Snap>& hover) const override {
     ToolSketch sketch;

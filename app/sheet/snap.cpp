@@ -11,7 +11,9 @@ namespace {
 
 constexpr double kAlong_mm = 10;
 
-QString say(const char* text) { return QCoreApplication::translate("Sheet", text); }
+struct Words {
+  Q_DECLARE_TR_FUNCTIONS(Sheet)
+};
 
 }  // namespace
 
@@ -19,31 +21,31 @@ SnapLines::SnapLines(std::shared_ptr<const paint::Scene> scene) : scene_(std::mo
   const head::HeadShape& shape = scene_->head().shape;
   const head::Hairline& hairline = scene_->head().hairline;
   const head::Landmarks marks = head::landmarksOf(shape, hairline);
-  marks_ = {{marks.apex, say("the apex")},
-            {marks.frontCentre, say("the middle of the front hairline")},
-            {marks.nape, say("the middle of the nape")},
-            {marks.occipital, say("the occipital bone")},
-            {marks.templeRight, say("the client's right temple")},
-            {marks.templeLeft, say("the client's left temple")}};
+  marks_ = {{marks.apex, Words::tr("the apex")},
+            {marks.frontCentre, Words::tr("the middle of the front hairline")},
+            {marks.nape, Words::tr("the middle of the nape")},
+            {marks.occipital, Words::tr("the occipital bone")},
+            {marks.templeRight, Words::tr("the client's right temple")},
+            {marks.templeLeft, Words::tr("the client's left temple")}};
   for (const plan::Whorl& whorl : scene_->plan().head().whorls)
-    marks_.push_back({shape.pointAt(whorl.at), say("the swirl")});
+    marks_.push_back({shape.pointAt(whorl.at), Words::tr("the swirl")});
 
-  addLine("hairline", say("the hairline"), hairline.outline(240), true);
-  addLine("centre", say("the centre line"), head::centreLine(shape, hairline), false);
-  addLine("ears", say("the ear-to-ear line"), head::earToEarLine(shape), false);
-  addLine("ridge", say("the parietal ridge"), head::parietalRidge(shape, hairline), false);
-  addLine("occipital", say("the occipital line"), head::occipitalLine(shape, hairline), false);
+  addLine("hairline", Words::tr("the hairline"), hairline.outline(240), true);
+  addLine("centre", Words::tr("the centre line"), head::centreLine(shape, hairline), false);
+  addLine("ears", Words::tr("the ear-to-ear line"), head::earToEarLine(shape), false);
+  addLine("ridge", Words::tr("the parietal ridge"), head::parietalRidge(shape, hairline), false);
+  addLine("occipital", Words::tr("the occipital line"), head::occipitalLine(shape, hairline), false);
   const auto& part = scene_->plan().head().part;
-  if (part.size() > 1) addLine("part", say("the part"), paint::surfaceLine(shape, part), false);
+  if (part.size() > 1) addLine("part", Words::tr("the part"), paint::surfaceLine(shape, part), false);
   for (const paint::SectionShape& section : scene_->sections()) {
-    addLine(section.id, say("the edge of a section"), section.outline, false);
+    addLine(section.id, Words::tr("the edge of a section"), section.outline, false);
     for (const head::ScalpPoint& corner : section.section->outline)
-      marks_.push_back({shape.pointAt(corner), say("a section's corner"), section.id});
+      marks_.push_back({shape.pointAt(corner), Words::tr("a section's corner"), section.id});
   }
   for (const auto& piece : scene_->pieces()) {
     std::vector<Vec3> line;
     for (const paint::StripSample& s : piece->strip) line.push_back(s.centre);
-    addLine(piece->id, say("the parting of piece %1").arg(paint::pieceNumber(*piece->piece)),
+    addLine(piece->id, Words::tr("the parting of piece %1").arg(paint::pieceNumber(*piece->piece)),
             std::move(line), false);
   }
 }
@@ -89,7 +91,7 @@ Snap SnapLines::caught(const Vec3& place, double reach_mm,
 
   // The outline's own first corner closes it; then marks.
   if (own.size() > 2 && (shape.pointAt(own.front()) - place).norm() < reach_mm)
-    return {own.front(), say("the first corner: closes the outline"), {}};
+    return {own.front(), Words::tr("the first corner: closes the outline"), {}};
   const Mark* mark = nullptr;
   double nearestMark = reach_mm;
   for (const Mark& candidate : marks_)
@@ -101,7 +103,7 @@ Snap SnapLines::caught(const Vec3& place, double reach_mm,
     std::string line;
     for (const Hit& hit : hits)
       if (nearest(*hit.line, mark->at).far_mm < 0.5 && line.empty()) line = hit.line->key;
-    return result(mark->at, say("at %1").arg(mark->words), line);
+    return result(mark->at, Words::tr("at %1").arg(mark->words), line);
   }
   // Where two lines cross: walk from one to the other and back.
   for (std::size_t i = 0; i < hits.size(); ++i)
@@ -115,10 +117,10 @@ Snap SnapLines::caught(const Vec3& place, double reach_mm,
         at = back;
       }
       if (gap < 0.3 && (at - place).norm() < reach_mm)
-        return result(at, say("where %1 meets %2").arg(hits[i].line->words, hits[k].line->words), on);
+        return result(at, Words::tr("where %1 meets %2").arg(hits[i].line->words, hits[k].line->words), on);
     }
   if (!hits.empty())
-    return result(hits.front().at, say("on %1").arg(hits.front().line->words), on);
+    return result(hits.front().at, Words::tr("on %1").arg(hits.front().line->words), on);
   return {shape.scalpPointAt(place), {}, {}};
 }
 

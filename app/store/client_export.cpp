@@ -12,17 +12,20 @@
 namespace combdraft::store {
 namespace {
 
-QString say(const char* text) { return QCoreApplication::translate("store", text); }
+struct Said {
+  Q_DECLARE_TR_FUNCTIONS(store)
+};
+
 QString text(const std::string& words) { return QString::fromStdString(words); }
 
 class Lines {
  public:
   void heading(const QString& words) { lines_ << QString() << words; }
   void line(const QString& label, const std::string& words) {
-    if (!words.empty()) lines_ << say("%1: %2").arg(label, text(words));
+    if (!words.empty()) lines_ << Said::tr("%1: %2").arg(label, text(words));
   }
   void answer(const QString& label, Answer answer) {
-    if (answer != Answer::NotAsked) lines_ << say("%1: %2").arg(label, answer == Answer::Yes ? say("yes") : say("no"));
+    if (answer != Answer::NotAsked) lines_ << Said::tr("%1: %2").arg(label, answer == Answer::Yes ? Said::tr("yes") : Said::tr("no"));
   }
   void plain(const QString& words) { lines_ << words; }
   QString all() const { return lines_.join(u'\n') + u'\n'; }
@@ -33,48 +36,48 @@ class Lines {
 
 QString testName(TestKind kind) {
   switch (kind) {
-    case TestKind::Skin: return say("Skin test");
-    case TestKind::Strand: return say("Test strand");
-    case TestKind::Elasticity: return say("Elasticity");
-    case TestKind::Porosity: return say("Porosity");
-    case TestKind::Metal: return say("Metal test");
-    case TestKind::Other: return say("Another test");
+    case TestKind::Skin: return Said::tr("Skin test");
+    case TestKind::Strand: return Said::tr("Test strand");
+    case TestKind::Elasticity: return Said::tr("Elasticity");
+    case TestKind::Porosity: return Said::tr("Porosity");
+    case TestKind::Metal: return Said::tr("Metal test");
+    case TestKind::Other: return Said::tr("Another test");
   }
   return {};
 }
 
 QString photoName(PhotoOf of) {
   switch (of) {
-    case PhotoOf::Wanted: return say("wanted");
-    case PhotoOf::NotWanted: return say("not wanted");
-    case PhotoOf::Today: return say("today");
-    case PhotoOf::Result: return say("result");
+    case PhotoOf::Wanted: return Said::tr("wanted");
+    case PhotoOf::NotWanted: return Said::tr("not wanted");
+    case PhotoOf::Today: return Said::tr("today");
+    case PhotoOf::Result: return Said::tr("result");
   }
   return {};
 }
 
 void addHealth(Lines& lines, const ClientFile& file) {
-  lines.heading(say("Questions"));
-  lines.line(say("Asked on"), file.health.asked);
-  lines.answer(say("Of the age that label, rules and insurer ask for"), file.health.ageReached);
-  lines.answer(say("Reacted before"), file.health.reacted);
-  lines.line(say("Past reactions"), file.health.reactions);
+  lines.heading(Said::tr("Questions"));
+  lines.line(Said::tr("Asked on"), file.health.asked);
+  lines.answer(Said::tr("Of the age that label, rules and insurer ask for"), file.health.ageReached);
+  lines.answer(Said::tr("Reacted before"), file.health.reacted);
+  lines.line(Said::tr("Past reactions"), file.health.reactions);
   if (file.health.scalp != ScalpFound::NotLooked)
-    lines.plain(file.health.scalp == ScalpFound::Something ? say("Scalp: something found") : say("Scalp: nothing found"));
-  lines.line(say("Scalp"), file.health.scalpWords);
-  lines.heading(say("Hair history"));
-  lines.answer(say("Dye"), file.history.dye);
-  lines.answer(say("Henna"), file.history.henna);
-  lines.answer(say("Metallic colour"), file.history.metallic);
-  lines.answer(say("Box colour"), file.history.boxColour);
-  lines.line(say("Last lightening"), file.history.lastLightening);
-  lines.line(say("What else the hair has been through"), file.history.words);
+    lines.plain(file.health.scalp == ScalpFound::Something ? Said::tr("Scalp: something found") : Said::tr("Scalp: nothing found"));
+  lines.line(Said::tr("Scalp"), file.health.scalpWords);
+  lines.heading(Said::tr("Hair history"));
+  lines.answer(Said::tr("Dye"), file.history.dye);
+  lines.answer(Said::tr("Henna"), file.history.henna);
+  lines.answer(Said::tr("Metallic colour"), file.history.metallic);
+  lines.answer(Said::tr("Box colour"), file.history.boxColour);
+  lines.line(Said::tr("Last lightening"), file.history.lastLightening);
+  lines.line(Said::tr("What else the hair has been through"), file.history.words);
   if (file.tests.empty()) return;
-  lines.heading(say("Tests"));
+  lines.heading(Said::tr("Tests"));
   for (const ClientTest& test : file.tests) {
-    lines.line(testName(test.kind), test.date.empty() ? say("not made yet").toStdString() : test.date);
-    lines.line(say("  Result"), test.result);
-    lines.line(say("  Due on"), test.due);
+    lines.line(testName(test.kind), test.date.empty() ? Said::tr("not made yet").toStdString() : test.date);
+    lines.line(Said::tr("  Result"), test.result);
+    lines.line(Said::tr("  Due on"), test.due);
   }
 }
 
@@ -82,36 +85,36 @@ void addHealth(Lines& lines, const ClientFile& file) {
 
 QString clientText(const ClientFile& file) {
   Lines lines;
-  lines.plain(say("What is kept about you"));
-  lines.line(say("Begun on"), file.begun);
-  lines.line(say("Name or mark"), file.name);
-  lines.line(say("Contact"), file.contact);
+  lines.plain(Said::tr("What is kept about you"));
+  lines.line(Said::tr("Begun on"), file.begun);
+  lines.line(Said::tr("Name or mark"), file.name);
+  lines.line(Said::tr("Contact"), file.contact);
   if (file.consent) {
-    lines.line(say("You agreed on"), file.consent->date);
-    lines.line(say("to it being kept for"), file.consent->purpose);
+    lines.line(Said::tr("You agreed on"), file.consent->date);
+    lines.line(Said::tr("to it being kept for"), file.consent->purpose);
   } else {
-    lines.plain(say("No consent is written down."));
+    lines.plain(Said::tr("No consent is written down."));
   }
-  lines.heading(say("Wishes"));
-  lines.line(say("Wanted"), file.wishes.wanted);
-  lines.line(say("Not wanted"), file.wishes.notWanted);
-  lines.line(say("How it is worn"), file.wishes.howWorn);
-  lines.line(say("Upkeep"), file.wishes.upkeep);
-  lines.line(say("Budget"), file.wishes.budget);
-  lines.line(say("Number of visits"), file.wishes.visits);
+  lines.heading(Said::tr("Wishes"));
+  lines.line(Said::tr("Wanted"), file.wishes.wanted);
+  lines.line(Said::tr("Not wanted"), file.wishes.notWanted);
+  lines.line(Said::tr("How it is worn"), file.wishes.howWorn);
+  lines.line(Said::tr("Upkeep"), file.wishes.upkeep);
+  lines.line(Said::tr("Budget"), file.wishes.budget);
+  lines.line(Said::tr("Number of visits"), file.wishes.visits);
   addHealth(lines, file);
-  if (!file.offers.empty()) lines.heading(say("Minutes, price and visits by choice"));
+  if (!file.offers.empty()) lines.heading(Said::tr("Minutes, price and visits by choice"));
   for (const Offer& offer : file.offers)
-    lines.plain(say("%1: %2; %3; %4").arg(text(offer.choice), text(offer.minutes), text(offer.price), text(offer.visits)));
-  if (!file.visits.empty()) lines.heading(say("Visits"));
+    lines.plain(Said::tr("%1: %2; %3; %4").arg(text(offer.choice), text(offer.minutes), text(offer.price), text(offer.visits)));
+  if (!file.visits.empty()) lines.heading(Said::tr("Visits"));
   for (const Visit& visit : file.visits) {
     lines.line(text(visit.date), visit.title);
-    lines.line(say("  Words"), visit.words);
+    lines.line(Said::tr("  Words"), visit.words);
   }
-  if (!file.photos.empty()) lines.heading(say("Photos"));
+  if (!file.photos.empty()) lines.heading(Said::tr("Photos"));
   for (const ClientPhoto& photo : file.photos)
-    lines.plain(say("%1: %2, %3 %4").arg(text(photo.file), photoName(photo.of), text(photo.date), text(photo.words)));
-  lines.heading(say("Notes"));
+    lines.plain(Said::tr("%1: %2, %3 %4").arg(text(photo.file), photoName(photo.of), text(photo.date), text(photo.words)));
+  lines.heading(Said::tr("Notes"));
   if (!file.notes.empty()) lines.plain(text(file.notes));
   return lines.all();
 }

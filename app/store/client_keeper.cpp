@@ -11,6 +11,7 @@
 #include <map>
 
 #include "app/store/client_photo.h"
+#include "app/words/engine_words.h"
 
 namespace combdraft::store {
 namespace {
@@ -25,7 +26,9 @@ std::map<QString, std::weak_ptr<ClientKeeper>>& openKeepers() {
   return keepers;
 }
 
-QString say(const char* text) { return QCoreApplication::translate("store", text); }
+struct Words {
+  Q_DECLARE_TR_FUNCTIONS(store)
+};
 
 std::string today() { return QDate::currentDate().toString(Qt::ISODate).toStdString(); }
 
@@ -50,11 +53,11 @@ ClientKeeper::ClientKeeper(const QString& root, std::uint64_t number, std::share
   standing_ = opened.standing;
   using Standing = ClientFolder::Standing;
   if (standing_ == Standing::Others)
-    trouble_ = say("This client is open in another program. What is kept can be read here, not changed.");
+    trouble_ = Words::tr("This client is open in another program. What is kept can be read here, not changed.");
   else if (standing_ == Standing::Cannot)
-    trouble_ = say("What is kept of this client cannot be read, and was left as it is. Nothing can be kept here until it can.");
+    trouble_ = Words::tr("What is kept of this client cannot be read, and was left as it is. Nothing can be kept here until it can.");
   else if (!opened.setAside.isEmpty())
-    trouble_ = say("What was kept of this client is damaged. It was set aside in its folder as %1; its photos are still here.").arg(opened.setAside);
+    trouble_ = Words::tr("What was kept of this client is damaged. It was set aside in its folder as %1; its photos are still here.").arg(opened.setAside);
   worker_ = std::jthread([this](const std::stop_token& stop) { work(stop); });
 }
 
@@ -190,7 +193,7 @@ void ClientKeeper::finished(const Result<void>& result) {
   }
   Error error = result.error();
   error.file.clear();  // its folder is named by a number nobody knows
-  Q_EMIT failed(QString::fromStdString(describe(error)));
+  Q_EMIT failed(words::inWords(error));
 }
 
 Result<void> ClientKeeper::writeNow() {

@@ -4,6 +4,7 @@
 #include <QString>
 #include <vector>
 
+#include "app/words/engine_words.h"
 #include "engine/plan/pattern.h"
 
 namespace combdraft::store {
@@ -16,7 +17,7 @@ struct StoredPattern {
   QString path;
   enum class Origin { Starting, Own } origin = Origin::Starting;
 
-  QString name() const { return QString::fromStdString(pattern.name); }
+  QString name() const { return words::inWords(pattern.name); }
 };
 
 struct Patterns {

@@ -48,9 +48,14 @@ bool isChangedOnDisk(const document::FileIdentity& file) {
   return contentKeyOf(file.path) != file.contentKey;
 }
 
+QString nameOfFile(const QString& path) {
+  const QString name = QFileInfo(path).fileName(), ending = u'.' + QLatin1String(kPlanEnding);
+  return name.endsWith(ending) && name != ending ? name.chopped(ending.size()) : QFileInfo(path).completeBaseName();
+}
+
 QString shownTitle(const plan::Plan& plan, const QString& path) {
   if (!plan.info().title.empty()) return QString::fromStdString(plan.info().title);
-  if (!path.isEmpty()) return QFileInfo(path).completeBaseName();
+  if (!path.isEmpty()) return nameOfFile(path);
   return QCoreApplication::translate("store", "Untitled plan");
 }
 

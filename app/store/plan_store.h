@@ -27,6 +27,12 @@ bool isChangedOnDisk(const document::FileIdentity& file);
 /// The content of a file as it is now; 0 when it cannot be read.
 std::uint64_t contentKeyOf(const QString& path);
 
+/// What the name of a plan file ends in, so that the desktop knows its type. Plans
+/// that end in .json alone are plans as well.
+inline constexpr char kPlanEnding[] = "combdraft.json";
+/// The file's name without its folder and ending.
+QString nameOfFile(const QString& path);
+
 /// The title to show: the plan's own, or the file's name, or "Untitled plan".
 QString shownTitle(const plan::Plan& plan, const QString& path);
 

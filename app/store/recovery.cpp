@@ -6,6 +6,8 @@
 #include <utility>
 #include <vector>
 
+#include "app/words/engine_words.h"
+
 namespace combdraft::store {
 namespace {
 
@@ -207,7 +209,7 @@ void Recovery::ended(std::uint64_t serial, const Result<void>& result) {
     writtenSerial_ = std::max(writtenSerial_, serial);
     failures_ = 0;
   } else if (newest_ && serial > closedSerial_) {  // of this plan
-    why = QString::fromStdString(describe(result.error()));
+    why = words::inWords(result.error());
     const int doubled = std::min(failures_++, 10);
     due_ = Clock::now() + milliseconds(std::min(pace_.retryFirst_ms << doubled, pace_.retryMost_ms));
     startedSerial_ = writtenSerial_;  // all of it once more, with a new folder if need be

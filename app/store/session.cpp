@@ -12,6 +12,7 @@
 #include <algorithm>
 
 #include "app/store/set_aside.h"
+#include "app/words/engine_words.h"
 
 namespace combdraft::store {
 namespace {
@@ -73,7 +74,7 @@ Session SessionFile::read() {
     trouble_ = aside ? QCoreApplication::translate("store", "The list of what was open could not be read and was set aside as %1.")
                            .arg(QFileInfo(*aside).fileName())
                      : QCoreApplication::translate("store", "The list of what was open could not be read: %1")
-                           .arg(QString::fromStdString(describe(aside.error())));
+                           .arg(words::inWords(aside.error()));
     return {};
   }
   Session session;

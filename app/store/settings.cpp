@@ -8,10 +8,15 @@
 #include <algorithm>
 
 #include "app/store/set_aside.h"
+#include "app/words/engine_words.h"
 #include "engine/plan/field_info.h"
 
 namespace combdraft::store {
 namespace {
+
+struct Words {
+  Q_DECLARE_TR_FUNCTIONS(store)
+};
 
 constexpr int kRecentPlans = 10;
 constexpr qsizetype kMostSettings_bytes = 1 << 20;
@@ -28,6 +33,7 @@ const QString kTheme = QStringLiteral("preferences/theme");
 const QString kTextSize = QStringLiteral("preferences/textSize");
 const QString kThickness = QStringLiteral("preferences/newThickness_mm");
 const QString kBegin = QStringLiteral("preferences/begin");
+const QString kLanguage = QStringLiteral("preferences/language");
 const QString kStart = QStringLiteral("preferences/newStart_mm");
 const QString kHints = QStringLiteral("hints/shown");
 const QString kPutAway = QStringLiteral("hints/putAway");
@@ -45,6 +51,7 @@ const QString kFactorsAside = QStringLiteral("work/ownFactors_setAside");
 
 const QStringList kUnitWords{QStringLiteral("mm"), QStringLiteral("cm"), QStringLiteral("inch")};
 const QStringList kBeginWords{QStringLiteral("what-was-open"), QStringLiteral("start-page")};
+const QStringList kLanguageWords{QStringLiteral("system"), QStringLiteral("en"), QStringLiteral("de")};
 const QStringList kThemeWords{QStringLiteral("light"), QStringLiteral("dark"), QStringLiteral("system")};
 
 template <class Word>
@@ -103,20 +110,19 @@ void setFactorsAside(QSettings& settings) {
 
 QString mendSettings(const QString& path) {
   const QString place = placeOf(path);
-  const auto say = [](const char* text) { return QCoreApplication::translate("store", text); };
   if (!isSettingsFile(place)) {
     const Result<QString> aside = setAside(place);
-    if (!aside) return say("The settings could not be read. %1").arg(QString::fromStdString(describe(aside.error())));
-    return say("The settings could not be read and were set aside as %1. The program begins with those it came with.")
+    if (!aside) return Words::tr("The settings could not be read. %1").arg(words::inWords(aside.error()));
+    return Words::tr("The settings could not be read and were set aside as %1. The program begins with those it came with.")
         .arg(QFileInfo(*aside).fileName());
   }
   QSettings settings(place, QSettings::IniFormat);
   if (!settings.isWritable())
-    return say("The settings cannot be written to %1: what you choose holds until the program ends.").arg(place);
+    return Words::tr("The settings cannot be written to %1: what you choose holds until the program ends.").arg(place);
   if (const auto factors = factorsIn(settings); !factors) {
     setFactorsAside(settings);
-    return say("Your own factors could not be read (%1). They were set aside in the settings as %2; the work list goes by the assumptions until you take new ones over.")
-        .arg(QString::fromStdString(describe(factors.error())), kFactorsAside);
+    return Words::tr("Your own factors could not be read (%1). They were set aside in the settings as %2; the work list goes by the assumptions until you take new ones over.")
+        .arg(words::inWords(factors.error()), kFactorsAside);
   }
   return {};
 }
@@ -134,6 +140,7 @@ Preferences Settings::preferences() const {
   p.newThickness_mm = lengthOf(settings, kThickness, "piece.thickness_mm", p.newThickness_mm);
   p.newStart_mm = lengthOf(settings, kStart, "piece.start_mm", p.newStart_mm);
   p.begin = wordOf(settings, kBegin, kBeginWords, p.begin);
+  p.language = wordOf(settings, kLanguage, kLanguageWords, p.language);
   return p;
 }
 
@@ -145,6 +152,7 @@ void Settings::setPreferences(const Preferences& p) {
   settings.setValue(kThickness, p.newThickness_mm);
   settings.setValue(kStart, p.newStart_mm);
   settings.setValue(kBegin, kBeginWords[static_cast<int>(p.begin)]);
+  settings.setValue(kLanguage, kLanguageWords[static_cast<int>(p.language)]);
 }
 
 bool Settings::isGreySurround() const {

@@ -25,6 +25,8 @@ struct RecentPlan {
 enum class ThemeChoice { Light, Dark, System };
 /// What the program begins with.
 enum class Beginning { WhatWasOpen, StartPage };
+/// What the window speaks; System = the first language of the system that it knows.
+enum class Language { System, English, German };
 enum class LengthUnit { Millimetre, Centimetre, Inch };
 
 /// What the user chose for the whole program.
@@ -35,6 +37,7 @@ struct Preferences {
   double newThickness_mm = 5;   ///< of a new piece, within the plan's range
   double newStart_mm = 20;
   Beginning begin = Beginning::WhatWasOpen;
+  Language language = Language::System;  ///< taken up when the program starts
   bool operator==(const Preferences&) const = default;
 };
 inline constexpr int kTextSizes[] = {90, 100, 115, 130, 150};
