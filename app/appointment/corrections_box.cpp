@@ -5,15 +5,16 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
-#include "app/appointment/work_words.h"
 #include "app/paint/figure.h"
 #include "app/paint/hair_words.h"
+#include "app/paint/work_words.h"
 #include "engine/base/number_text.h"
 #include "engine/plan/field_info.h"
 #include "engine/work/toning.h"
 #include "engine/work/work_order.h"
 
 namespace combdraft::appointment {
+using namespace paint;  // its words
 namespace {
 
 using Outcome = document::DocumentController::Outcome;

@@ -10,7 +10,7 @@
 #include <algorithm>
 #include <chrono>
 
-#include "app/appointment/work_words.h"
+#include "app/paint/work_words.h"
 #include "app/words/engine_words.h"
 #include "engine/plan/field_info.h"
 #include "engine/work/log_text.h"
@@ -18,6 +18,7 @@
 #include "engine/work/work_order.h"
 
 namespace combdraft::appointment {
+using namespace paint;  // its words
 namespace {
 
 using work::Tap;

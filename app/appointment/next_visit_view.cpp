@@ -7,10 +7,10 @@
 #include <QVBoxLayout>
 
 #include "app/appointment/finish_field.h"
-#include "app/appointment/work_words.h"
 #include "app/controls/units.h"
 #include "app/paint/figure.h"
 #include "app/paint/hair_words.h"
+#include "app/paint/work_words.h"
 #include "app/store/plan_store.h"
 #include "app/words/engine_words.h"
 #include "engine/base/assumptions.h"
@@ -20,6 +20,7 @@
 #include "engine/work/next_visit.h"
 
 namespace combdraft::appointment {
+using namespace paint;  // its words
 namespace {
 
 constexpr double kLongest_weeks = 104, kLongest_mm = 1000;

@@ -8,7 +8,7 @@
 #include <QVBoxLayout>
 
 #include "app/appointment/finish_field.h"
-#include "app/appointment/work_words.h"
+#include "app/paint/work_words.h"
 #include "app/paint/figure.h"
 #include "app/words/engine_words.h"
 #include "engine/base/number_text.h"
@@ -17,6 +17,7 @@
 #include "engine/work/speeds.h"
 
 namespace combdraft::appointment {
+using namespace paint;  // its words
 namespace {
 
 using work::Factor;

@@ -6,11 +6,12 @@
 #include <algorithm>
 #include <cmath>
 
-#include "app/appointment/work_words.h"
 #include "app/controls/theme.h"
 #include "app/paint/diagram.h"
+#include "app/paint/work_words.h"
 
 namespace combdraft::appointment {
+using namespace paint;  // its words
 namespace {
 
 constexpr int kMargin_px = 10;

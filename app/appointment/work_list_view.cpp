@@ -8,12 +8,13 @@
 #include <algorithm>
 #include <map>
 
-#include "app/appointment/work_words.h"
+#include "app/paint/work_words.h"
 #include "app/paint/figure.h"
 #include "engine/base/number_text.h"
 #include "engine/plan/edits.h"
 
 namespace combdraft::appointment {
+using namespace paint;  // its words
 namespace {
 
 constexpr int kAfterEdit_ms = 200;
@@ -118,6 +119,10 @@ void WorkListView::buildTop(QVBoxLayout* column) {
   pairs_->setCurrent(0);
   row->addWidget(pairs_);
   row->addStretch(1);
+  paper_ = new QPushButton(tr("On paper…"), this);
+  paper_->setToolTip(tr("The list as pages, to print or to save"));
+  row->addWidget(paper_);
+  connect(paper_, &QPushButton::clicked, this, &WorkListView::paperWanted);
   auto* second = new QHBoxLayout;
   second->setSpacing(14);
   column->addLayout(second);
@@ -254,6 +259,7 @@ void WorkListView::fill() {
   if (made) list_ = *made;
   const bool any = list_ && !list_->order.empty();
   fillPrice();
+  paper_->setEnabled(any);
   useOrder_->setEnabled(any && order_->current() == 1);
   table_->setVisible(any);
   strip_->setVisible(any);

@@ -36,12 +36,16 @@ class WorkListView : public QWidget {
   /// The user's own rates; a sum is shown only of what is typed.
   void setRates(const store::Rates& rates);
   const std::optional<work::WorkList>& list() const { return list_; }
+  /// As the list is set now, and the factors that it goes by (none = the assumptions).
+  work::WorkSettings settings() const;
+  work::OwnFactors factorsUsed() const { return byFactors_->isChecked() ? factors_ : work::OwnFactors(); }
   QTableWidget* table() { return table_; }
   TimelineStrip* strip() { return strip_; }
   controls::Segments* order() { return order_; }
   controls::Segments* pairs() { return pairs_; }
   controls::TextField* foils() { return foils_; }
   controls::NumberField* lookEvery() { return lookEvery_; }
+  QPushButton* paper() { return paper_; }
   QCheckBox* byFactors() { return byFactors_; }
   QPushButton* useOrder() { return useOrder_; }
   /// What minutes and grams come to; "" without rates.
@@ -49,13 +53,15 @@ class WorkListView : public QWidget {
   /// What stands at the side, as text: bowls, foils, notes, savings.
   QString sideText() const;
 
+ Q_SIGNALS:
+  void paperWanted();
+
  protected:
   void showEvent(QShowEvent* event) override;
 
  private:
   void buildTop(QVBoxLayout* column);
   QWidget* buildSide();
-  work::WorkSettings settings() const;
   plan::Plan planUsed() const;
   void fillTable(const plan::Plan& plan);
   void fillSide(const plan::Plan& plan);
@@ -72,7 +78,7 @@ class WorkListView : public QWidget {
   controls::TextField* foils_;
   controls::NumberField* lookEvery_;
   QCheckBox* byFactors_;
-  QPushButton* useOrder_;
+  QPushButton *useOrder_, *paper_;
   QLabel *summary_, *moment_, *bowls_, *foilCounts_, *notes_, *savings_, *price_;
   TimelineStrip* strip_;
   QTableWidget* table_;

@@ -312,6 +312,7 @@ void MainWindow::turnTo(Page page) {
   if (now == Page::Clients && page != Page::Clients) clients_->clear();
   if (now == Page::Handout && page != Page::Handout) composer_->leave();
   pages_->setCurrentIndex(static_cast<int>(page));
+  if (page == Page::Handout) composer_->setWork({appointment_->workList().settings(), appointment_->workList().factorsUsed()});
   if (page == Page::Handout) composer_->enter(settings_.lastFolder());
   if ((now == Page::Handout || now == Page::Appointment) && page == Page::Work) requestLook();  // undo reaches pieces from there too
   drawing_->setVisible(page == Page::Work);

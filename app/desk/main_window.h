@@ -281,6 +281,7 @@ class MainWindow : public QMainWindow {
 
   void connectHandout();  ///< main_window_handout.cpp
   void connectAppointment();  ///< main_window_appointment.cpp
+  void showWorkListOnPaper();
   void beginNextVisit(const plan::Plan& next, const std::vector<std::string>& leave);
 
   // the client beside the plan (main_window_client.cpp)

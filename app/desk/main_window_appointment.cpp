@@ -6,6 +6,7 @@
 #include "app/desk/card_column.h"
 #include "app/desk/main_window.h"
 #include "app/desk/message_bar.h"
+#include "app/handout/composer_page.h"
 #include "engine/plan/edits.h"
 
 namespace combdraft::desk {
@@ -26,6 +27,8 @@ void MainWindow::declareAppointmentActions() {
                 QKeySequence(Qt::CTRL | Qt::Key_L), {}, [show] { show(AppointmentPage::View::WorkList); }, shown, {}, tr("Work list")});
   actions_.add({QStringLiteral("appointment.log"), tr("Appoint&ment log…"), tr("What is placed, looked at, taken out and rinsed, as it happens"),
                 QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_L), {}, [show] { show(AppointmentPage::View::Log); }, shown, {}, tr("Log")});
+  actions_.add({QStringLiteral("appointment.paper"), tr("Work list on paper…"), tr("Bowls, steps and foils in order as pages, to print or to save"),
+                {}, {}, [this] { showWorkListOnPaper(); }, shown, {}, tr("On paper")});
   actions_.add({QStringLiteral("appointment.after"), tr("After t&he rinse…"), tr("Which level came where; try a finish or put depth back, as you type it"),
                 QKeySequence(Qt::CTRL | Qt::Key_R), {}, [show] { show(AppointmentPage::View::After); }, shown, {}, tr("After the rinse")});
   actions_.add({QStringLiteral("appointment.outcome"), tr("Planne&d and got…"), tr("Levels piece by piece, and what this head says of your own speed and amounts"),
@@ -36,6 +39,7 @@ void MainWindow::declareAppointmentActions() {
 
 void MainWindow::connectAppointment() {
   connect(appointment_, &appointment::AppointmentPage::left, this, [this] { turnBack(); });
+  connect(&appointment_->workList(), &appointment::WorkListView::paperWanted, this, &MainWindow::showWorkListOnPaper);
   connect(appointment_, &appointment::AppointmentPage::lookWanted, this, [this] { turnTo(Page::Work); });
   const appointment::NextVisitView* nextVisit = &appointment_->nextVisit();
   connect(nextVisit, &appointment::NextVisitView::nextPlanWanted, this, [this](const plan::Plan& next, const std::vector<std::string>& leave) {
@@ -59,6 +63,11 @@ void MainWindow::connectAppointment() {
     else
       messages_->clear(kTopic);
   });
+}
+
+void MainWindow::showWorkListOnPaper() {
+  turnTo(Page::Handout);
+  composer_->showDocument(handout::DocumentKind::WorkList);
 }
 
 void MainWindow::beginNextVisit(const plan::Plan& next, const std::vector<std::string>& leave) {

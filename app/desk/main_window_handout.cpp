@@ -36,8 +36,18 @@ void MainWindow::declareHandoutActions() {
   const Condition onPage{[this] { return pages_->currentIndex() == static_cast<int>(Page::Handout); }, tr("Open Handout, Record card or Client's page first")};
   actions_.add({QStringLiteral("handout.save"), tr("Save &the pages as…"), tr("Write the pages as PDF, or as SVG or PNG with a file for each"),
                 {}, {}, [this] { composer_->saveAs(); }, onPage});
-  actions_.add({QStringLiteral("handout.print"), tr("Print th&e pages…"), tr("Choose a printer for the pages that are shown"),
-                QKeySequence::Print, {}, [this] { composer_->print(); }, onPage});
+  const Condition printable{[this] {
+                              const auto page = static_cast<Page>(pages_->currentIndex());
+                              return page == Page::Handout || page == Page::Appointment;
+                            },
+                            tr("Open Handout, Record card, Client's page or Work list first")};
+  actions_.add({QStringLiteral("handout.print"), tr("Print th&e pages…"), tr("Choose a printer for the pages that are shown; at an appointment, for its work list"),
+                QKeySequence::Print, {},
+                [this] {
+                  if (pages_->currentIndex() == static_cast<int>(Page::Appointment)) showWorkListOnPaper();
+                  composer_->print();
+                },
+                printable});
   actions_.add({QStringLiteral("handout.preview"), tr("Print pre&view…"), tr("See the pages as the printer will set them"),
                 {}, {}, [this] { composer_->previewPrint(); }, onPage});
 }

@@ -59,7 +59,8 @@ QWidget* ComposerPage::buildTop() {
   kind_ = new controls::Segments(tr("What is printed"),
                                  {{tr("Handout"), tr("The lesson: what a class works from"), {}},
                                   {tr("Record card"), tr("Everything that is needed to do it again"), {}},
-                                  {tr("Client's page"), tr("The picture, what to expect, how to look after it"), {}}},
+                                  {tr("Client's page"), tr("The picture, what to expect, how to look after it"), {}},
+                                  {tr("Work list"), tr("Bowls, steps and foils in order, for beside the chair"), {}}},
                                  top);
   paper_ = new controls::Segments(tr("Paper"), {{tr("A4"), tr("210 by 297 mm"), {}}, {tr("Letter"), tr("8.5 by 11 inches"), {}}}, top);
   turn_ = new controls::Segments(tr("How the paper lies"), {{tr("Upright"), tr("Taller than wide"), {}}, {tr("Across"), tr("Wider than tall"), {}}}, top);
@@ -140,6 +141,14 @@ QWidget* ComposerPage::buildLeft() {
   }
   clientColumn->addStretch(1);
   left_->addWidget(client);
+
+  auto* work = new QWidget(left_);
+  auto* workColumn = new QVBoxLayout(work);
+  workColumn->setContentsMargins(0, 0, 0, 0);
+  workColumn->addWidget(softLabel(tr("The list is printed as it is set on the appointment's page: order, hands, foil widths, own factors. "
+                                     "Minutes on the hair are not in it: what is seen is written in by hand."), work));
+  workColumn->addStretch(1);
+  left_->addWidget(work);
   return left_;
 }
 

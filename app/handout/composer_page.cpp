@@ -177,6 +177,11 @@ void ComposerPage::showDocument(DocumentKind kind) {
   if (follows_) ask();
 }
 
+void ComposerPage::setWork(const WorkOnPaper& work) {
+  work_ = work;
+  if (follows_) ask();
+}
+
 void ComposerPage::forgetClient() {
   client_ = {};
   for (controls::TextBox* box : clientBoxes_) box->setText({});
@@ -185,6 +190,7 @@ void ComposerPage::forgetClient() {
 Request ComposerPage::requestNow() const {
   Request request = requestFor(static_cast<DocumentKind>(kind_->current()), controller_.document());
   request.client = client_;
+  request.work = work_;
   return request;
 }
 
@@ -295,7 +301,7 @@ QString ComposerPage::suggestedName() const {
   QString title = QString::fromStdString(controller_.document().info().title);
   for (QChar& c : title)
     if (QStringLiteral("/\\:*?\"<>|").contains(c)) c = u'-';
-  const QString words[] = {tr("handout"), tr("record card"), tr("client's page")};
+  const QString words[] = {tr("handout"), tr("record card"), tr("client's page"), tr("work list")};
   const QString what = words[kind_->current()];
   return (title.isEmpty() ? what : title + QStringLiteral(", ") + what) + QStringLiteral(".pdf");
 }

@@ -1,6 +1,6 @@
 #pragma once
 // The composer: which parts the handout has and in which order, its texts, the paper,
-// and the pages as they will be printed. Record card and client's page as well. What
+// and the pages as they will be printed. Record card, client's page and work list as well. What
 // is typed for a client is kept by this page only, never in the plan.
 #include <QListWidget>
 #include <QPlainTextEdit>
@@ -33,6 +33,8 @@ class ComposerPage : public QWidget {
   void enter(const QString& folder);
   void leave();
   void showDocument(DocumentKind kind);
+  /// How the work list is set, for when it is printed.
+  void setWork(const WorkOnPaper& work);
   /// What was typed for a client is forgotten: another plan was opened.
   void forgetClient();
   void saveAs();
@@ -88,6 +90,7 @@ class ComposerPage : public QWidget {
   bool follows_ = false, filling_ = false;
   QString folder_;
   ClientWords client_;
+  WorkOnPaper work_;
   std::vector<Step> steps_;
   document::Gesture typing_ = document::Gesture::begin();
 

@@ -7,6 +7,8 @@
 #include "app/handout/client_page.h"
 #include "app/handout/parts.h"
 #include "app/handout/record_card.h"
+#include "app/handout/work_sheet.h"
+#include "app/paint/work_words.h"
 
 namespace combdraft::handout {
 namespace {
@@ -70,6 +72,7 @@ LooksNeeded looksNeeded(const Request& request) {
       return {};
     case DocumentKind::RecordCard: return {.down = true};
     case DocumentKind::ClientPage: return {.down = true, .regrowth = true};
+    case DocumentKind::WorkList: return {};
   }
   return {};
 }
@@ -133,7 +136,10 @@ Result<std::vector<paint::Page>> makePages(const Request& request, const Looks& 
   const QString title = QString::fromStdString(request.plan.info().title);
   Foot foot;
   foot.title = title.isEmpty() ? Words::tr("Untitled plan") : title;
-  foot.cautions << Words::tr("A picture of the plan, not a promise; a test strand shows how far this hair lightens.");
+  if (request.kind == DocumentKind::WorkList)
+    foot.cautions << paint::safetyLine();
+  else
+    foot.cautions << Words::tr("A picture of the plan, not a promise; a test strand shows how far this hair lightens.");
   if (request.kind != DocumentKind::ClientPage)
     foot.cautions << Words::tr("The maker's directions, local rules and licensed practice come first.");
   Column column(room.body.width());
@@ -142,6 +148,8 @@ Result<std::vector<paint::Page>> makePages(const Request& request, const Looks& 
     addRecordCard(column, request, scene, looks, room);
   } else if (request.kind == DocumentKind::ClientPage) {
     addClientPage(column, request, scene, looks, room);
+  } else if (request.kind == DocumentKind::WorkList) {
+    addWorkSheet(column, request);
   } else {
     std::vector<plan::HandoutUse> shown = partsOf(request.handout);
     std::erase_if(shown, [](const plan::HandoutUse& use) { return use.hidden; });

@@ -11,10 +11,12 @@
 #include "app/handout/steps.h"
 #include "engine/look/look.h"
 #include "engine/look/regrowth.h"
+#include "engine/work/outcome.h"
+#include "engine/work/work_list.h"
 
 namespace combdraft::handout {
 
-enum class DocumentKind { Handout, RecordCard, ClientPage };
+enum class DocumentKind { Handout, RecordCard, ClientPage, WorkList };
 
 /// Typed for one print and stored nowhere: it may name people.
 struct ClientWords {
@@ -23,12 +25,19 @@ struct ClientWords {
   bool operator==(const ClientWords&) const = default;
 };
 
+/// How the work list was set when it was asked for on paper.
+struct WorkOnPaper {
+  work::WorkSettings settings;
+  work::OwnFactors factors;  ///< those it goes by; none = the assumptions
+};
+
 struct Request {
   DocumentKind kind = DocumentKind::Handout;
   plan::Plan plan = plan::Plan::fresh(1);
   plan::ItemId choice;        ///< "" = the active one
   plan::Handout handout;      ///< what is wished; the plan's own when it has one
   ClientWords client;
+  WorkOnPaper work;
 };
 /// A request with the plan's own handout item.
 Request requestFor(DocumentKind kind, const plan::Plan& plan);

@@ -10,11 +10,11 @@ constexpr double kPreviewPixel_mm = 0.5;
 
 }  // namespace
 
+// Traced hair of two ways and pictures at print size are some hundred MB: they go as soon as
+// the looks are there. A text that is typed needs none anew (sameLooks).
 PageMaker::Look PageMaker::engineLooks() {
-  auto made = std::make_shared<std::optional<LookMaker>>();
-  return [made](const Request& request, double pixel_mm, std::stop_token stop, const Progress& progress) {
-    if (!*made) made->emplace();
-    return (*made)->make(request, pixel_mm, std::move(stop), progress);
+  return [](const Request& request, double pixel_mm, std::stop_token stop, const Progress& progress) {
+    return LookMaker().make(request, pixel_mm, std::move(stop), progress);
   };
 }
 

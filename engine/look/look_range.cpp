@@ -46,6 +46,12 @@ Result<Readings> LookRange::apply(const plan::Plan& plan, const LookSettings& se
   std::map<std::uint64_t, std::shared_ptr<const HeadHair>> used;
   std::shared_ptr<const HeadGround> ground =
       traced_.empty() ? nullptr : traced_.begin()->second->ground();
+  // A hand that never rests cancels every range before its end: without this each head
+  // and way that was passed through would stay.
+  if (const std::uint64_t base = HeadHair::keyOf(plan, settings.worn, kLocks, kPixel_mm, kStep_mm); base != base_) {
+    traced_.clear();
+    base_ = base;
+  }
   const auto measure = [&](const plan::Plan& variant) -> Result<Lightness> {
     const std::uint64_t key = HeadHair::keyOf(variant, settings.worn, kLocks, kPixel_mm, kStep_mm);
     std::shared_ptr<const HeadHair>& hair = used[key];

@@ -26,12 +26,16 @@ class LookRange {
   Result<Readings> apply(const plan::Plan& plan, const LookSettings& settings, Readings readings,
                          std::stop_token stop);
 
+  /// Traced heads that are kept: those of the head and way asked last.
+  std::size_t kept() const { return traced_.size(); }
+
   /// Locks and pixel of the coarse traces.
   static constexpr int kLocks = 6000;
   static constexpr double kPixel_mm = 2, kStep_mm = 6;
 
  private:
   std::map<std::uint64_t, std::shared_ptr<const HeadHair>> traced_;
+  std::uint64_t base_ = 0;  ///< the head and way that `traced_` is about
 };
 
 }  // namespace combdraft::look

@@ -5,9 +5,9 @@
 #include <QSignalSpy>
 
 #include "app/appointment/appointment_page.h"
-#include "app/appointment/work_words.h"
 #include "app/cards/formula_card.h"
 #include "app/cards/mix_rows.h"
+#include "app/paint/work_words.h"
 #include "engine/plan/json_reader.h"
 #include "engine/plan/json_writer.h"
 #include "engine/work/log_text.h"
@@ -17,6 +17,7 @@
 #include "tests/app/desk_fixture.h"
 
 namespace combdraft::appointment {
+using namespace paint;
 namespace {
 
 using document::DocumentController;

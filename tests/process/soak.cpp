@@ -78,6 +78,10 @@ class Soak {
     QObject::connect(&gesture_, &QTimer::timeout, [this] { gesture(); });
     QObject::connect(&minute_, &QTimer::timeout, [this] { report(); });
     QTimer::singleShot(seconds * 1000, [this] { end(); });
+    // A gesture may open a left plan or begin the next visit's: undo goes back to that one.
+    QObject::connect(&window_.controller(), &document::DocumentController::changed, [this](const document::DocumentChange& change) {
+      if (change.kind == document::DocumentChange::Kind::Replaced) start_ = window_.controller().document();
+    });
     beat_.setTimerType(Qt::PreciseTimer);
     beat_.start(5);
     gesture_.start(40);

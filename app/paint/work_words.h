@@ -1,6 +1,6 @@
 #pragma once
-// The sentences of an appointment: what the engine found, in the words of the
-// window. Before a typed limit they say look, at it they say take it out.
+// The sentences of an appointment, on screen and on paper: what the engine found, in
+// the words of the window. Before a typed limit they say look, at it they say take it out.
 #include <QString>
 #include <QStringList>
 
@@ -9,7 +9,7 @@
 #include "engine/work/outcome.h"
 #include "engine/work/work_list.h"
 
-namespace combdraft::appointment {
+namespace combdraft::paint {
 
 /// "piece 7", "7 back low": the number on the sheet, and its label.
 QString pieceName(const plan::Plan& plan, const plan::ItemId& id);
@@ -45,4 +45,4 @@ QString factorText(work::Factor which, const work::LearnedFactor& learned);
 QString safetyLine();
 QString firstCome();  ///< maker's directions, local rules, licence
 
-}  // namespace combdraft::appointment
+}  // namespace combdraft::paint

@@ -1,4 +1,4 @@
-#include "app/appointment/work_words.h"
+#include "app/paint/work_words.h"
 
 #include <QCoreApplication>
 #include <algorithm>
@@ -8,7 +8,7 @@
 #include "app/words/engine_words.h"
 #include "engine/base/number_text.h"
 
-namespace combdraft::appointment {
+namespace combdraft::paint {
 namespace {
 
 struct Words {
@@ -198,4 +198,4 @@ QString firstCome() {
   return Words::tr("The maker's directions come first, then local rules, your licence and your insurer. Added heat only as the leaflet says.");
 }
 
-}  // namespace combdraft::appointment
+}  // namespace combdraft::paint
