@@ -4052,6 +4052,98 @@
         <source>%1, %2 min</source>
         <translation>%1, %2 min</translation>
     </message>
+    <message>
+        <source>Work list</source>
+        <translation>Arbeitsliste</translation>
+    </message>
+    <message>
+        <source>Bowl by bowl</source>
+        <translation>Schale für Schale</translation>
+    </message>
+    <message>
+        <source>Grams by your own factor: weigh what is left.</source>
+        <translation>Gramm nach Ihrem eigenen Faktor: Wiegen Sie den Rest.</translation>
+    </message>
+    <message>
+        <source>Bowl</source>
+        <translation>Schale</translation>
+    </message>
+    <message>
+        <source>At, min</source>
+        <translation>Bei, min</translation>
+    </message>
+    <message>
+        <source>Grams</source>
+        <translation>Gramm</translation>
+    </message>
+    <message>
+        <source>Pieces</source>
+        <translation>Strähnen</translation>
+    </message>
+    <message>
+        <source>From, min</source>
+        <translation>Ab, min</translation>
+    </message>
+    <message>
+        <source>Hands</source>
+        <translation>Hände</translation>
+    </message>
+    <message>
+        <source>Foil</source>
+        <translation>Folie</translation>
+    </message>
+    <message>
+        <source>Level seen</source>
+        <translation>Gesehene Tonhöhe</translation>
+    </message>
+    <message>
+        <source>Foils and hair</source>
+        <translation>Folien und Haar</translation>
+    </message>
+    <message>
+        <source>%1 foils of %2 mm</source>
+        <translation>%1 Folien von %2 mm</translation>
+    </message>
+    <message>
+        <source>%1 foils</source>
+        <translation>%1 Folien</translation>
+    </message>
+    <message>
+        <source>%1 foils that no width of yours is wide enough for</source>
+        <translation>%1 Folien, für die keine Ihrer Breiten breit genug ist</translation>
+    </message>
+    <message>
+        <source>%1 films</source>
+        <translation>%1 Klarsichtfolien</translation>
+    </message>
+    <message>
+        <source>%1 pieces in open air</source>
+        <translation>%1 Strähnen offen an der Luft</translation>
+    </message>
+    <message>
+        <source>%1 g of hair taken</source>
+        <translation>%1 g Haar genommen</translation>
+    </message>
+    <message>
+        <source>The head&apos;s measures do not fit together, so that there is no work list: %1</source>
+        <translation>Die Maße des Kopfs passen nicht zusammen, darum gibt es keine Arbeitsliste: %1</translation>
+    </message>
+    <message>
+        <source>No piece is lightened or deepened in this choice yet.</source>
+        <translation>In dieser Variante wird noch keine Strähne aufgehellt oder abgedunkelt.</translation>
+    </message>
+    <message>
+        <source>%1 pieces; the last is in after %2 min, work in all %3 min and %4 min in reserve, by your own speeds. How long the product stays on the hair is not in it: that is seen, not planned.</source>
+        <translation>%1 Strähnen; die letzte ist nach %2 min eingelegt, Arbeit insgesamt %3 min und %4 min Reserve, in Ihrem eigenen Tempo. Wie lange das Produkt auf dem Haar bleibt, ist nicht darin: Das ist zu sehen, nicht zu planen.</translation>
+    </message>
+    <message>
+        <source>Needs a look</source>
+        <translation>Bitte ansehen</translation>
+    </message>
+    <message>
+        <source>Nothing was found, which is no promise.</source>
+        <translation>Es wurde nichts gefunden; das ist kein Versprechen.</translation>
+    </message>
 </context>
 <context>
     <name>Key</name>
@@ -6143,6 +6235,14 @@
     <message>
         <source>Number the pieces by pace of hair</source>
         <translation>Strähnen nach dem Tempo des Haars nummerieren</translation>
+    </message>
+    <message>
+        <source>On paper…</source>
+        <translation>Auf Papier…</translation>
+    </message>
+    <message>
+        <source>The list as pages, to print or to save</source>
+        <translation>Die Liste als Seiten, zum Drucken oder Speichern</translation>
     </message>
 </context>
 <context>
@@ -12141,10 +12241,6 @@
         <translation>Seiten &amp;drucken…</translation>
     </message>
     <message>
-        <source>Choose a printer for the pages that are shown</source>
-        <translation>Einen Drucker für die gezeigten Seiten wählen</translation>
-    </message>
-    <message>
         <source>Print pre&amp;view…</source>
         <translation>Druck&amp;vorschau…</translation>
     </message>
@@ -12163,6 +12259,26 @@
     <message>
         <source>Theme, text size, units, what a new piece begins with, policy, rates, hints</source>
         <translation>Farben, Textgröße, Einheiten, womit eine neue Strähne beginnt, eigene Regeln, Sätze, Hinweise</translation>
+    </message>
+    <message>
+        <source>Work list on paper…</source>
+        <translation>Arbeitsliste auf Papier…</translation>
+    </message>
+    <message>
+        <source>Bowls, steps and foils in order as pages, to print or to save</source>
+        <translation>Schalen, Schritte und Folien in ihrer Reihenfolge als Seiten, zum Drucken oder Speichern</translation>
+    </message>
+    <message>
+        <source>On paper</source>
+        <translation>Auf Papier</translation>
+    </message>
+    <message>
+        <source>Open Handout, Record card, Client&apos;s page or Work list first</source>
+        <translation>Zuerst Handzettel, Karteikarte, Kundenblatt oder Arbeitsliste öffnen</translation>
+    </message>
+    <message>
+        <source>Choose a printer for the pages that are shown; at an appointment, for its work list</source>
+        <translation>Einen Drucker für die gezeigten Seiten wählen; bei einer Behandlung für ihre Arbeitsliste</translation>
     </message>
 </context>
 <context>
@@ -13839,6 +13955,22 @@ Nicht für: %2</translation>
     <message>
         <source>Untitled plan</source>
         <translation>Plan ohne Titel</translation>
+    </message>
+    <message>
+        <source>Work list</source>
+        <translation>Arbeitsliste</translation>
+    </message>
+    <message>
+        <source>Bowls, steps and foils in order, for beside the chair</source>
+        <translation>Schalen, Schritte und Folien in ihrer Reihenfolge, für neben den Stuhl</translation>
+    </message>
+    <message>
+        <source>The list is printed as it is set on the appointment&apos;s page: order, hands, foil widths, own factors. Minutes on the hair are not in it: what is seen is written in by hand.</source>
+        <translation>Die Liste wird gedruckt, wie sie auf der Seite der Behandlung eingestellt ist: Reihenfolge, Hände, Folienbreiten, eigene Faktoren. Minuten auf dem Haar stehen nicht darin: Was zu sehen ist, wird von Hand eingetragen.</translation>
+    </message>
+    <message>
+        <source>work list</source>
+        <translation>Arbeitsliste</translation>
     </message>
 </context>
 <context>
