@@ -5359,10 +5359,6 @@
         <translation>Reicht über die Kopfhaut</translation>
     </message>
     <message>
-        <source>mm</source>
-        <translation>mm</translation>
-    </message>
-    <message>
         <source>How far down the hair it goes</source>
         <translation>Wie weit am Haar hinunter er geht</translation>
     </message>
@@ -12794,10 +12790,6 @@
     <message>
         <source>A new piece begins with</source>
         <translation>Eine neue Strähne beginnt mit</translation>
-    </message>
-    <message>
-        <source>mm</source>
-        <translation>mm</translation>
     </message>
     <message>
         <source>Thickness</source>

@@ -69,6 +69,7 @@ const QRegularExpression kAsTheyAre(QStringLiteral(
     "|\\b(Esc|Del|PgUp|PgDown|Backspace)\\b"  // the same
     "|\\bCombdraft\\b"                        // the program's name
     "|\\S+\\.json\\b"                         // files
+    "|(?<![\\p{L}])(mm|cm|\u00B5m)(?![\\p{L}])" // signs of units, the same everywhere
 ));
 
 /// What of `text` no translator has seen; "" = nothing.
