@@ -206,10 +206,10 @@ void MainWindow::buildMenusAndTools() {
   fill(menuBar()->addMenu(tr("&Tools")), {"tool.select", "", "tool.section", "tool.parting", "tool.layOut", "", "tool.piece", "tool.leftOut", "tool.dropOut", "tool.number", "", "tool.part", "tool.swirl", "tool.note", "tool.measure"});
   fill(menuBar()->addMenu(tr("P&iece")), {"piece.add", "piece.duplicate", "piece.remove", "", "piece.twin", "piece.ownWay", "", "piece.takeBack", "piece.letGo", "", "piece.numberByRule", "", "pattern.show", "pattern.save"});
   fillChoiceMenu(menuBar()->addMenu(tr("&Choice")));
-  fill(menuBar()->addMenu(tr("C&lient")), {"view.consultationCard", "client.photo", "", "client.handOver", "client.delete", "", "client.list"});
+  fill(menuBar()->addMenu(tr("Clie&nt")), {"view.consultationCard", "client.photo", "", "client.handOver", "client.delete", "", "client.list"});
   QMenu* view = menuBar()->addMenu(tr("&View"));
   fill(view, {"view.diagram", "view.both", "view.look", ""});
-  QMenu* large = view->addMenu(tr("La&rge view"));
+  QMenu* large = view->addMenu(tr("Large &view"));
   fill(large, {"view.large.front", "view.large.back", "view.large.left", "view.large.right", "view.large.top", "view.large.crown", "", "view.large.all"});
   fill(view, {"", "view.pieceCard", "view.sectionCard", "view.headCard", "view.hairCard", "view.formulaCard", "view.done", "view.choicesCard", "view.assumptions", "view.reading", "view.findings", "", "show.client", "show.class", "", "view.cardsWider", "view.cardsNarrower", "view.foldReadings", "", "view.workOutLook", "view.surround", "view.dark"});
   declareLookActions();

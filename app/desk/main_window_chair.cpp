@@ -30,7 +30,7 @@ void MainWindow::declareShowActions() {
   actions_.add({QStringLiteral("show.client"), tr("For the &client"),
                 tr("Today beside a choice in large pictures, for fingers; no menu and no other plan can be reached from it"),
                 QKeySequence(Qt::Key_F12), {}, [this] { showToOthers(Showing::Client); }, ready});
-  actions_.add({QStringLiteral("show.class"), tr("For a cla&ss"),
+  actions_.add({QStringLiteral("show.class"), tr("Fo&r a class"),
                 tr("The pattern foil by foil with its reasons, large, with a blank head to draw on"),
                 QKeySequence(Qt::SHIFT | Qt::Key_F12), {}, [this] { showToOthers(Showing::Class); }, ready});
 }

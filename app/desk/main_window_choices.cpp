@@ -27,7 +27,7 @@ void MainWindow::declareChoiceActions() {
   const auto showCard = [this] { cards_->turnTo(CardColumn::Card::Choices); };
   const Condition several{[working, card] { return working() && card->canRemove(); }, tr("Make a second choice first")};
   const Condition room{[working, card] { return working() && card->canAdd(); }, tr("A plan holds at most 26 choices")};
-  actions_.add({QLatin1String(kCardAction), tr("&Choices and aims"), tr("The alternative placements of this plan, and what is wanted of the look"),
+  actions_.add({QLatin1String(kCardAction), tr("Choices and ai&ms"), tr("The alternative placements of this plan, and what is wanted of the look"),
                 QKeySequence(Qt::ALT | Qt::Key_0), QStringLiteral("choices"), showCard, working,
                 [this] { return cards_->current() == CardColumn::Card::Choices; }, tr("Choice")});
   actions_.add({QStringLiteral("choice.copy"), tr("Copy as a &new choice"), tr("A new choice that begins with all of this one; work on goes there"),

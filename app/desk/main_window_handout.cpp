@@ -27,21 +27,21 @@ void MainWindow::declareHandoutActions() {
     turnTo(Page::Handout);
     composer_->showDocument(kind);
   };
-  actions_.add({QStringLiteral("handout.show"), tr("&Handout…"), tr("The printed lesson: choose its parts, type its texts, see its pages"),
+  actions_.add({QStringLiteral("handout.show"), tr("Hando&ut…"), tr("The printed lesson: choose its parts, type its texts, see its pages"),
                 QKeySequence(Qt::CTRL | Qt::Key_H), {}, [show] { show(handout::DocumentKind::Handout); }, shown, {}, tr("Handout")});
   actions_.add({QStringLiteral("handout.recordCard"), tr("&Record card…"), tr("Everything that is needed to do it again, as pages"),
                 QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_R), {}, [show] { show(handout::DocumentKind::RecordCard); }, shown, {}, tr("Record card")});
-  actions_.add({QStringLiteral("handout.clientPage"), tr("&Client's page…"), tr("One page for the client: the picture, what to expect, how to look after it"),
+  actions_.add({QStringLiteral("handout.clientPage"), tr("Client's page…"), tr("One page for the client: the picture, what to expect, how to look after it"),
                 {}, {}, [show] { show(handout::DocumentKind::ClientPage); }, shown, {}, tr("Client's page")});
   const Condition onPage{[this] { return pages_->currentIndex() == static_cast<int>(Page::Handout); }, tr("Open Handout, Record card or Client's page first")};
-  actions_.add({QStringLiteral("handout.save"), tr("Save the &pages as…"), tr("Write the pages as PDF, or as SVG or PNG with a file for each"),
+  actions_.add({QStringLiteral("handout.save"), tr("Save &the pages as…"), tr("Write the pages as PDF, or as SVG or PNG with a file for each"),
                 {}, {}, [this] { composer_->saveAs(); }, onPage});
   const Condition printable{[this] {
                               const auto page = static_cast<Page>(pages_->currentIndex());
                               return page == Page::Handout || page == Page::Appointment;
                             },
                             tr("Open Handout, Record card, Client's page or Work list first")};
-  actions_.add({QStringLiteral("handout.print"), tr("Pr&int the pages…"), tr("Choose a printer for the pages that are shown; at an appointment, for its work list"),
+  actions_.add({QStringLiteral("handout.print"), tr("Print th&e pages…"), tr("Choose a printer for the pages that are shown; at an appointment, for its work list"),
                 QKeySequence::Print, {},
                 [this] {
                   if (pages_->currentIndex() == static_cast<int>(Page::Appointment)) showWorkListOnPaper();

@@ -5,243 +5,243 @@
     <name>Appointment</name>
     <message>
         <source>%1 pieces</source>
-        <translation type="unfinished">%1 Strähnen</translation>
+        <translation>%1 Strähnen</translation>
     </message>
     <message>
         <source>piece %1</source>
-        <translation type="unfinished">Strähne %1</translation>
+        <translation>Strähne %1</translation>
     </message>
     <message>
         <source>%1 %2</source>
-        <translation type="unfinished">%1 %2</translation>
+        <translation>%1 %2</translation>
     </message>
     <message>
         <source>no formula named</source>
-        <translation type="unfinished"></translation>
+        <translation>keine Rezeptur genannt</translation>
     </message>
     <message>
         <source>%1, %2</source>
-        <translation type="unfinished">%1, %2</translation>
+        <translation>%1, %2</translation>
     </message>
     <message>
         <source>pieces in no section</source>
-        <translation type="unfinished"></translation>
+        <translation>Strähnen in keiner Abteilung</translation>
     </message>
     <message>
         <source>%1: bowl %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Schale %2</translation>
     </message>
     <message>
         <source>%1: no formula is named, so nothing is known of its bowl. Choose one on the piece card.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Es ist keine Rezeptur genannt, darum ist über die Schale nichts bekannt. Auf der Strähnenkarte eine wählen.</translation>
     </message>
     <message>
         <source>%1: resistant hair comes after hair that takes faster. Common practice places it first.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Widerstandsfähiges Haar kommt nach Haar, das schneller annimmt. Übliche Praxis setzt es an den Anfang.</translation>
     </message>
     <message>
         <source>%1: fine hair at the hairline comes before slower hair. Common practice places it last.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Feines Haar an der Haarlinie kommt vor langsamerem Haar. Übliche Praxis setzt es an den Schluss.</translation>
     </message>
     <message>
         <source>%1: %2 mm along the parting; your widest foil is %3 mm.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 mm entlang der Abteillinie; Ihre breiteste Folie hat %3 mm.</translation>
     </message>
     <message>
         <source>%1, developer: %2. Look at the label again.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, Entwickler: %2. Das Etikett noch einmal ansehen.</translation>
     </message>
     <message>
         <source>%1, developer of %2 %: outside the EU limit; your maker or place may set less; below it is no sign that it suits this hair.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, Entwickler mit %2 %: außerhalb der EU-Grenze; Ihr Hersteller oder Ihr Ort kann weniger vorgeben; darunter zu liegen ist kein Zeichen, dass es für dieses Haar passt.</translation>
     </message>
     <message>
         <source>%1: a working life of %2 min. Type it from the leaflet, above 0.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: eine Verarbeitungszeit von %2 min. Aus der Packungsbeilage eintippen, über 0.</translation>
     </message>
     <message>
         <source>%1: a longest time of %2 min. Type it from the leaflet, above 0.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: eine längste Einwirkzeit von %2 min. Aus der Packungsbeilage eintippen, über 0.</translation>
     </message>
     <message>
         <source>%1: bowls show their total only. Type the parts from the leaflet to have grams of each.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Schalen zeigen nur ihre Gesamtmenge. Die Teile aus der Packungsbeilage eintippen, um die Gramm von jedem zu haben.</translation>
     </message>
     <message>
         <source>%1: no bowl is planned anew. Type from the leaflet how long a bowl may be used.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Keine Schale wird neu eingeplant. Aus der Packungsbeilage eintippen, wie lange eine Schale verwendet werden darf.</translation>
     </message>
     <message>
         <source>%1: mixing and placing take %2 min, a bowl of %3 may be used for %4 min. No order avoids it: only a smaller piece or a quicker hand.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Anmischen und Auftragen dauern %2 min, eine Schale von %3 darf %4 min verwendet werden. Keine Reihenfolge vermeidet das: nur eine kleinere Strähne oder eine schnellere Hand.</translation>
     </message>
     <message>
         <source>%1: on the hair for %2 min when the last piece is in; the maker&apos;s longest time for %3 is %4 min.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 min auf dem Haar, wenn die letzte Strähne eingelegt ist; die längste Zeit des Herstellers für %3 ist %4 min.</translation>
     </message>
     <message>
         <source>%1 min: a second pair of hands</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 min: ein zweites Paar Hände</translation>
     </message>
     <message>
         <source>%1 min: %2 without backcombing</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 min: %2 ohne Toupieren</translation>
     </message>
     <message>
         <source>%1 min: %2 sliced, not woven</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 min: %2 als Slices, nicht gewebt</translation>
     </message>
     <message>
         <source>%1 min: %2 left out</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 min: %2 ausgelassen</translation>
     </message>
     <message>
         <source>mix %1</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 anmischen</translation>
     </message>
     <message>
         <source>backcomb %1</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 toupieren</translation>
     </message>
     <message>
         <source>place %1 from %2; product %3 min old</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 aus %2 auftragen; Produkt %3 min alt</translation>
     </message>
     <message>
         <source>look at the pieces that are in</source>
-        <translation type="unfinished"></translation>
+        <translation>die Strähnen ansehen, die schon eingelegt sind</translation>
     </message>
     <message>
         <source>after the rinse: open the backcombed pieces</source>
-        <translation type="unfinished"></translation>
+        <translation>nach dem Ausspülen: die toupierten Strähnen öffnen</translation>
     </message>
     <message>
         <source>%1 g in all</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 g insgesamt</translation>
     </message>
     <message>
         <source>%1 %2 g</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 %2 g</translation>
     </message>
     <message>
         <source>unnamed</source>
-        <translation type="unfinished"></translation>
+        <translation>ohne Namen</translation>
     </message>
     <message>
         <source>%1 g: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 g: %2</translation>
     </message>
     <message>
         <source>placed</source>
-        <translation type="unfinished"></translation>
+        <translation>aufgetragen</translation>
     </message>
     <message>
         <source>bowl mixed</source>
-        <translation type="unfinished"></translation>
+        <translation>Schale angemischt</translation>
     </message>
     <message>
         <source>looked</source>
-        <translation type="unfinished"></translation>
+        <translation>angesehen</translation>
     </message>
     <message>
         <source>taken out</source>
-        <translation type="unfinished"></translation>
+        <translation>herausgenommen</translation>
     </message>
     <message>
         <source>rinsed</source>
-        <translation type="unfinished"></translation>
+        <translation>ausgespült</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished">%1: %2</translation>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>%1, level %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, Tonhöhe %2</translation>
     </message>
     <message>
         <source>%1 (%2)</source>
-        <translation type="unfinished">%1 (%2)</translation>
+        <translation>%1 (%2)</translation>
     </message>
     <message>
         <source>%1, taken back</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, zurückgenommen</translation>
     </message>
     <message>
         <source>Tap %1: the clock of this computer was set back by %2 min. Times on the hair were not shortened; look at a clock.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eintrag %1: Die Uhr dieses Rechners wurde um %2 min zurückgestellt. Zeiten auf dem Haar wurden nicht verkürzt; auf eine Uhr sehen.</translation>
     </message>
     <message>
         <source>Tap %1: the clock of this computer jumped by %2 min. Times on the hair follow the clock that runs through.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eintrag %1: Die Uhr dieses Rechners sprang um %2 min. Zeiten auf dem Haar folgen der Uhr, die durchläuft.</translation>
     </message>
     <message>
         <source>Tap %1 has a time before the tap above it: the file was changed by hand.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eintrag %1 hat eine Zeit vor dem Eintrag darüber: Die Datei wurde von Hand geändert.</translation>
     </message>
     <message>
         <source>Tap %1: %2 was taken out or rinsed, and no tap says when it was placed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eintrag %1: %2 wurde herausgenommen oder ausgespült, und kein Eintrag sagt, wann aufgetragen wurde.</translation>
     </message>
     <message>
         <source>Tap %1: %2 was placed already; its time runs from the first tap.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eintrag %1: %2 war schon aufgetragen; die Zeit läuft ab dem ersten Eintrag.</translation>
     </message>
     <message>
         <source>Tap %1 names %2, which the plan does not hold any more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eintrag %1 nennt %2; das steht nicht mehr im Plan.</translation>
     </message>
     <message>
         <source>maker&apos;s longest time reached: take it out</source>
-        <translation type="unfinished"></translation>
+        <translation>längste Zeit des Herstellers erreicht: herausnehmen</translation>
     </message>
     <message>
         <source>seen at its planned level: look</source>
-        <translation type="unfinished"></translation>
+        <translation>bei der geplanten Tonhöhe gesehen: ansehen</translation>
     </message>
     <message>
         <source>fine hair at the hairline: look</source>
-        <translation type="unfinished"></translation>
+        <translation>feines Haar an der Haarlinie: ansehen</translation>
     </message>
     <message>
         <source>look</source>
-        <translation type="unfinished"></translation>
+        <translation>ansehen</translation>
     </message>
     <message>
         <source>look; maker&apos;s longest time in %1</source>
-        <translation type="unfinished"></translation>
+        <translation>ansehen; längste Zeit des Herstellers in %1</translation>
     </message>
     <message>
         <source>1 head</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Kopf</translation>
     </message>
     <message>
         <source>%1 heads</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Köpfe</translation>
     </message>
     <message>
         <source>Placing took %1 times the minutes of the assumptions (%2).</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Auftragen dauerte das %1-Fache der Minuten der Annahmen (%2).</translation>
     </message>
     <message>
         <source>Product: %1 g for 1 g of hair under it (%2).</source>
-        <translation type="unfinished"></translation>
+        <translation>Produkt: %1 g für 1 g Haar darunter (%2).</translation>
     </message>
     <message>
         <source>Left in the bowl: %1 of what was used (%2).</source>
-        <translation type="unfinished"></translation>
+        <translation>In der Schale übrig: %1 von dem, was verbraucht wurde (%2).</translation>
     </message>
     <message>
         <source>Pushed back in fact: %1 times what was planned (%2).</source>
-        <translation type="unfinished"></translation>
+        <translation>Tatsächlich zurückgeschoben: das %1-Fache des Geplanten (%2).</translation>
     </message>
     <message>
         <source>Pain, burning, swelling: take the product off, follow the maker&apos;s first aid, get medical help. Product on the hair makes it look lighter than it is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schmerz, Brennen, Schwellung: das Produkt abnehmen, der Ersten Hilfe des Herstellers folgen, ärztliche Hilfe holen. Produkt auf dem Haar lässt es heller aussehen, als es ist.</translation>
     </message>
     <message>
         <source>The maker&apos;s directions come first, then local rules, your licence and your insurer. Added heat only as the leaflet says.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Angaben des Herstellers gehen vor, dann örtliche Vorschriften, Ihre Zulassung und Ihre Versicherung. Zusätzliche Wärme nur, wie es die Packungsbeilage sagt.</translation>
     </message>
 </context>
 <context>
@@ -516,222 +516,222 @@
     </message>
     <message>
         <source>Opening a backcombed piece after the rinse</source>
-        <translation type="unfinished"></translation>
+        <translation>Öffnen einer toupierten Strähne nach dem Ausspülen</translation>
     </message>
     <message>
         <source>Mixing a bowl</source>
-        <translation type="unfinished"></translation>
+        <translation>Anmischen einer Schale</translation>
     </message>
     <message>
         <source>Looking at one piece</source>
-        <translation type="unfinished"></translation>
+        <translation>Ansehen einer Strähne</translation>
     </message>
     <message>
         <source>Time kept in reserve</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeit als Reserve</translation>
     </message>
     <message>
         <source>Fine hair at the front hairline reaches</source>
-        <translation type="unfinished"></translation>
+        <translation>Feines Haar an der vorderen Haarlinie reicht</translation>
     </message>
     <message>
         <source>Mixed product for each gram of hair</source>
-        <translation type="unfinished"></translation>
+        <translation>Angemischtes Produkt je Gramm Haar</translation>
     </message>
     <message>
         <source>Left in the bowl and on the brush</source>
-        <translation type="unfinished"></translation>
+        <translation>Rest in Schale und Pinsel</translation>
     </message>
     <message>
         <source>Density of hair</source>
-        <translation type="unfinished"></translation>
+        <translation>Dichte von Haar</translation>
     </message>
     <message>
         <source>How much is mixed</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie viel angemischt wird</translation>
     </message>
 </context>
 <context>
     <name>Chair</name>
     <message>
         <source>about %1</source>
-        <translation type="unfinished">etwa %1</translation>
+        <translation>etwa %1</translation>
     </message>
     <message>
         <source>%1 to %2</source>
-        <translation type="unfinished">%1 bis %2</translation>
+        <translation>%1 bis %2</translation>
     </message>
     <message>
         <source>at the front</source>
-        <translation type="unfinished"></translation>
+        <translation>vorn</translation>
     </message>
     <message>
         <source>on top</source>
-        <translation type="unfinished"></translation>
+        <translation>am Oberkopf</translation>
     </message>
     <message>
         <source>at the crown</source>
-        <translation type="unfinished"></translation>
+        <translation>an der Wirbelpartie</translation>
     </message>
     <message>
         <source>round the face</source>
-        <translation type="unfinished"></translation>
+        <translation>um das Gesicht</translation>
     </message>
     <message>
         <source>at the sides</source>
-        <translation type="unfinished"></translation>
+        <translation>an den Seiten</translation>
     </message>
     <message>
         <source>at the nape</source>
-        <translation type="unfinished"></translation>
+        <translation>im Nacken</translation>
     </message>
     <message>
         <source>at the upper back</source>
-        <translation type="unfinished"></translation>
+        <translation>am oberen Hinterkopf</translation>
     </message>
     <message>
         <source>at the middle of the back</source>
-        <translation type="unfinished"></translation>
+        <translation>in der Mitte hinten</translation>
     </message>
     <message>
         <source>at the ends</source>
-        <translation type="unfinished"></translation>
+        <translation>an den Spitzen</translation>
     </message>
     <message>
         <source>A picture of the plan, not a promise; a test strand shows how far your hair lightens.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Bild des Plans, kein Versprechen; eine Probesträhne zeigt, wie weit Ihr Haar aufhellt.</translation>
     </message>
     <message>
         <source>black</source>
-        <translation type="unfinished"></translation>
+        <translation>schwarz</translation>
     </message>
     <message>
         <source>very dark brown</source>
-        <translation type="unfinished"></translation>
+        <translation>sehr dunkelbraun</translation>
     </message>
     <message>
         <source>dark brown</source>
-        <translation type="unfinished"></translation>
+        <translation>dunkelbraun</translation>
     </message>
     <message>
         <source>brown</source>
-        <translation type="unfinished"></translation>
+        <translation>braun</translation>
     </message>
     <message>
         <source>light brown</source>
-        <translation type="unfinished"></translation>
+        <translation>hellbraun</translation>
     </message>
     <message>
         <source>dark blond</source>
-        <translation type="unfinished"></translation>
+        <translation>dunkelblond</translation>
     </message>
     <message>
         <source>blond</source>
-        <translation type="unfinished"></translation>
+        <translation>blond</translation>
     </message>
     <message>
         <source>light blond</source>
-        <translation type="unfinished"></translation>
+        <translation>hellblond</translation>
     </message>
     <message>
         <source>very light blond</source>
-        <translation type="unfinished"></translation>
+        <translation>sehr hellblond</translation>
     </message>
     <message>
         <source>lightest blond</source>
-        <translation type="unfinished"></translation>
+        <translation>hellstblond</translation>
     </message>
     <message>
         <source>How light</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie hell</translation>
     </message>
     <message>
         <source>Being worked out.</source>
-        <translation type="unfinished">Wird berechnet.</translation>
+        <translation>Wird berechnet.</translation>
     </message>
     <message>
         <source>Looks like %1 as a whole; today it is %2 (%3). 1 is black, 10 lightest blond.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wirkt insgesamt wie %1; heute ist es %2 (%3). 1 ist schwarz, 10 hellstblond.</translation>
     </message>
     <message>
         <source>Looks like %1 as a whole. 1 is black, 10 lightest blond.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wirkt insgesamt wie %1. 1 ist schwarz, 10 hellstblond.</translation>
     </message>
     <message>
         <source>How much difference</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie viel Unterschied</translation>
     </message>
     <message>
         <source>not seen</source>
-        <translation type="unfinished">nicht zu sehen</translation>
+        <translation>nicht zu sehen</translation>
     </message>
     <message>
         <source>Too little hair is seen this way to compare light and dark.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu wenig Haar ist so zu sehen, um Hell und Dunkel zu vergleichen.</translation>
     </message>
     <message>
         <source>almost none</source>
-        <translation type="unfinished"></translation>
+        <translation>fast keiner</translation>
     </message>
     <message>
         <source>Light and dark strands run together and look like one colour.</source>
-        <translation type="unfinished"></translation>
+        <translation>Helle und dunkle Strähnen laufen ineinander und wirken wie eine Farbe.</translation>
     </message>
     <message>
         <source>%1 steps</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Stufen</translation>
     </message>
     <message>
         <source>Light and dark stand clearly apart. A step is one number of that scale.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hell und Dunkel heben sich klar voneinander ab. Eine Stufe ist eine Zahl dieser Skala.</translation>
     </message>
     <message>
         <source>Light and dark run softly into each other. A step is one number of that scale.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hell und Dunkel laufen weich ineinander. Eine Stufe ist eine Zahl dieser Skala.</translation>
     </message>
     <message>
         <source>Weeks until the regrowth shows</source>
-        <translation type="unfinished"></translation>
+        <translation>Wochen, bis sich der Nachwuchs zeigt</translation>
     </message>
     <message>
         <source>Being worked out; it takes a little longer.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wird berechnet; das dauert ein wenig länger.</translation>
     </message>
     <message>
         <source>more than %1 weeks</source>
-        <translation type="unfinished"></translation>
+        <translation>mehr als %1 Wochen</translation>
     </message>
     <message>
         <source>New growth hardly shows at the parting within half a year.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nachwuchs zeigt sich am Scheitel innerhalb eines halben Jahres kaum.</translation>
     </message>
     <message>
         <source>about %1 weeks</source>
-        <translation type="unfinished"></translation>
+        <translation>etwa %1 Wochen</translation>
     </message>
     <message>
         <source>%1 to %2 weeks</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 bis %2 Wochen</translation>
     </message>
     <message>
         <source>%1 to more than %2 weeks</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 bis mehr als %2 Wochen</translation>
     </message>
     <message>
         <source>Until new growth begins to show at the parting, with the hair worn down.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bis sich Nachwuchs am Scheitel zu zeigen beginnt, mit offen getragenem Haar.</translation>
     </message>
     <message>
         <source>About %1 % of the hair that is seen stays as it is, spread through the light.</source>
-        <translation type="unfinished"></translation>
+        <translation>Etwa %1 % des sichtbaren Haars bleiben, wie sie sind, im Hellen verteilt.</translation>
     </message>
     <message>
         <source>About %1 % of the hair that is seen stays as it is; the least light lies %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Etwa %1 % des sichtbaren Haars bleiben, wie sie sind; am wenigsten Helles liegt %2.</translation>
     </message>
     <message>
         <source>About %1 % of the hair that is seen stays as it is; the least light lies %2 and %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Etwa %1 % des sichtbaren Haars bleiben, wie sie sind; am wenigsten Helles liegt %2 und %3.</translation>
     </message>
 </context>
 <context>
@@ -2366,227 +2366,227 @@
     </message>
     <message>
         <source>a list of ids</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Liste von Kennungen</translation>
     </message>
     <message>
         <source>a list of taps</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Liste von Einträgen</translation>
     </message>
     <message>
         <source>a list of heads</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Liste von Köpfen</translation>
     </message>
     <message>
         <source>something else</source>
-        <translation type="unfinished"></translation>
+        <translation>etwas anderes</translation>
     </message>
     <message>
         <source>no text</source>
-        <translation type="unfinished"></translation>
+        <translation>kein Text</translation>
     </message>
     <message>
         <source>no list</source>
-        <translation type="unfinished"></translation>
+        <translation>keine Liste</translation>
     </message>
     <message>
         <source>nothing</source>
-        <translation type="unfinished"></translation>
+        <translation>nichts</translation>
     </message>
     <message>
         <source>yes or no</source>
-        <translation type="unfinished"></translation>
+        <translation>ja oder nein</translation>
     </message>
     <message>
         <source>a date like %1</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Datum wie %1</translation>
     </message>
     <message>
         <source>a PNG picture in base64</source>
-        <translation type="unfinished"></translation>
+        <translation>ein PNG-Bild in Base64</translation>
     </message>
     <message>
         <source>placed, bowl mixed, looked, taken out, rinsed</source>
-        <translation type="unfinished"></translation>
+        <translation>placed, bowl mixed, looked, taken out, rinsed</translation>
     </message>
     <message>
         <source>a piece of this plan</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Strähne dieses Plans</translation>
     </message>
     <message>
         <source>at most %1, the level of the hair: a toner does not lighten</source>
-        <translation type="unfinished"></translation>
+        <translation>höchstens %1, die Tonhöhe des Haars: Ein Toner hellt nicht auf</translation>
     </message>
     <message>
         <source>at most %1, the level that it has</source>
-        <translation type="unfinished"></translation>
+        <translation>höchstens %1, die Tonhöhe, die sie hat</translation>
     </message>
     <message>
         <source>above 0 to %1</source>
-        <translation type="unfinished"></translation>
+        <translation>über 0 bis %1</translation>
     </message>
     <message>
         <source>above 0 to %1 %</source>
-        <translation type="unfinished"></translation>
+        <translation>über 0 bis %1 %</translation>
     </message>
     <message>
         <source>above 0 to %1 volumes</source>
-        <translation type="unfinished"></translation>
+        <translation>über 0 bis %1 Volumen</translation>
     </message>
     <message>
         <source>0 to less than the %1 g that were mixed</source>
-        <translation type="unfinished"></translation>
+        <translation>0 bis weniger als die %1 g, die angemischt wurden</translation>
     </message>
     <message>
         <source>%1 to %2 weeks</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 bis %2 Wochen</translation>
     </message>
     <message>
         <source>grams above 0</source>
-        <translation type="unfinished"></translation>
+        <translation>Gramm über 0</translation>
     </message>
     <message>
         <source>parts above 0</source>
-        <translation type="unfinished"></translation>
+        <translation>Teile über 0</translation>
     </message>
     <message>
         <source>one part or more</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Teil oder mehr</translation>
     </message>
     <message>
         <source>minutes above 0</source>
-        <translation type="unfinished"></translation>
+        <translation>Minuten über 0</translation>
     </message>
     <message>
         <source>widths above 0 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>Breiten über 0 mm</translation>
     </message>
     <message>
         <source>1 or 2 pairs of hands</source>
-        <translation type="unfinished"></translation>
+        <translation>1 oder 2 Paar Hände</translation>
     </message>
     <message>
         <source>this is a folder; %1 is needed</source>
-        <translation type="unfinished"></translation>
+        <translation>das ist ein Ordner; gebraucht wird %1</translation>
     </message>
     <message>
         <source>the file could not be written: %1; needed is %2</source>
-        <translation type="unfinished"></translation>
+        <translation>die Datei konnte nicht geschrieben werden: %1; gebraucht wird %2</translation>
     </message>
     <message>
         <source>the printer took no more</source>
-        <translation type="unfinished"></translation>
+        <translation>der Drucker nahm nichts mehr an</translation>
     </message>
     <message>
         <source>a printer that is on and has paper</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Drucker, der eingeschaltet ist und Papier hat</translation>
     </message>
     <message>
         <source>this JSON is not a client: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>dieses JSON ist keine Kundenakte: %1</translation>
     </message>
     <message>
         <source>%1, as its folder is named</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, wie sein Ordner heißt</translation>
     </message>
     <message>
         <source>the disk does not answer</source>
-        <translation type="unfinished"></translation>
+        <translation>das Speichermedium antwortet nicht</translation>
     </message>
     <message>
         <source>another program has this client open, or it cannot be read</source>
-        <translation type="unfinished"></translation>
+        <translation>ein anderes Programm hat diese Kundenakte offen, oder sie ist nicht lesbar</translation>
     </message>
     <message>
         <source>it is no file; right would be a photo as JPEG, PNG or WebP</source>
-        <translation type="unfinished"></translation>
+        <translation>es ist keine Datei; richtig wäre ein Foto als JPEG, PNG oder WebP</translation>
     </message>
     <message>
         <source>it is no picture of a known kind; right would be a photo as JPEG, PNG or WebP</source>
-        <translation type="unfinished"></translation>
+        <translation>es ist kein Bild einer bekannten Art; richtig wäre ein Foto als JPEG, PNG oder WebP</translation>
     </message>
     <message>
         <source>it does not say how large it is; right would be a photo as JPEG, PNG or WebP</source>
-        <translation type="unfinished"></translation>
+        <translation>es sagt nicht, wie groß es ist; richtig wäre ein Foto als JPEG, PNG oder WebP</translation>
     </message>
     <message>
         <source>it is damaged (%1); right would be a photo as JPEG, PNG or WebP</source>
-        <translation type="unfinished"></translation>
+        <translation>es ist beschädigt (%1); richtig wäre ein Foto als JPEG, PNG oder WebP</translation>
     </message>
     <message>
         <source>there is not enough memory for it</source>
-        <translation type="unfinished"></translation>
+        <translation>der Arbeitsspeicher reicht dafür nicht</translation>
     </message>
     <message>
         <source>parts by weight</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewichtsteile</translation>
     </message>
     <message>
         <source>hydrogen peroxide: percent as labels have it, or volumes</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasserstoffperoxid: Prozent, wie sie auf dem Etikett stehen, oder Volumen</translation>
     </message>
     <message>
         <source>how long a mixed bowl may be used</source>
-        <translation type="unfinished"></translation>
+        <translation>wie lange eine angemischte Schale verwendet werden darf</translation>
     </message>
     <message>
         <source>how long it may stay on the hair</source>
-        <translation type="unfinished"></translation>
+        <translation>wie lange es auf dem Haar bleiben darf</translation>
     </message>
     <message>
         <source>of the typed span</source>
-        <translation type="unfinished"></translation>
+        <translation>der eingetippten Spanne</translation>
     </message>
     <message>
         <source>of the planned difference</source>
-        <translation type="unfinished"></translation>
+        <translation>des geplanten Unterschieds</translation>
     </message>
     <message>
         <source>of the places</source>
-        <translation type="unfinished"></translation>
+        <translation>der Stellen</translation>
     </message>
     <message>
         <source>of the time</source>
-        <translation type="unfinished"></translation>
+        <translation>der Zeit</translation>
     </message>
     <message>
         <source>of the product</source>
-        <translation type="unfinished"></translation>
+        <translation>des Produkts</translation>
     </message>
     <message>
         <source>g for 1 g of hair</source>
-        <translation type="unfinished"></translation>
+        <translation>g für 1 g Haar</translation>
     </message>
     <message>
         <source>Opening the cushion of a backcombed piece after the rinse.</source>
-        <translation type="unfinished"></translation>
+        <translation>Öffnen des Toupierpolsters einer Strähne nach dem Ausspülen.</translation>
     </message>
     <message>
         <source>Weighing and mixing a bowl.</source>
-        <translation type="unfinished"></translation>
+        <translation>Abwiegen und Anmischen einer Schale.</translation>
     </message>
     <message>
         <source>Looking at one piece: opening, wiping, closing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ansehen einer Strähne: öffnen, abwischen, schließen.</translation>
     </message>
     <message>
         <source>Time kept in reserve.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeit, die als Reserve bleibt.</translation>
     </message>
     <message>
         <source>Pieces this near to the front hairline count as fine hair and come last by rule.</source>
-        <translation type="unfinished"></translation>
+        <translation>Strähnen, die so nah an der vorderen Haarlinie liegen, gelten als feines Haar und kommen nach der Regel zuletzt.</translation>
     </message>
     <message>
         <source>Mixed product for the hair that it goes on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Angemischtes Produkt für das Haar, auf das es kommt.</translation>
     </message>
     <message>
         <source>What stays in the bowl and on the brush, on top of what is used.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was in der Schale und am Pinsel bleibt, zusätzlich zum Verbrauchten.</translation>
     </message>
     <message>
         <source>Density of hair; from memory of a handbook.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dichte von Haar; aus dem Gedächtnis nach einem Handbuch.</translation>
     </message>
 </context>
 <context>
@@ -2636,87 +2636,87 @@
     <name>HairWords</name>
     <message>
         <source>plum black</source>
-        <translation type="unfinished"></translation>
+        <translation>pflaumenschwarz</translation>
     </message>
     <message>
         <source>red violet</source>
-        <translation type="unfinished"></translation>
+        <translation>rotviolett</translation>
     </message>
     <message>
         <source>red</source>
-        <translation type="unfinished">rot</translation>
+        <translation>rot</translation>
     </message>
     <message>
         <source>red orange</source>
-        <translation type="unfinished"></translation>
+        <translation>rotorange</translation>
     </message>
     <message>
         <source>orange</source>
-        <translation type="unfinished"></translation>
+        <translation>orange</translation>
     </message>
     <message>
         <source>gold orange</source>
-        <translation type="unfinished"></translation>
+        <translation>goldorange</translation>
     </message>
     <message>
         <source>gold</source>
-        <translation type="unfinished">gold</translation>
+        <translation>gold</translation>
     </message>
     <message>
         <source>deep yellow</source>
-        <translation type="unfinished"></translation>
+        <translation>sattgelb</translation>
     </message>
     <message>
         <source>yellow</source>
-        <translation type="unfinished"></translation>
+        <translation>gelb</translation>
     </message>
     <message>
         <source>pale yellow</source>
-        <translation type="unfinished"></translation>
+        <translation>blassgelb</translation>
     </message>
     <message>
         <source>natural</source>
-        <translation type="unfinished">natur</translation>
+        <translation>natur</translation>
     </message>
     <message>
         <source>ash</source>
-        <translation type="unfinished">asch</translation>
+        <translation>asch</translation>
     </message>
     <message>
         <source>pearl</source>
-        <translation type="unfinished">perl</translation>
+        <translation>perl</translation>
     </message>
     <message>
         <source>beige</source>
-        <translation type="unfinished">beige</translation>
+        <translation>beige</translation>
     </message>
     <message>
         <source>copper</source>
-        <translation type="unfinished">kupfer</translation>
+        <translation>kupfer</translation>
     </message>
     <message>
         <source>Front</source>
-        <translation type="unfinished">Vorn</translation>
+        <translation>Vorn</translation>
     </message>
     <message>
         <source>Top</source>
-        <translation type="unfinished">Oberkopf</translation>
+        <translation>Oberkopf</translation>
     </message>
     <message>
         <source>Crown</source>
-        <translation type="unfinished">Wirbelpartie</translation>
+        <translation>Wirbelpartie</translation>
     </message>
     <message>
         <source>Sides</source>
-        <translation type="unfinished">Seiten</translation>
+        <translation>Seiten</translation>
     </message>
     <message>
         <source>Back</source>
-        <translation type="unfinished">Hinterkopf</translation>
+        <translation>Hinterkopf</translation>
     </message>
     <message>
         <source>Nape</source>
-        <translation type="unfinished">Nacken</translation>
+        <translation>Nacken</translation>
     </message>
 </context>
 <context>
@@ -2754,1303 +2754,1395 @@
     <name>Handout</name>
     <message>
         <source>worn down</source>
-        <translation type="unfinished">offen getragen</translation>
+        <translation>offen getragen</translation>
     </message>
     <message>
         <source>worn half up</source>
-        <translation type="unfinished">halb hochgesteckt</translation>
+        <translation>halb hochgesteckt</translation>
     </message>
     <message>
         <source>tied back</source>
-        <translation type="unfinished">zurückgebunden</translation>
+        <translation>zurückgebunden</translation>
     </message>
     <message>
         <source>crown opened</source>
-        <translation type="unfinished"></translation>
+        <translation>Wirbelpartie geöffnet</translation>
     </message>
     <message>
         <source>in daylight</source>
-        <translation type="unfinished"></translation>
+        <translation>bei Tageslicht</translation>
     </message>
     <message>
         <source>under an overcast sky</source>
-        <translation type="unfinished"></translation>
+        <translation>bei bedecktem Himmel</translation>
     </message>
     <message>
         <source>under a warm lamp</source>
-        <translation type="unfinished"></translation>
+        <translation>unter einer warmen Lampe</translation>
     </message>
     <message>
         <source>in office light</source>
-        <translation type="unfinished"></translation>
+        <translation>bei Bürolicht</translation>
     </message>
     <message>
         <source>part moved by %1 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>Scheitel um %1 mm verschoben</translation>
     </message>
     <message>
         <source>after %1 weeks</source>
-        <translation type="unfinished"></translation>
+        <translation>nach %1 Wochen</translation>
     </message>
     <message>
         <source>if it lifts less than planned</source>
-        <translation type="unfinished"></translation>
+        <translation>falls es weniger aufhellt als geplant</translation>
     </message>
     <message>
         <source>if it lifts more than planned</source>
-        <translation type="unfinished"></translation>
+        <translation>falls es mehr aufhellt als geplant</translation>
     </message>
     <message>
         <source>%1, as in the mirror</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, wie im Spiegel</translation>
     </message>
     <message>
         <source>Shown: %1; %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gezeigt: %1; %2.</translation>
     </message>
     <message>
         <source>Agreed</source>
-        <translation type="unfinished"></translation>
+        <translation>Vereinbart</translation>
     </message>
     <message>
         <source>What was agreed stands in the plan and cannot be read: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Was vereinbart wurde, steht im Plan und lässt sich nicht lesen: %1</translation>
     </message>
     <message>
         <source>Agreed on %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Vereinbart am %1</translation>
     </message>
     <message>
         <source>All hair that is seen: level %1; it may come out from %2 to %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles sichtbare Haar: Tonhöhe %1; es kann von %2 bis %3 ausfallen.</translation>
     </message>
     <message>
         <source>No picture was kept.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es wurde kein Bild aufbewahrt.</translation>
     </message>
     <message>
         <source>The agreed picture</source>
-        <translation type="unfinished"></translation>
+        <translation>Das vereinbarte Bild</translation>
     </message>
     <message>
         <source>All the hair that is seen looks like %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles sichtbare Haar wirkt wie %1.</translation>
     </message>
     <message>
         <source>All the hair that is seen looks like level %1; it may come out from %2 to %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles sichtbare Haar wirkt wie Tonhöhe %1; es kann von %2 bis %3 ausfallen.</translation>
     </message>
     <message>
         <source>Light and dark hair stay clearly apart.</source>
-        <translation type="unfinished"></translation>
+        <translation>Helles und dunkles Haar bleiben klar voneinander getrennt.</translation>
     </message>
     <message>
         <source>Light and dark hair can be told apart and run softly into each other.</source>
-        <translation type="unfinished"></translation>
+        <translation>Helles und dunkles Haar sind zu unterscheiden und laufen weich ineinander.</translation>
     </message>
     <message>
         <source>Light and dark hair blend into one tone.</source>
-        <translation type="unfinished"></translation>
+        <translation>Helles und dunkles Haar verschmelzen zu einem Ton.</translation>
     </message>
     <message>
         <source>Too little hair is seen to say.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu wenig Haar ist zu sehen, um es zu sagen.</translation>
     </message>
     <message>
         <source>Worn down, new growth is not expected to show within %1 weeks.</source>
-        <translation type="unfinished"></translation>
+        <translation>Offen getragen ist nicht zu erwarten, dass sich Nachwuchs innerhalb von %1 Wochen zeigt.</translation>
     </message>
     <message>
         <source>Worn down, new growth begins to show after about %1 weeks; that may be from %2 to %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Offen getragen beginnt sich Nachwuchs nach etwa %1 Wochen zu zeigen; das kann von %2 bis %3 sein.</translation>
     </message>
     <message>
         <source>Not worked out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht berechnet.</translation>
     </message>
     <message>
         <source>What we planned</source>
-        <translation type="unfinished"></translation>
+        <translation>Was wir geplant haben</translation>
     </message>
     <message>
         <source>The picture has not been worked out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Bild wurde nicht berechnet.</translation>
     </message>
     <message>
         <source>Nothing is planned yet: this is the hair as it is today.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch ist nichts geplant: Das ist das Haar, wie es heute ist.</translation>
     </message>
     <message>
         <source>As planned, worn down, in daylight. A mirror shows it the other way round.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie geplant, offen getragen, bei Tageslicht. Ein Spiegel zeigt es seitenverkehrt.</translation>
     </message>
     <message>
         <source>What to expect</source>
-        <translation type="unfinished"></translation>
+        <translation>Was zu erwarten ist</translation>
     </message>
     <message>
         <source>How light</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie hell</translation>
     </message>
     <message>
         <source>How much difference</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie viel Unterschied</translation>
     </message>
     <message>
         <source>Until new growth shows</source>
-        <translation type="unfinished"></translation>
+        <translation>Bis sich Nachwuchs zeigt</translation>
     </message>
     <message>
         <source>Looking after it</source>
-        <translation type="unfinished"></translation>
+        <translation>Pflege danach</translation>
     </message>
     <message>
         <source>Next visit</source>
-        <translation type="unfinished"></translation>
+        <translation>Nächster Besuch</translation>
     </message>
     <message>
         <source>Questions, or anything that worries you: call</source>
-        <translation type="unfinished"></translation>
+        <translation>Fragen oder etwas, das Sie beunruhigt: Rufen Sie an</translation>
     </message>
     <message>
         <source>Pain, burning or swelling at the scalp or the skin, also later at home: follow the maker&apos;s first aid and get medical help.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schmerz, Brennen oder Schwellung an Kopfhaut oder Haut, auch später zu Hause: der Ersten Hilfe des Herstellers folgen und ärztliche Hilfe holen.</translation>
     </message>
     <message>
         <source>Section %1</source>
-        <translation type="unfinished">Abteilung %1</translation>
+        <translation>Abteilung %1</translation>
     </message>
     <message>
         <source>Title, aim and model</source>
-        <translation type="unfinished"></translation>
+        <translation>Titel, Ziel und Modell</translation>
     </message>
     <message>
         <source>Kit and formulas</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausrüstung und Rezepturen</translation>
     </message>
     <message>
         <source>The views with their key</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Ansichten mit ihrer Legende</translation>
     </message>
     <message>
         <source>Step by step</source>
-        <translation type="unfinished"></translation>
+        <translation>Schritt für Schritt</translation>
     </message>
     <message>
         <source>Sections and places, close</source>
-        <translation type="unfinished"></translation>
+        <translation>Abteilungen und Stellen, nah</translation>
     </message>
     <message>
         <source>Check points</source>
-        <translation type="unfinished"></translation>
+        <translation>Prüfpunkte</translation>
     </message>
     <message>
         <source>Time for placing</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeit zum Auftragen</translation>
     </message>
     <message>
         <source>Faults and what to do</source>
-        <translation type="unfinished"></translation>
+        <translation>Fehler und was zu tun ist</translation>
     </message>
     <message>
         <source>How did it go?</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie ging es?</translation>
     </message>
     <message>
         <source>Blank head sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Leeres Kopfblatt</translation>
     </message>
     <message>
         <source>Predict, then open</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorhersagen, dann öffnen</translation>
     </message>
     <message>
         <source>Predict</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorhersagen</translation>
     </message>
     <message>
         <source>Untitled plan</source>
-        <translation type="unfinished">Plan ohne Titel</translation>
+        <translation>Plan ohne Titel</translation>
     </message>
     <message>
         <source>A picture of the plan, not a promise; a test strand shows how far this hair lightens.</source>
-        <translation type="unfinished">Ein Bild des Plans, kein Versprechen; eine Probesträhne zeigt, wie weit dieses Haar aufhellt.</translation>
+        <translation>Ein Bild des Plans, kein Versprechen; eine Probesträhne zeigt, wie weit dieses Haar aufhellt.</translation>
     </message>
     <message>
         <source>The maker&apos;s directions, local rules and licensed practice come first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Angaben des Herstellers, örtliche Vorschriften und zugelassene Berufsausübung gehen vor.</translation>
     </message>
     <message>
         <source>Model&apos;s left</source>
-        <translation type="unfinished"></translation>
+        <translation>Links des Modells</translation>
     </message>
     <message>
         <source>Model&apos;s right</source>
-        <translation type="unfinished"></translation>
+        <translation>Rechts des Modells</translation>
     </message>
     <message>
         <source>Crown, close</source>
-        <translation type="unfinished"></translation>
+        <translation>Wirbelpartie, nah</translation>
     </message>
     <message>
         <source>Page %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Seite %1 von %2</translation>
     </message>
     <message>
         <source>Formula %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Rezeptur %1</translation>
     </message>
     <message>
         <source>Formula %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Rezeptur %1: %2</translation>
     </message>
     <message>
         <source>Figures come from the maker&apos;s directions and are written in by whoever read them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zahlen stammen aus den Angaben des Herstellers und werden von der Person eingetragen, die sie gelesen hat.</translation>
     </message>
     <message>
         <source>%1, %2 parts</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2 Teile</translation>
     </message>
     <message>
         <source>%1 %</source>
-        <translation type="unfinished">%1 %</translation>
+        <translation>%1 %</translation>
     </message>
     <message>
         <source>%1 vol</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Vol.</translation>
     </message>
     <message>
         <source>Products, parts by weight</source>
-        <translation type="unfinished"></translation>
+        <translation>Produkte, Gewichtsteile</translation>
     </message>
     <message>
         <source>Developer, strength, parts</source>
-        <translation type="unfinished"></translation>
+        <translation>Entwickler, Stärke, Teile</translation>
     </message>
     <message>
         <source>Also</source>
-        <translation type="unfinished"></translation>
+        <translation>Außerdem</translation>
     </message>
     <message>
         <source>%1 min</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 min</translation>
     </message>
     <message>
         <source>A bowl may be used for</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Schale darf verwendet werden</translation>
     </message>
     <message>
         <source>Longest time on the hair</source>
-        <translation type="unfinished"></translation>
+        <translation>Längste Zeit auf dem Haar</translation>
     </message>
     <message>
         <source>Directions</source>
-        <translation type="unfinished"></translation>
+        <translation>Anleitung</translation>
     </message>
     <message>
         <source>Read in, on</source>
-        <translation type="unfinished"></translation>
+        <translation>Gelesen in, am</translation>
     </message>
     <message>
         <source>%1, on %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, am %2</translation>
     </message>
     <message>
         <source>Leaflet: scalp contact yes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Packungsbeilage: Kontakt mit der Kopfhaut ja.</translation>
     </message>
     <message>
         <source>Leaflet: scalp contact no.</source>
-        <translation type="unfinished"></translation>
+        <translation>Packungsbeilage: Kontakt mit der Kopfhaut nein.</translation>
     </message>
     <message>
         <source>Leaflet: scalp contact not stated; check it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Packungsbeilage: Kontakt mit der Kopfhaut nicht angegeben; prüfen.</translation>
     </message>
     <message>
         <source>Tail comb, sectioning clips, gloves, apron, timer, scales</source>
-        <translation type="unfinished"></translation>
+        <translation>Stielkamm, Abteilklammern, Handschuhe, Schürze, Zeituhr, Waage</translation>
     </message>
     <message>
         <source>%1 foils and some to spare</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Folien und einige mehr</translation>
     </message>
     <message>
         <source>%1 foils, for pieces up to %2 wide, and some to spare</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Folien, für Strähnen bis %2 Breite, und einige mehr</translation>
     </message>
     <message>
         <source>Film</source>
-        <translation type="unfinished">Klarsichtfolie</translation>
+        <translation>Klarsichtfolie</translation>
     </message>
     <message>
         <source>Comb for backcombing; a wet-hair brush to open it</source>
-        <translation type="unfinished"></translation>
+        <translation>Kamm zum Toupieren; eine Bürste für nasses Haar, um es zu öffnen</translation>
     </message>
     <message>
         <source>A brush for painting and a board</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Pinsel zum Malen und ein Brett</translation>
     </message>
     <message>
         <source>Brush and bowl</source>
-        <translation type="unfinished"></translation>
+        <translation>Pinsel und Schale</translation>
     </message>
     <message>
         <source>Before mixing: the maker&apos;s directions are read and at hand; skin test, test strand and elasticity are checked and written down.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vor dem Anmischen: Die Angaben des Herstellers sind gelesen und liegen bereit; Unverträglichkeitstest, Probesträhne und Elastizität sind geprüft und notiert.</translation>
     </message>
     <message>
         <source>Partings: clean, and where the drawing has them. Measure the first piece of each section against the scale.</source>
-        <translation type="unfinished"></translation>
+        <translation>Abteillinien: sauber und dort, wo die Zeichnung sie hat. Die erste Strähne jeder Abteilung am Maßstab messen.</translation>
     </message>
     <message>
         <source>Both sides: the same number of pieces at the same height.</source>
-        <translation type="unfinished"></translation>
+        <translation>Beide Seiten: gleich viele Strähnen auf gleicher Höhe.</translation>
     </message>
     <message>
         <source>Left-out hair: clipped away, dry, and as wide as it is drawn.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausgelassenes Haar: weggesteckt, trocken und so breit, wie es gezeichnet ist.</translation>
     </message>
     <message>
         <source>Backcombing: the parting lies free, and the pushed hairs end where the drawing says.</source>
-        <translation type="unfinished"></translation>
+        <translation>Toupieren: Die Abteillinie liegt frei, und das zurückgeschobene Haar endet, wo die Zeichnung es sagt.</translation>
     </message>
     <message>
         <source>Start: no product nearer to the scalp than the drawing says.</source>
-        <translation type="unfinished"></translation>
+        <translation>Beginn: kein Produkt näher an der Kopfhaut, als die Zeichnung sagt.</translation>
     </message>
     <message>
         <source>Brush work: the surface is covered evenly; look at the under side.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pinselarbeit: Die Oberfläche ist gleichmäßig bedeckt; die Unterseite ansehen.</translation>
     </message>
     <message>
         <source>As soon as the last piece is in: look at the first ones. Open, wipe, look; product on the hair makes it look lighter than it is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sobald die letzte Strähne eingelegt ist: die ersten ansehen. Öffnen, abwischen, ansehen; Produkt auf dem Haar lässt es heller aussehen, als es ist.</translation>
     </message>
     <message>
         <source>Before rinsing: each piece has been looked at, and what was seen is written down.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vor dem Ausspülen: Jede Strähne wurde angesehen, und was zu sehen war, ist notiert.</translation>
     </message>
     <message>
         <source>Dry, in daylight: part moved, crown opened, tied back. Look for a block, a hole or a stripe.</source>
-        <translation type="unfinished"></translation>
+        <translation>Trocken, bei Tageslicht: Scheitel verschoben, Wirbelpartie geöffnet, zurückgebunden. Nach Block, Loch oder Streifen sehen.</translation>
     </message>
     <message>
         <source>A stripe shows: The piece was too thick or too sharply parted. Next time take it thinner, or woven; today soften it with dark hair beside it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Streifen zeigt sich: Die Strähne war zu dick oder zu scharf abgeteilt. Nächstes Mal dünner nehmen oder weben; heute mit dunklem Haar daneben weicher machen.</translation>
     </message>
     <message>
         <source>A solid light patch where the hair opens: Too little was left out beside the opening. Put depth back between the pieces; next time leave out more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine geschlossene helle Fläche, wo das Haar auseinanderfällt: Neben der Öffnung wurde zu wenig ausgelassen. Tiefe zwischen die Strähnen zurückbringen; nächstes Mal mehr auslassen.</translation>
     </message>
     <message>
         <source>A dark hole at the crown: The last piece lies too far from the opening. Next time begin there and count backward.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein dunkles Loch an der Wirbelpartie: Die letzte Strähne liegt zu weit von der Öffnung. Nächstes Mal dort anfangen und rückwärts zählen.</translation>
     </message>
     <message>
         <source>The sides differ: Partings drifted. Compare the number and the height of the pieces before anything is mixed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Seiten sind verschieden: Abteillinien sind gewandert. Zahl und Höhe der Strähnen vergleichen, bevor etwas angemischt wird.</translation>
     </message>
     <message>
         <source>The root looks hard in spite of backcombing: Too little was pushed back, or product was taken into the cushion. Push more, and stop where the drawing says.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Ansatz wirkt trotz Toupieren hart: Es wurde zu wenig zurückgeschoben, oder Produkt kam in das Toupierpolster. Mehr zurückschieben und aufhören, wo die Zeichnung es sagt.</translation>
     </message>
     <message>
         <source>Spots near the root: Product was too near to the fold or the foil slipped. Keep the distance that is drawn.</source>
-        <translation type="unfinished"></translation>
+        <translation>Flecken nahe am Ansatz: Produkt war zu nah am Knick, oder die Folie ist verrutscht. Den gezeichneten Abstand halten.</translation>
     </message>
     <message>
         <source>The weave reads as a line: The teeth stand too close. Keep the gaps as wide as drawn.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Gewebte wirkt wie eine Linie: Die Zähne stehen zu dicht. Die Lücken so breit halten wie gezeichnet.</translation>
     </message>
     <message>
         <source>One tone instead of two: Too little dark hair was left. Add depth between the light pieces rather than more light.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Ton statt zwei: Es blieb zu wenig dunkles Haar. Eher Tiefe zwischen den hellen Strähnen hinzufügen als mehr Helles.</translation>
     </message>
     <message>
         <source>It is less light than wanted: Do not lighten it again today. Write down what is seen; a strand test before another visit shows how this hair lightens.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist weniger hell als gewünscht: Heute nicht noch einmal aufhellen. Notieren, was zu sehen ist; eine Probesträhne vor einem weiteren Besuch zeigt, wie dieses Haar aufhellt.</translation>
     </message>
     <message>
         <source>Hair stretches and does not spring back, or breaks: Take the product off, stop lightening, refer.</source>
-        <translation type="unfinished"></translation>
+        <translation>Haar dehnt sich und federt nicht zurück, oder es bricht: Das Produkt abnehmen, das Aufhellen beenden, verweisen.</translation>
     </message>
     <message>
         <source>Pain, burning or swelling: Take the product off, follow the maker&apos;s first aid and get medical help.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schmerz, Brennen oder Schwellung: Das Produkt abnehmen, der Ersten Hilfe des Herstellers folgen und ärztliche Hilfe holen.</translation>
     </message>
     <message>
         <source>My partings were clean and stood where the drawing has them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Meine Abteillinien waren sauber und lagen, wo die Zeichnung sie hat.</translation>
     </message>
     <message>
         <source>My pieces had the thickness that is drawn.</source>
-        <translation type="unfinished"></translation>
+        <translation>Meine Strähnen hatten die gezeichnete Dicke.</translation>
     </message>
     <message>
         <source>I left out what is drawn as left out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ich habe ausgelassen, was als ausgelassen gezeichnet ist.</translation>
     </message>
     <message>
         <source>My backcombing was even, and I opened it without breakage.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mein Toupieren war gleichmäßig, und ich habe es ohne Haarbruch geöffnet.</translation>
     </message>
     <message>
         <source>My start was even, and nothing bled toward the root.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mein Beginn war gleichmäßig, und nichts lief zum Ansatz.</translation>
     </message>
     <message>
         <source>Both sides matched.</source>
-        <translation type="unfinished"></translation>
+        <translation>Beide Seiten passten zueinander.</translation>
     </message>
     <message>
         <source>I looked at the pieces in time and wrote down what I saw.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ich habe die Strähnen rechtzeitig angesehen und notiert, was ich sah.</translation>
     </message>
     <message>
         <source>With the crown opened and the part moved there is no block and no hole.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit geöffneter Wirbelpartie und verschobenem Scheitel gibt es keinen Block und kein Loch.</translation>
     </message>
     <message>
         <source>I can say why each section is placed as it is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ich kann sagen, warum jede Abteilung so platziert ist.</translation>
     </message>
     <message>
         <source>%1 to %2</source>
-        <translation type="unfinished">%1 bis %2</translation>
+        <translation>%1 bis %2</translation>
     </message>
     <message>
         <source>no pieces yet</source>
-        <translation type="unfinished"></translation>
+        <translation>noch keine Strähnen</translation>
     </message>
     <message>
         <source>one piece</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Strähne</translation>
     </message>
     <message>
         <source>%1 pieces</source>
-        <translation type="unfinished">%1 Strähnen</translation>
+        <translation>%1 Strähnen</translation>
     </message>
     <message>
         <source>Choice %1, %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Variante %1, %2</translation>
     </message>
     <message>
         <source>Name</source>
-        <translation type="unfinished">Name</translation>
+        <translation>Name</translation>
     </message>
     <message>
         <source>Date</source>
-        <translation type="unfinished">Datum</translation>
+        <translation>Datum</translation>
     </message>
     <message>
         <source>Aim</source>
-        <translation type="unfinished">Ziel</translation>
+        <translation>Ziel</translation>
     </message>
     <message>
         <source>The model</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Modell</translation>
     </message>
     <message>
         <source>Before you begin</source>
-        <translation type="unfinished"></translation>
+        <translation>Bevor Sie anfangen</translation>
     </message>
     <message>
         <source>Ask the age, past reactions and the state of the scalp; check which tests are due. When in doubt, refer. Wear gloves, see to fresh air, and work to the maker&apos;s directions. Added heat only as the leaflet says.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach dem Alter, früheren Reaktionen und dem Zustand der Kopfhaut fragen; prüfen, welche Tests fällig sind. Im Zweifel verweisen. Handschuhe tragen, für frische Luft sorgen und nach den Angaben des Herstellers arbeiten. Zusätzliche Wärme nur, wie es die Packungsbeilage sagt.</translation>
     </message>
     <message>
         <source>Pain, burning or swelling: take the product off, follow the maker&apos;s first aid and get medical help.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schmerz, Brennen oder Schwellung: das Produkt abnehmen, der Ersten Hilfe des Herstellers folgen und ärztliche Hilfe holen.</translation>
     </message>
     <message>
         <source>There are no pieces in this choice yet: the head is bare.</source>
-        <translation type="unfinished"></translation>
+        <translation>In dieser Variante gibt es noch keine Strähnen: Der Kopf ist leer.</translation>
     </message>
     <message>
         <source>There are no pieces in this choice yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>In dieser Variante gibt es noch keine Strähnen.</translation>
     </message>
     <message>
         <source>Each place is seen squarely. The scale holds in its middle; toward the rim the head curves away and the drawing gets shorter. Print at 100 %: the line below is then as long as it says. Measure it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jede Stelle ist gerade von vorn zu sehen. Der Maßstab gilt in ihrer Mitte; zum Rand hin krümmt sich der Kopf weg, und die Zeichnung wird kürzer. Mit 100 % drucken: Die Linie unten ist dann so lang, wie sie sagt. Messen Sie nach.</translation>
     </message>
     <message>
         <source>as large as on the head (1:1)</source>
-        <translation type="unfinished"></translation>
+        <translation>so groß wie am Kopf (1:1)</translation>
     </message>
     <message>
         <source>half as large as on the head (1:2)</source>
-        <translation type="unfinished"></translation>
+        <translation>halb so groß wie am Kopf (1:2)</translation>
     </message>
     <message>
         <source>a quarter as large as on the head (1:4)</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Viertel so groß wie am Kopf (1:4)</translation>
     </message>
     <message>
         <source>%1, %2</source>
-        <translation type="unfinished">%1, %2</translation>
+        <translation>%1, %2</translation>
     </message>
     <message>
         <source>The same on the other side, mirrored.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dasselbe auf der anderen Seite, gespiegelt.</translation>
     </message>
     <message>
         <source>What you see</source>
-        <translation type="unfinished"></translation>
+        <translation>Was zu sehen ist</translation>
     </message>
     <message>
         <source>What to do</source>
-        <translation type="unfinished"></translation>
+        <translation>Was zu tun ist</translation>
     </message>
     <message>
         <source>yes</source>
-        <translation type="unfinished"></translation>
+        <translation>ja</translation>
     </message>
     <message>
         <source>partly</source>
-        <translation type="unfinished"></translation>
+        <translation>teilweise</translation>
     </message>
     <message>
         <source>not yet</source>
-        <translation type="unfinished"></translation>
+        <translation>noch nicht</translation>
     </message>
     <message>
         <source>What I would do differently</source>
-        <translation type="unfinished"></translation>
+        <translation>Was ich anders machen würde</translation>
     </message>
     <message>
         <source>Looked at by</source>
-        <translation type="unfinished"></translation>
+        <translation>Angesehen von</translation>
     </message>
     <message>
         <source>Name, date, what is tried</source>
-        <translation type="unfinished"></translation>
+        <translation>Name, Datum, was ausprobiert wird</translation>
     </message>
     <message>
         <source>The pieces are placed as drawn. Before you turn the page: shade on the bare heads how light you expect the hair to be, and write down what you expect.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Strähnen liegen, wie gezeichnet. Bevor Sie umblättern: Schraffieren Sie auf den leeren Köpfen, wie hell Sie das Haar erwarten, und schreiben Sie auf, was Sie erwarten.</translation>
     </message>
     <message>
         <source>How light will it look, as a level, worn down?</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie hell wird es offen getragen wirken, als Tonhöhe?</translation>
     </message>
     <message>
         <source>What will be seen when the crown is opened?</source>
-        <translation type="unfinished"></translation>
+        <translation>Was ist zu sehen, wenn die Wirbelpartie geöffnet wird?</translation>
     </message>
     <message>
         <source>Where will it look lightest, where darkest, and why?</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo wirkt es am hellsten, wo am dunkelsten, und warum?</translation>
     </message>
     <message>
         <source>Now open it</source>
-        <translation type="unfinished"></translation>
+        <translation>Jetzt öffnen</translation>
     </message>
     <message>
         <source>There are no pieces in this choice yet, so there is nothing to open.</source>
-        <translation type="unfinished"></translation>
+        <translation>In dieser Variante gibt es noch keine Strähnen, also nichts zu öffnen.</translation>
     </message>
     <message>
         <source>The look has not been worked out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Look wurde nicht berechnet.</translation>
     </message>
     <message>
         <source>Above: worn down, in daylight. Below: the crown opened by hand.</source>
-        <translation type="unfinished"></translation>
+        <translation>Oben: offen getragen, bei Tageslicht. Unten: die Wirbelpartie von Hand geöffnet.</translation>
     </message>
     <message>
         <source>Worn down, all hair that is seen: %1. %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Offen getragen, alles sichtbare Haar: %1. %2</translation>
     </message>
     <message>
         <source>What was different from what I expected?</source>
-        <translation type="unfinished"></translation>
+        <translation>Was war anders, als ich es erwartet habe?</translation>
     </message>
     <message>
         <source>Level at the root</source>
-        <translation type="unfinished"></translation>
+        <translation>Tonhöhe am Ansatz</translation>
     </message>
     <message>
         <source>Level, middle and ends</source>
-        <translation type="unfinished"></translation>
+        <translation>Tonhöhe, Mitte und Spitzen</translation>
     </message>
     <message>
         <source>%1 and %2</source>
-        <translation type="unfinished">%1 und %2</translation>
+        <translation>%1 und %2</translation>
     </message>
     <message>
         <source>Length</source>
-        <translation type="unfinished">Länge</translation>
+        <translation>Länge</translation>
     </message>
     <message>
         <source>mm</source>
-        <translation type="unfinished">mm</translation>
+        <translation>mm</translation>
     </message>
     <message>
         <source>Falls</source>
-        <translation type="unfinished"></translation>
+        <translation>Fällt</translation>
     </message>
     <message>
         <source>How much hair</source>
-        <translation type="unfinished">Wie viel Haar</translation>
+        <translation>Wie viel Haar</translation>
     </message>
     <message>
         <source>%1 on a cm²</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 je cm²</translation>
     </message>
     <message>
         <source>How thick a hair</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie dick ein Haar</translation>
     </message>
     <message>
         <source>%1 µm</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 µm</translation>
     </message>
     <message>
         <source>White hair</source>
-        <translation type="unfinished">Weißes Haar</translation>
+        <translation>Weißes Haar</translation>
     </message>
     <message>
         <source>Swirls at the crown</source>
-        <translation type="unfinished">Wirbel am Oberkopf</translation>
+        <translation>Wirbel am Oberkopf</translation>
     </message>
     <message>
         <source>Usual part</source>
-        <translation type="unfinished">Üblicher Scheitel</translation>
+        <translation>Üblicher Scheitel</translation>
     </message>
     <message>
         <source>none, combed back</source>
-        <translation type="unfinished"></translation>
+        <translation>keiner, zurückgekämmt</translation>
     </message>
     <message>
         <source>as drawn</source>
-        <translation type="unfinished"></translation>
+        <translation>wie gezeichnet</translation>
     </message>
     <message>
         <source>Old colour bands</source>
-        <translation type="unfinished">Alte Farbbänder</translation>
+        <translation>Alte Farbbänder</translation>
     </message>
     <message>
         <source>Already light, scattered</source>
-        <translation type="unfinished">Schon hell, verstreut</translation>
+        <translation>Schon hell, verstreut</translation>
     </message>
     <message>
         <source>yes: test a strand of it</source>
-        <translation type="unfinished"></translation>
+        <translation>ja: eine Strähne davon testen</translation>
     </message>
     <message>
         <source>Condition checked on</source>
-        <translation type="unfinished"></translation>
+        <translation>Zustand geprüft am</translation>
     </message>
     <message>
         <source>Key</source>
-        <translation type="unfinished">Legende</translation>
+        <translation>Legende</translation>
     </message>
     <message>
         <source>Take one piece to deepen</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Strähne zum Abdunkeln nehmen</translation>
     </message>
     <message>
         <source>Take %1 pieces to deepen</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Strähnen zum Abdunkeln nehmen</translation>
     </message>
     <message>
         <source>Take one slice</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Slice nehmen</translation>
     </message>
     <message>
         <source>Take %1 slices</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Slices nehmen</translation>
     </message>
     <message>
         <source>Take one weave</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine gewebte Strähne nehmen</translation>
     </message>
     <message>
         <source>Take %1 weaves</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 gewebte Strähnen nehmen</translation>
     </message>
     <message>
         <source>Take one piece to paint</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Strähne zum Malen nehmen</translation>
     </message>
     <message>
         <source>Take %1 pieces to paint</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Strähnen zum Malen nehmen</translation>
     </message>
     <message>
         <source>%1 mm</source>
-        <translation type="unfinished">%1 mm</translation>
+        <translation>%1 mm</translation>
     </message>
     <message>
         <source>%1 to %2 mm</source>
-        <translation type="unfinished">%1 bis %2 mm</translation>
+        <translation>%1 bis %2 mm</translation>
     </message>
     <message>
         <source>straight</source>
-        <translation type="unfinished">glatt</translation>
+        <translation>glatt</translation>
     </message>
     <message>
         <source>loose wave</source>
-        <translation type="unfinished">leichte Welle</translation>
+        <translation>leichte Welle</translation>
     </message>
     <message>
         <source>wave</source>
-        <translation type="unfinished">Welle</translation>
+        <translation>Welle</translation>
     </message>
     <message>
         <source>loose curl</source>
-        <translation type="unfinished">lockere Locke</translation>
+        <translation>lockere Locke</translation>
     </message>
     <message>
         <source>curl</source>
-        <translation type="unfinished">Locke</translation>
+        <translation>Locke</translation>
     </message>
     <message>
         <source>tight curl</source>
-        <translation type="unfinished">enge Locke</translation>
+        <translation>enge Locke</translation>
     </message>
     <message>
         <source>coil</source>
-        <translation type="unfinished">Kraushaar</translation>
+        <translation>Kraushaar</translation>
     </message>
     <message>
         <source>tight coil</source>
-        <translation type="unfinished">enges Kraushaar</translation>
+        <translation>enges Kraushaar</translation>
     </message>
     <message>
         <source>left out</source>
-        <translation type="unfinished">Ausgelassen</translation>
+        <translation>ausgelassen</translation>
     </message>
     <message>
         <source>slice</source>
-        <translation type="unfinished">Slice</translation>
+        <translation>Slice</translation>
     </message>
     <message>
         <source>weave</source>
-        <translation type="unfinished">gewebt</translation>
+        <translation>gewebt</translation>
     </message>
     <message>
         <source>painted</source>
-        <translation type="unfinished"></translation>
+        <translation>gemalt</translation>
     </message>
     <message>
         <source>%1, deepened</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, abgedunkelt</translation>
     </message>
     <message>
         <source>foil</source>
-        <translation type="unfinished">Folie</translation>
+        <translation>Folie</translation>
     </message>
     <message>
         <source>film</source>
-        <translation type="unfinished"></translation>
+        <translation>Klarsichtfolie</translation>
     </message>
     <message>
         <source>open air</source>
-        <translation type="unfinished"></translation>
+        <translation>offen</translation>
     </message>
     <message>
         <source>lifts to %1 (%2 to %3)</source>
-        <translation type="unfinished"></translation>
+        <translation>hellt auf zu %1 (%2 bis %3)</translation>
     </message>
     <message>
         <source>lifts to %1</source>
-        <translation type="unfinished"></translation>
+        <translation>hellt auf zu %1</translation>
     </message>
     <message>
         <source>finishes at %1 %2</source>
-        <translation type="unfinished"></translation>
+        <translation>endet bei %1 %2</translation>
     </message>
     <message>
         <source>%1 in %2, %3 thick</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 in %2, %3 dick</translation>
     </message>
     <message>
         <source>%1 (%2), %3 thick</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (%2), %3 dick</translation>
     </message>
     <message>
         <source>%1, %2 thick</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2 dick</translation>
     </message>
     <message>
         <source>Leave out %1 between them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dazwischen %1 auslassen.</translation>
     </message>
     <message>
         <source>Weave teeth of %1 with gaps of %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zähne von %1 mit Lücken von %2 weben.</translation>
     </message>
     <message>
         <source>Take %1 % of the hair.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 % des Haars nehmen.</translation>
     </message>
     <message>
         <source>Between the ticks hair stays out: that stretch is not taken.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwischen den Strichen bleibt Haar draußen: Dieses Stück wird nicht genommen.</translation>
     </message>
     <message>
         <source>Clip one piece away: it is left out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Strähne wegstecken: Sie ist ausgelassen.</translation>
     </message>
     <message>
         <source>Clip %1 pieces away: they are left out.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Strähnen wegstecken: Sie sind ausgelassen.</translation>
     </message>
     <message>
         <source>Clip one piece away (%1): it is left out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Strähne wegstecken (%1): Sie ist ausgelassen.</translation>
     </message>
     <message>
         <source>Clip %1 pieces away (%2): they are left out.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Strähnen wegstecken (%2): Sie sind ausgelassen.</translation>
     </message>
     <message>
         <source>%1 to %2 %</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 bis %2 %</translation>
     </message>
     <message>
         <source>Backcomb: push back %1 of the hair, backcomb depth %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Toupieren: %1 des Haars zurückschieben, Toupiertiefe %2.</translation>
     </message>
     <message>
         <source>Start at the scalp.</source>
-        <translation type="unfinished"></translation>
+        <translation>An der Kopfhaut beginnen.</translation>
     </message>
     <message>
         <source>Start %1 off the scalp.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 über der Kopfhaut beginnen.</translation>
     </message>
     <message>
         <source>Paint the under side too.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auch die Unterseite bestreichen.</translation>
     </message>
     <message>
         <source>Leave the under side bare.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Unterseite unbestrichen lassen.</translation>
     </message>
     <message>
         <source>Stop %1 off the scalp.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 über der Kopfhaut aufhören.</translation>
     </message>
     <message>
         <source>Keep in: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einlegen in: %1.</translation>
     </message>
     <message>
         <source>Keep in: %1; pieces that share one are listed on the record card.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einlegen in: %1; Strähnen, die sich eine teilen, stehen auf der Karteikarte.</translation>
     </message>
     <message>
         <source>Formula %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rezeptur %1.</translation>
     </message>
     <message>
         <source>Wanted: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewünscht: %1.</translation>
     </message>
     <message>
         <source>formula %1</source>
-        <translation type="unfinished">Rezeptur %1</translation>
+        <translation>Rezeptur %1</translation>
     </message>
     <message>
         <source>From %1 on: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ab %1: %2.</translation>
     </message>
     <message>
         <source>Dark hair beside the light keeps two clear levels.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dunkles Haar neben dem Hellen erhält zwei klare Stufen.</translation>
     </message>
     <message>
         <source>Depth beside the light keeps two clear levels.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiefe neben dem Hellen erhält zwei klare Stufen.</translation>
     </message>
     <message>
         <source>Pushed hairs begin lower, each at its own height, so that the root stays soft.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurückgeschobenes Haar beginnt tiefer, jedes auf eigener Höhe, damit der Ansatz weich bleibt.</translation>
     </message>
     <message>
         <source>Light from the scalp is the brightest; its regrowth is seen soonest.</source>
-        <translation type="unfinished"></translation>
+        <translation>Helles ab der Kopfhaut ist am hellsten; sein Nachwuchs ist am frühesten zu sehen.</translation>
     </message>
     <message>
         <source>Dark hair between the teeth keeps the light from reading as a stripe.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dunkles Haar zwischen den Zähnen hält das Helle davon ab, als Streifen zu wirken.</translation>
     </message>
     <message>
         <source>The bare under side keeps depth beneath the light.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die unbestrichene Unterseite erhält Tiefe unter dem Hellen.</translation>
     </message>
     <message>
         <source>The thin last piece lies beside the opening, so that no solid patch shows where the hair opens.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die dünne letzte Strähne liegt neben der Öffnung, damit sich keine geschlossene Fläche zeigt, wo das Haar auseinanderfällt.</translation>
     </message>
     <message>
         <source>The pieces grow toward the top, where most light is seen.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Strähnen werden nach oben dicker, wo das meiste Helle zu sehen ist.</translation>
     </message>
     <message>
         <source>The pieces get thinner toward the top, where the hair opens.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Strähnen werden nach oben dünner, wo das Haar auseinanderfällt.</translation>
     </message>
     <message>
         <source>Staggered pieces, so that their ends do not line up when the hair opens.</source>
-        <translation type="unfinished"></translation>
+        <translation>Versetzte Strähnen, damit ihre Enden nicht in einer Linie liegen, wenn das Haar auseinanderfällt.</translation>
     </message>
     <message>
         <source>The stretch that stays out breaks the row, so that no band runs through.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Stück, das draußen bleibt, unterbricht die Passée, damit kein Band durchläuft.</translation>
     </message>
     <message>
         <source>Light that starts off the scalp leaves the root dark, so that new growth shows later.</source>
-        <translation type="unfinished"></translation>
+        <translation>Helles, das über der Kopfhaut beginnt, lässt den Ansatz dunkel, damit sich Nachwuchs später zeigt.</translation>
     </message>
     <message>
         <source>teeth %1, gaps %2 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>Zähne %1, Lücken %2 mm</translation>
     </message>
     <message>
         <source>%1 taken</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 genommen</translation>
     </message>
     <message>
         <source>under side painted</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterseite bestrichen</translation>
     </message>
     <message>
         <source>under side bare</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterseite unbestrichen</translation>
     </message>
     <message>
         <source>%1 of the thickness</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 der Dicke</translation>
     </message>
     <message>
         <source>out from %1 to %2 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>draußen von %1 bis %2 mm</translation>
     </message>
     <message>
         <source>from %1 mm: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>ab %1 mm: %2</translation>
     </message>
     <message>
         <source>%1 mm long</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 mm lang</translation>
     </message>
     <message>
         <source> to %1</source>
-        <translation type="unfinished"></translation>
+        <translation> bis %1</translation>
     </message>
     <message>
         <source>Pieces in order</source>
-        <translation type="unfinished"></translation>
+        <translation>Strähnen in ihrer Reihenfolge</translation>
     </message>
     <message>
         <source>Distances are mm; start, stop and backcomb depth are measured along the stretched hair.</source>
-        <translation type="unfinished"></translation>
+        <translation>Abstände sind mm; Beginn, Ende und Toupiertiefe sind am gestreckten Haar gemessen.</translation>
     </message>
     <message>
         <source>No.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nr.</translation>
     </message>
     <message>
         <source>Where</source>
-        <translation type="unfinished">Wo</translation>
+        <translation>Wo</translation>
     </message>
     <message>
         <source>Taken as</source>
-        <translation type="unfinished">Genommen als</translation>
+        <translation>Genommen als</translation>
     </message>
     <message>
         <source>Thick</source>
-        <translation type="unfinished"></translation>
+        <translation>Dick</translation>
     </message>
     <message>
         <source>Start</source>
-        <translation type="unfinished">Start</translation>
+        <translation>Beginn</translation>
     </message>
     <message>
         <source>Backcomb</source>
-        <translation type="unfinished"></translation>
+        <translation>Toupieren</translation>
     </message>
     <message>
         <source>Formula and wanted colour</source>
-        <translation type="unfinished"></translation>
+        <translation>Rezeptur und gewünschte Farbe</translation>
     </message>
     <message>
         <source>Kept in</source>
-        <translation type="unfinished">Liegt in</translation>
+        <translation>Liegt in</translation>
     </message>
     <message>
         <source>thickness %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Dicke %1</translation>
     </message>
     <message>
         <source>left out %1</source>
-        <translation type="unfinished"></translation>
+        <translation>ausgelassen %1</translation>
     </message>
     <message>
         <source>start %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Beginn %1</translation>
     </message>
     <message>
         <source>backcomb depth %1, pushed back %2 to %3</source>
-        <translation type="unfinished"></translation>
+        <translation>Toupiertiefe %1, zurückgeschoben %2 bis %3</translation>
     </message>
     <message>
         <source>foil %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Folie %1</translation>
     </message>
     <message>
         <source>staggered</source>
-        <translation type="unfinished"></translation>
+        <translation>versetzt</translation>
     </message>
     <message>
         <source>zigzag %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Zickzack %1</translation>
     </message>
     <message>
         <source>last piece %1 thick</source>
-        <translation type="unfinished"></translation>
+        <translation>letzte Strähne %1 dick</translation>
     </message>
     <message>
         <source>drawn by hand</source>
-        <translation type="unfinished"></translation>
+        <translation>von Hand gezeichnet</translation>
     </message>
     <message>
         <source>follows the other side</source>
-        <translation type="unfinished">folgt der anderen Seite</translation>
+        <translation>folgt der anderen Seite</translation>
     </message>
     <message>
         <source>Sections and their rules</source>
-        <translation type="unfinished"></translation>
+        <translation>Abteilungen und ihre Regeln</translation>
     </message>
     <message>
         <source>to %1 mm, blended over %2 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>bis %1 mm, Übergang über %2 mm</translation>
     </message>
     <message>
         <source>whole head</source>
-        <translation type="unfinished">ganzer Kopf</translation>
+        <translation>ganzer Kopf</translation>
     </message>
     <message>
         <source>level %1 %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Tonhöhe %1 %2</translation>
     </message>
     <message>
         <source>strength of the colour %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Stärke der Farbe %1</translation>
     </message>
     <message>
         <source>Root shadow</source>
-        <translation type="unfinished"></translation>
+        <translation>Ansatzschatten</translation>
     </message>
     <message>
         <source>Glaze</source>
-        <translation type="unfinished"></translation>
+        <translation>Glasur</translation>
     </message>
     <message>
         <source>Over all of it</source>
-        <translation type="unfinished"></translation>
+        <translation>Über allem</translation>
     </message>
     <message>
         <source>good</source>
-        <translation type="unfinished">gut</translation>
+        <translation>gut</translation>
     </message>
     <message>
         <source>fair</source>
-        <translation type="unfinished">mittel</translation>
+        <translation>mittel</translation>
     </message>
     <message>
         <source>poor</source>
-        <translation type="unfinished">schlecht</translation>
+        <translation>schlecht</translation>
     </message>
     <message>
         <source>not checked</source>
-        <translation type="unfinished">nicht geprüft</translation>
+        <translation>nicht geprüft</translation>
     </message>
     <message>
         <source>resistant</source>
-        <translation type="unfinished"></translation>
+        <translation>widerstandsfähig</translation>
     </message>
     <message>
         <source>usual</source>
-        <translation type="unfinished"></translation>
+        <translation>üblich</translation>
     </message>
     <message>
         <source>porous</source>
-        <translation type="unfinished"></translation>
+        <translation>porös</translation>
     </message>
     <message>
         <source>%1, %2, %3</source>
-        <translation type="unfinished">%1, %2, %3</translation>
+        <translation>%1, %2, %3</translation>
     </message>
     <message>
         <source>Zone</source>
-        <translation type="unfinished"></translation>
+        <translation>Zone</translation>
     </message>
     <message>
         <source>Length, mm</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge, mm</translation>
     </message>
     <message>
         <source>Level: root, middle, ends</source>
-        <translation type="unfinished"></translation>
+        <translation>Tonhöhe: Ansatz, Mitte, Spitzen</translation>
     </message>
     <message>
         <source>Condition</source>
-        <translation type="unfinished"></translation>
+        <translation>Zustand</translation>
     </message>
     <message>
         <source>Porosity</source>
-        <translation type="unfinished"></translation>
+        <translation>Porosität</translation>
     </message>
     <message>
         <source>Old colour band: %1, from %2 to %3 mm, level %4.</source>
-        <translation type="unfinished"></translation>
+        <translation>Altes Farbband: %1, von %2 bis %3 mm, Tonhöhe %4.</translation>
     </message>
     <message>
         <source>Already light: %1 of the hair, %2, from %3 to %4 mm, level %5.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schon hell: %1 des Haars, %2, von %3 bis %4 mm, Tonhöhe %5.</translation>
     </message>
     <message>
         <source>Record card</source>
-        <translation type="unfinished"></translation>
+        <translation>Karteikarte</translation>
     </message>
     <message>
         <source>Client</source>
-        <translation type="unfinished"></translation>
+        <translation>Kundin</translation>
     </message>
     <message>
         <source>By</source>
-        <translation type="unfinished"></translation>
+        <translation>Von</translation>
     </message>
     <message>
         <source>Plan number %1. The plan holds no name; the client&apos;s folder does.</source>
-        <translation type="unfinished"></translation>
+        <translation>Plannummer %1. Der Plan enthält keinen Namen; die Kundenakte schon.</translation>
     </message>
     <message>
         <source>As planned, worn down, in daylight</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie geplant, offen getragen, bei Tageslicht</translation>
     </message>
     <message>
         <source>All hair that is seen: %1. %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles sichtbare Haar: %1. %2</translation>
     </message>
     <message>
         <source>Head and hair</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopf und Haar</translation>
     </message>
     <message>
         <source>Formulas</source>
-        <translation type="unfinished">Rezepturen</translation>
+        <translation>Rezepturen</translation>
     </message>
     <message>
         <source>Assumptions that were changed</source>
-        <translation type="unfinished"></translation>
+        <translation>Annahmen, die geändert wurden</translation>
     </message>
     <message>
         <source>None: every value is the program&apos;s own.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine: Jeder Wert ist der des Programms.</translation>
     </message>
     <message>
         <source>Notes</source>
-        <translation type="unfinished"></translation>
+        <translation>Notizen</translation>
     </message>
     <message>
         <source>What came out</source>
-        <translation type="unfinished"></translation>
+        <translation>Was herauskam</translation>
     </message>
     <message>
         <source>Level seen before rinsing, by section</source>
-        <translation type="unfinished"></translation>
+        <translation>Vor dem Ausspülen gesehene Tonhöhe, je Abteilung</translation>
     </message>
     <message>
         <source>After toner, dry, in daylight</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach dem Toner, trocken, bei Tageslicht</translation>
     </message>
     <message>
         <source>Next time differently</source>
-        <translation type="unfinished"></translation>
+        <translation>Nächstes Mal anders</translation>
     </message>
     <message>
         <source>This piece or section is no longer in the plan. Its words are kept; take the step out or draw it again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Strähne oder Abteilung ist nicht mehr im Plan. Ihre Texte sind aufbewahrt; den Schritt herausnehmen oder sie neu zeichnen.</translation>
     </message>
     <message>
         <source>What</source>
-        <translation type="unfinished"></translation>
+        <translation>Was</translation>
     </message>
     <message>
         <source>How</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie</translation>
     </message>
     <message>
         <source>Why</source>
-        <translation type="unfinished"></translation>
+        <translation>Warum</translation>
     </message>
     <message>
         <source>There are no pieces in this choice yet, so there are no steps. Draw pieces or lay out a section first.</source>
-        <translation type="unfinished"></translation>
+        <translation>In dieser Variante gibt es noch keine Strähnen, also keine Schritte. Zuerst Strähnen zeichnen oder eine Abteilung auslegen.</translation>
     </message>
     <message>
         <source>Pieces %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Strähnen %1</translation>
     </message>
     <message>
         <source>There is nothing to place yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt noch nichts aufzutragen.</translation>
     </message>
     <message>
         <source>About %1 minutes for placing at your own speed, which you set among the assumptions. Time on the hair is not planned here: it is what the leaflet says and what you see.</source>
-        <translation type="unfinished"></translation>
+        <translation>Etwa %1 Minuten zum Auftragen in Ihrem eigenen Tempo, das Sie unter den Annahmen einstellen. Die Zeit auf dem Haar ist hier nicht geplant: Sie ist, was die Packungsbeilage sagt und was Sie sehen.</translation>
     </message>
     <message>
         <source>The figures in the bars are the steps; below them minutes from the first parting.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Ziffern in den Balken sind die Schritte; darunter Minuten ab der ersten Abteillinie.</translation>
     </message>
     <message>
         <source>Step</source>
-        <translation type="unfinished"></translation>
+        <translation>Schritt</translation>
     </message>
     <message>
         <source>Placing</source>
-        <translation type="unfinished"></translation>
+        <translation>Auftragen</translation>
     </message>
     <message>
         <source>First in at</source>
-        <translation type="unfinished"></translation>
+        <translation>Erste drin um</translation>
     </message>
     <message>
         <source>Looked at</source>
-        <translation type="unfinished"></translation>
+        <translation>Angesehen um</translation>
     </message>
     <message>
         <source>Rinsed at</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausgespült um</translation>
     </message>
     <message>
         <source>No longer in the plan: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht mehr im Plan: %1</translation>
     </message>
     <message>
         <source>Hairline</source>
-        <translation type="unfinished">Haarlinie</translation>
+        <translation>Haarlinie</translation>
     </message>
     <message>
         <source>%1 mm on paper</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 mm auf Papier</translation>
     </message>
     <message>
         <source>Minutes for placing, by step</source>
-        <translation type="unfinished"></translation>
+        <translation>Minuten zum Auftragen, je Schritt</translation>
     </message>
     <message>
         <source>%1, %2 min</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2 min</translation>
+    </message>
+    <message>
+        <source>Work list</source>
+        <translation>Arbeitsliste</translation>
+    </message>
+    <message>
+        <source>Bowl by bowl</source>
+        <translation>Schale für Schale</translation>
+    </message>
+    <message>
+        <source>Grams by your own factor: weigh what is left.</source>
+        <translation>Gramm nach Ihrem eigenen Faktor: wiegen Sie, was übrig bleibt.</translation>
+    </message>
+    <message>
+        <source>Bowl</source>
+        <translation>Schale</translation>
+    </message>
+    <message>
+        <source>At, min</source>
+        <translation>Bei, min</translation>
+    </message>
+    <message>
+        <source>Grams</source>
+        <translation>Gramm</translation>
+    </message>
+    <message>
+        <source>Pieces</source>
+        <translation>Partien</translation>
+    </message>
+    <message>
+        <source>From, min</source>
+        <translation>Ab, min</translation>
+    </message>
+    <message>
+        <source>Hands</source>
+        <translation>Hände</translation>
+    </message>
+    <message>
+        <source>Foil</source>
+        <translation>Folie</translation>
+    </message>
+    <message>
+        <source>Level seen</source>
+        <translation>Gesehene Tonhöhe</translation>
+    </message>
+    <message>
+        <source>Foils and hair</source>
+        <translation>Folien und Haar</translation>
+    </message>
+    <message>
+        <source>%1 foils of %2 mm</source>
+        <translation>%1 Folien zu %2 mm</translation>
+    </message>
+    <message>
+        <source>%1 foils</source>
+        <translation>%1 Folien</translation>
+    </message>
+    <message>
+        <source>%1 foils that no width of yours is wide enough for</source>
+        <translation>%1 Folien, für die keine Ihrer Breiten reicht</translation>
+    </message>
+    <message>
+        <source>%1 films</source>
+        <translation>%1 Klarsichtfolien</translation>
+    </message>
+    <message>
+        <source>%1 pieces in open air</source>
+        <translation>%1 Partien an der Luft</translation>
+    </message>
+    <message>
+        <source>%1 g of hair taken</source>
+        <translation>%1 g Haar aufgenommen</translation>
+    </message>
+    <message>
+        <source>The head&apos;s measures do not fit together, so that there is no work list: %1</source>
+        <translation>Die Maße des Kopfes passen nicht zusammen, deshalb gibt es keine Arbeitsliste: %1</translation>
+    </message>
+    <message>
+        <source>No piece is lightened or deepened in this choice yet.</source>
+        <translation>In dieser Wahl wird noch keine Partie aufgehellt oder vertieft.</translation>
+    </message>
+    <message>
+        <source>%1 pieces; the last is in after %2 min, work in all %3 min and %4 min in reserve, by your own speeds. How long the product stays on the hair is not in it: that is seen, not planned.</source>
+        <translation>%1 Partien; die letzte sitzt nach %2 min, Arbeit insgesamt %3 min und %4 min Reserve, nach Ihren eigenen Zeiten. Wie lange das Produkt im Haar bleibt, steht nicht darin: das wird gesehen, nicht geplant.</translation>
+    </message>
+    <message>
+        <source>Needs a look</source>
+        <translation>Bitte ansehen</translation>
+    </message>
+    <message>
+        <source>Nothing was found, which is no promise.</source>
+        <translation>Es wurde nichts gefunden; das ist kein Versprechen.</translation>
     </message>
 </context>
 <context>
@@ -4120,27 +4212,27 @@
     <name>MixRows</name>
     <message>
         <source>Outside the EU limit of 12 % (40 volumes). Your maker or your place may set less; below the limit is no sign that it suits this hair.</source>
-        <translation type="unfinished"></translation>
+        <translation>Außerhalb der EU-Grenze von 12 % (40 Volumen). Ihr Hersteller oder Ihr Ort kann weniger vorgeben; unter der Grenze zu liegen ist kein Zeichen, dass es für dieses Haar passt.</translation>
     </message>
     <message>
         <source>%1 % is %2 volumes exactly (label: %3 volumes), %4 mol/l.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 % sind genau %2 Volumen (Etikett: %3 Volumen), %4 mol/l.</translation>
     </message>
     <message>
         <source>%1 % is %2 volumes exactly, %3 mol/l.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 % sind genau %2 Volumen, %3 mol/l.</translation>
     </message>
     <message>
         <source>%1 volumes are %2 % exactly (label: %3 %), %4 mol/l.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Volumen sind genau %2 % (Etikett: %3 %), %4 mol/l.</translation>
     </message>
     <message>
         <source>%1 volumes are %2 % exactly, %3 mol/l.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Volumen sind genau %2 %, %3 mol/l.</translation>
     </message>
     <message>
         <source>No developer has this strength: found %1, allowed is %2. Look at the label again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Entwickler hat diese Stärke: gefunden %1, erlaubt ist %2. Das Etikett noch einmal ansehen.</translation>
     </message>
 </context>
 <context>
@@ -4433,7 +4525,7 @@
     </message>
     <message>
         <source>The handout: its parts or texts</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Handzettel: seine Teile oder Texte</translation>
     </message>
 </context>
 <context>
@@ -4560,7 +4652,7 @@
     </message>
     <message>
         <source>Back</source>
-        <translation type="unfinished">Hinterkopf</translation>
+        <translation>Zurück</translation>
     </message>
 </context>
 <context>
@@ -5058,1091 +5150,1099 @@
     <name>combdraft::appointment::AfterView</name>
     <message>
         <source>What came, by zone</source>
-        <translation type="unfinished"></translation>
+        <translation>Was herauskam, je Zone</translation>
     </message>
     <message>
         <source>Levels that came, by zone</source>
-        <translation type="unfinished"></translation>
+        <translation>Tonhöhen, die herauskamen, je Zone</translation>
     </message>
     <message>
         <source>zone</source>
-        <translation type="unfinished"></translation>
+        <translation>Zone</translation>
     </message>
     <message>
         <source>level that came</source>
-        <translation type="unfinished"></translation>
+        <translation>Tonhöhe, die herauskam</translation>
     </message>
     <message>
         <source>from, to</source>
-        <translation type="unfinished"></translation>
+        <translation>von, bis</translation>
     </message>
     <message>
         <source>pieces</source>
-        <translation type="unfinished"></translation>
+        <translation>Strähnen</translation>
     </message>
     <message>
         <source>planned</source>
-        <translation type="unfinished"></translation>
+        <translation>geplant</translation>
     </message>
     <message>
         <source>colour left</source>
-        <translation type="unfinished"></translation>
+        <translation>übrige Farbe</translation>
     </message>
     <message>
         <source>A finish that you type</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Endton, den Sie eintippen</translation>
     </message>
     <message>
         <source>Level and tone that your toner is to leave. A zone&apos;s own finish comes before the one for all.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tonhöhe und Nuance, die Ihr Toner hinterlassen soll. Der eigene Endton einer Zone geht dem für alle vor.</translation>
     </message>
     <message>
         <source>All zones with a level</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Zonen mit einer Tonhöhe</translation>
     </message>
     <message>
         <source>Try the finish</source>
-        <translation type="unfinished"></translation>
+        <translation>Endton ausprobieren</translation>
     </message>
     <message>
         <source>Puts the levels that came and this finish into the plan; one undo takes it back</source>
-        <translation type="unfinished"></translation>
+        <translation>Setzt die Tonhöhen, die herauskamen, und diesen Endton in den Plan; einmal Rückgängig nimmt es zurück</translation>
     </message>
     <message>
         <source>See it on the heads</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf den Köpfen ansehen</translation>
     </message>
     <message>
         <source>Back to the sheet, where the look follows the plan; undo shows it as before</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurück zum Kopfblatt, wo der Look dem Plan folgt; Rückgängig zeigt ihn wie vorher</translation>
     </message>
     <message>
         <source>A level is judged on rinsed, dry hair in daylight, a strand first. The maker&apos;s directions for the toner come before what is typed here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Tonhöhe wird an ausgespültem, trockenem Haar bei Tageslicht beurteilt, zuerst eine Strähne. Die Angaben des Herstellers zum Toner gehen dem vor, was hier getippt wird.</translation>
     </message>
     <message>
         <source>The appointment log in this plan cannot be read and is kept as it is. %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Protokoll der Behandlung in diesem Plan ist nicht lesbar und bleibt, wie es ist. %1</translation>
     </message>
     <message>
         <source>No level was tapped yet. Levels are tapped in the log: choose a piece, type the level seen, tap Looked; after the rinse too.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch ist keine Tonhöhe eingetragen. Tonhöhen werden im Protokoll eingetragen: eine Strähne wählen, die gesehene Tonhöhe tippen, „Angesehen“ tippen; auch nach dem Ausspülen.</translation>
     </message>
     <message>
         <source>As last tapped in the log. Once a finish was tried, “planned” is what came; undo shows what was planned.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie zuletzt im Protokoll eingetragen. Sobald ein Endton ausprobiert ist, steht unter „geplant“, was herauskam; Rückgängig zeigt, was geplant war.</translation>
     </message>
     <message>
         <source>%1 to %2</source>
-        <translation type="unfinished">%1 bis %2</translation>
+        <translation>%1 bis %2</translation>
     </message>
     <message>
         <source>Give both, a level and a tone, or neither.</source>
-        <translation type="unfinished"></translation>
+        <translation>Beides angeben, Tonhöhe und Nuance, oder keines.</translation>
     </message>
     <message>
         <source>Toning does not lighten. Typed: level %1; right would be at most the level of the lowest piece here, %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tönen hellt nicht auf. Getippt: Tonhöhe %1; richtig wäre höchstens die Tonhöhe der dunkelsten Strähne hier, %2.</translation>
     </message>
     <message>
         <source>The finish is in the plan, with the levels that came. Look at it on the heads; undo takes it back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Endton ist im Plan, mit den Tonhöhen, die herauskamen. Auf den Köpfen ansehen; Rückgängig nimmt ihn zurück.</translation>
     </message>
     <message>
         <source>The plan shows this finish already.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Plan zeigt diesen Endton schon.</translation>
     </message>
     <message>
         <source>Nothing was changed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es wurde nichts geändert.</translation>
     </message>
 </context>
 <context>
     <name>combdraft::appointment::AppointmentPage</name>
     <message>
         <source>Appointment</source>
-        <translation type="unfinished"></translation>
+        <translation>Behandlung</translation>
     </message>
     <message>
         <source>What is shown of the appointment</source>
-        <translation type="unfinished"></translation>
+        <translation>Was von der Behandlung gezeigt wird</translation>
     </message>
     <message>
         <source>Work list</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeitsliste</translation>
     </message>
     <message>
         <source>Order, bowls, foils and minutes, before it begins</source>
-        <translation type="unfinished"></translation>
+        <translation>Reihenfolge, Schalen, Folien und Minuten, bevor sie beginnt</translation>
     </message>
     <message>
         <source>Log</source>
-        <translation type="unfinished"></translation>
+        <translation>Protokoll</translation>
     </message>
     <message>
         <source>What is placed, looked at, taken out and rinsed, as it happens</source>
-        <translation type="unfinished"></translation>
+        <translation>Was aufgetragen, angesehen, herausgenommen und ausgespült wird, während es geschieht</translation>
     </message>
     <message>
         <source>After the rinse</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach dem Ausspülen</translation>
     </message>
     <message>
         <source>Which level came where; finishes and corrections that you type</source>
-        <translation type="unfinished"></translation>
+        <translation>Welche Tonhöhe wo herauskam; Endtöne und Korrekturen, die Sie tippen</translation>
     </message>
     <message>
         <source>Planned and got</source>
-        <translation type="unfinished"></translation>
+        <translation>Geplant und erreicht</translation>
     </message>
     <message>
         <source>Levels piece by piece, and your own speed and amounts</source>
-        <translation type="unfinished"></translation>
+        <translation>Tonhöhen Strähne für Strähne und Ihr eigenes Tempo und Ihre Mengen</translation>
     </message>
     <message>
         <source>Next visit</source>
-        <translation type="unfinished"></translation>
+        <translation>Nächster Besuch</translation>
     </message>
     <message>
         <source>What shows by then, which pieces to repeat, and its plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Was sich bis dahin zeigt, welche Strähnen zu wiederholen sind, und der Plan dafür</translation>
     </message>
     <message>
         <source>Back to the sheet</source>
-        <translation type="unfinished">Zurück zum Kopfblatt</translation>
+        <translation>Zurück zum Kopfblatt</translation>
     </message>
     <message>
         <source>Back to where you were (Escape); the log stays as it is</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurück zu dem, wo Sie waren (Escape); das Protokoll bleibt, wie es ist</translation>
     </message>
 </context>
 <context>
     <name>combdraft::appointment::CorrectionsBox</name>
     <message>
         <source>Too striped, too light, too cool: put depth back</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu streifig, zu hell, zu kühl: Tiefe zurückbringen</translation>
     </message>
     <message>
         <source>Lightening again is not proposed here: look at the hair, ask the maker&apos;s directions, refer when in doubt.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch einmal aufhellen wird hier nicht vorgeschlagen: das Haar ansehen, die Angaben des Herstellers befragen, im Zweifel verweisen.</translation>
     </message>
     <message>
         <source>Pieces to correct</source>
-        <translation type="unfinished"></translation>
+        <translation>Strähnen, die zu korrigieren sind</translation>
     </message>
     <message>
         <source>Chosen pieces</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewählte Strähnen</translation>
     </message>
     <message>
         <source>Deepen the chosen pieces</source>
-        <translation type="unfinished"></translation>
+        <translation>Die gewählten Strähnen abdunkeln</translation>
     </message>
     <message>
         <source>To the level and tone above; one undo takes it back</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf Tonhöhe und Nuance von oben; einmal Rückgängig nimmt es zurück</translation>
     </message>
     <message>
         <source>Leave them out next time</source>
-        <translation type="unfinished"></translation>
+        <translation>Nächstes Mal auslassen</translation>
     </message>
     <message>
         <source>The placement keeps their place dark from now on; one undo takes it back</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Platzierung hält ihre Stelle von jetzt an dunkel; einmal Rückgängig nimmt es zurück</translation>
     </message>
     <message>
         <source>Root shadow</source>
-        <translation type="unfinished"></translation>
+        <translation>Ansatzschatten</translation>
     </message>
     <message>
         <source>Where the root shadow goes</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo der Ansatzschatten hinkommt</translation>
     </message>
     <message>
         <source>Whole head</source>
-        <translation type="unfinished">Ganzer Kopf</translation>
+        <translation>Ganzer Kopf</translation>
     </message>
     <message>
         <source>Reaches off the scalp</source>
-        <translation type="unfinished"></translation>
+        <translation>Reicht über die Kopfhaut</translation>
     </message>
     <message>
         <source>mm</source>
-        <translation type="unfinished">mm</translation>
+        <translation>mm</translation>
     </message>
     <message>
         <source>How far down the hair it goes</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie weit am Haar hinunter er geht</translation>
     </message>
     <message>
         <source>Blends out over</source>
-        <translation type="unfinished"></translation>
+        <translation>Läuft aus über</translation>
     </message>
     <message>
         <source>The length in which it fades</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Länge, über die er ausläuft</translation>
     </message>
     <message>
         <source>How much of the colour shows</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie viel der Farbe sich zeigt</translation>
     </message>
     <message>
         <source>%</source>
-        <translation type="unfinished"></translation>
+        <translation>%</translation>
     </message>
     <message>
         <source>100 is the typed colour, 0 nothing; as a test strand showed</source>
-        <translation type="unfinished"></translation>
+        <translation>100 ist die getippte Farbe, 0 nichts; wie eine Probesträhne es zeigte</translation>
     </message>
     <message>
         <source>Add the root shadow</source>
-        <translation type="unfinished"></translation>
+        <translation>Ansatzschatten hinzufügen</translation>
     </message>
     <message>
         <source>Into the plan, with what is typed above; one undo takes it back</source>
-        <translation type="unfinished"></translation>
+        <translation>In den Plan, mit dem oben Getippten; einmal Rückgängig nimmt es zurück</translation>
     </message>
     <message>
         <source>%1: deepened to level %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: auf Tonhöhe %2 abgedunkelt</translation>
     </message>
     <message>
         <source>%1: light, level %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: hell, Tonhöhe %2</translation>
     </message>
     <message>
         <source>Deepening does not lighten: %1. Typed: %2; right would be %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Abdunkeln hellt nicht auf: %1. Getippt: %2; richtig wäre %3.</translation>
     </message>
     <message>
         <source>Deepen %1 pieces</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Strähnen abdunkeln</translation>
     </message>
     <message>
         <source>Deepened: %1 pieces, to level %2. Look at it on the heads; undo takes it back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Abgedunkelt: %1 Strähnen, auf Tonhöhe %2. Auf den Köpfen ansehen; Rückgängig nimmt es zurück.</translation>
     </message>
     <message>
         <source>Leave out %1 pieces</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Strähnen auslassen</translation>
     </message>
     <message>
         <source>Left out from now on: %1 pieces. The hair of today stays as it is; undo takes it back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von jetzt an ausgelassen: %1 Strähnen. Das Haar von heute bleibt, wie es ist; Rückgängig nimmt es zurück.</translation>
     </message>
     <message>
         <source>Add a root shadow: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Ansatzschatten hinzufügen: %1</translation>
     </message>
     <message>
         <source>A root shadow is in the plan: %1. Look at it on the heads; undo takes it back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Ansatzschatten ist im Plan: %1. Auf den Köpfen ansehen; Rückgängig nimmt ihn zurück.</translation>
     </message>
     <message>
         <source>not typed</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht getippt</translation>
     </message>
 </context>
 <context>
     <name>combdraft::appointment::FinishField</name>
     <message>
         <source>%1: finishes at level</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: endet bei Tonhöhe</translation>
     </message>
     <message>
         <source>not typed</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht getippt</translation>
     </message>
     <message>
         <source>The level that your toner is to leave; never lighter than the hair</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Tonhöhe, die Ihr Toner hinterlassen soll; nie heller als das Haar</translation>
     </message>
     <message>
         <source>no tone</source>
-        <translation type="unfinished"></translation>
+        <translation>keine Nuance</translation>
     </message>
     <message>
         <source>%1: tone</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Nuance</translation>
     </message>
     <message>
         <source>The tone that your toner is to leave</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Nuance, die Ihr Toner hinterlassen soll</translation>
     </message>
 </context>
 <context>
     <name>combdraft::appointment::LogView</name>
     <message>
         <source>Pieces in their order</source>
-        <translation type="unfinished"></translation>
+        <translation>Strähnen in ihrer Reihenfolge</translation>
     </message>
     <message>
         <source>A tap counts for</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Eintrag gilt für</translation>
     </message>
     <message>
         <source>This piece</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Strähne</translation>
     </message>
     <message>
         <source>Its foil</source>
-        <translation type="unfinished"></translation>
+        <translation>Ihre Folie</translation>
     </message>
     <message>
         <source>All pieces in the same foil</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Strähnen in derselben Folie</translation>
     </message>
     <message>
         <source>Its section</source>
-        <translation type="unfinished"></translation>
+        <translation>Ihre Abteilung</translation>
     </message>
     <message>
         <source>All pieces of the section that the tap fits</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Strähnen der Abteilung, zu denen der Eintrag passt</translation>
     </message>
     <message>
         <source>Placed</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufgetragen</translation>
     </message>
     <message>
         <source>The chosen piece is in; the next one is chosen</source>
-        <translation type="unfinished"></translation>
+        <translation>Die gewählte Strähne ist eingelegt; die nächste wird gewählt</translation>
     </message>
     <message>
         <source>Which formula was mixed</source>
-        <translation type="unfinished"></translation>
+        <translation>Welche Rezeptur angemischt wurde</translation>
     </message>
     <message>
         <source>Bowl mixed</source>
-        <translation type="unfinished"></translation>
+        <translation>Schale angemischt</translation>
     </message>
     <message>
         <source>A new bowl of this formula, from now</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine neue Schale dieser Rezeptur, ab jetzt</translation>
     </message>
     <message>
         <source>Level</source>
-        <translation type="unfinished">Tonhöhe</translation>
+        <translation>Tonhöhe</translation>
     </message>
     <message>
         <source>not judged</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht beurteilt</translation>
     </message>
     <message>
         <source>The level that you see now; arrow keys change it by half a level</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Tonhöhe, die Sie jetzt sehen; Pfeiltasten ändern sie um eine halbe</translation>
     </message>
     <message>
         <source>Remaining pigment seen</source>
-        <translation type="unfinished"></translation>
+        <translation>Gesehenes Restpigment</translation>
     </message>
     <message>
         <source>pigment seen</source>
-        <translation type="unfinished"></translation>
+        <translation>gesehenes Pigment</translation>
     </message>
     <message>
         <source>red</source>
-        <translation type="unfinished">rot</translation>
+        <translation>rot</translation>
     </message>
     <message>
         <source>red orange</source>
-        <translation type="unfinished"></translation>
+        <translation>rotorange</translation>
     </message>
     <message>
         <source>orange</source>
-        <translation type="unfinished"></translation>
+        <translation>orange</translation>
     </message>
     <message>
         <source>gold orange</source>
-        <translation type="unfinished"></translation>
+        <translation>goldorange</translation>
     </message>
     <message>
         <source>gold</source>
-        <translation type="unfinished">gold</translation>
+        <translation>gold</translation>
     </message>
     <message>
         <source>deep yellow</source>
-        <translation type="unfinished"></translation>
+        <translation>sattgelb</translation>
     </message>
     <message>
         <source>yellow</source>
-        <translation type="unfinished"></translation>
+        <translation>gelb</translation>
     </message>
     <message>
         <source>pale yellow</source>
-        <translation type="unfinished"></translation>
+        <translation>blassgelb</translation>
     </message>
     <message>
         <source>Looked</source>
-        <translation type="unfinished"></translation>
+        <translation>Angesehen</translation>
     </message>
     <message>
         <source>Opened, wiped and looked: with the level and pigment above, if judged</source>
-        <translation type="unfinished"></translation>
+        <translation>Geöffnet, abgewischt und angesehen: mit Tonhöhe und Pigment von oben, falls beurteilt</translation>
     </message>
     <message>
         <source>Taken out</source>
-        <translation type="unfinished"></translation>
+        <translation>Herausgenommen</translation>
     </message>
     <message>
         <source>Product or foil is off this hair</source>
-        <translation type="unfinished"></translation>
+        <translation>Produkt oder Folie ist von diesem Haar herunter</translation>
     </message>
     <message>
         <source>Rinsed</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausgespült</translation>
     </message>
     <message>
         <source>This hair is rinsed</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieses Haar ist ausgespült</translation>
     </message>
     <message>
         <source>Take back the last tap</source>
-        <translation type="unfinished"></translation>
+        <translation>Letzten Eintrag zurücknehmen</translation>
     </message>
     <message>
         <source>It counts no more; it stays in the log, marked</source>
-        <translation type="unfinished"></translation>
+        <translation>Er zählt nicht mehr; er bleibt gekennzeichnet im Protokoll</translation>
     </message>
     <message>
         <source>who taps: initials</source>
-        <translation type="unfinished"></translation>
+        <translation>wer einträgt: Kürzel</translation>
     </message>
     <message>
         <source>Who taps</source>
-        <translation type="unfinished"></translation>
+        <translation>Wer einträgt</translation>
     </message>
     <message>
         <source>Look at these first</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese zuerst ansehen</translation>
     </message>
     <message>
         <source>Bowls</source>
-        <translation type="unfinished"></translation>
+        <translation>Schalen</translation>
     </message>
     <message>
         <source>Last taps</source>
-        <translation type="unfinished"></translation>
+        <translation>Letzte Einträge</translation>
     </message>
     <message>
         <source>Odd in the log</source>
-        <translation type="unfinished"></translation>
+        <translation>Auffälliges im Protokoll</translation>
     </message>
     <message>
         <source>The appointment log in this plan cannot be read and is kept as it is; no tap is added to it. %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Protokoll der Behandlung in diesem Plan ist nicht lesbar und bleibt, wie es ist; kein Eintrag kommt hinzu. %1</translation>
     </message>
     <message>
         <source>%1: %2 on the hair; %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 auf dem Haar; %3</translation>
     </message>
     <message>
         <source>%1: placed; look</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: aufgetragen; ansehen</translation>
     </message>
     <message>
         <source>%1: taken out</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: herausgenommen</translation>
     </message>
     <message>
         <source>%1: rinsed</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: ausgespült</translation>
     </message>
     <message>
         <source>%1; level %2 seen</source>
-        <translation type="unfinished"></translation>
+        <translation>%1; Tonhöhe %2 gesehen</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished">%1: %2</translation>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>%1: bowl %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Schale %2</translation>
     </message>
     <message>
         <source>%1, mixed; how long it may be used is not typed from its leaflet</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, angemischt; wie lange sie verwendet werden darf, ist aus ihrer Packungsbeilage nicht eingetippt</translation>
     </message>
     <message>
         <source>%1, %2 old: longer than it may be used. Mix a new one.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2 alt: länger, als sie verwendet werden darf. Eine neue anmischen.</translation>
     </message>
     <message>
         <source>%1, %2 old; may be used for %3 more</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2 alt; darf noch %3 verwendet werden</translation>
     </message>
     <message>
         <source>%1  %2</source>
-        <translation type="unfinished">%1: %2 {1 ?}</translation>
+        <translation>%1  %2</translation>
     </message>
     <message>
         <source>nothing is on the hair</source>
-        <translation type="unfinished"></translation>
+        <translation>nichts ist auf dem Haar</translation>
     </message>
     <message>
         <source>none mixed yet</source>
-        <translation type="unfinished"></translation>
+        <translation>noch keine angemischt</translation>
     </message>
     <message>
         <source>none yet</source>
-        <translation type="unfinished"></translation>
+        <translation>noch keine</translation>
     </message>
     <message>
         <source>nothing</source>
-        <translation type="unfinished"></translation>
+        <translation>nichts</translation>
     </message>
 </context>
 <context>
     <name>combdraft::appointment::NextVisitView</name>
     <message>
         <source>%1 %</source>
-        <translation type="unfinished">%1 %</translation>
+        <translation>%1 %</translation>
     </message>
     <message>
         <source>Hair that is still left out, over three visits like this one</source>
-        <translation type="unfinished"></translation>
+        <translation>Haar, das noch ausgelassen ist, über drei Besuche wie diesen</translation>
     </message>
     <message>
         <source>Hair that is still left out</source>
-        <translation type="unfinished"></translation>
+        <translation>Haar, das noch ausgelassen ist</translation>
     </message>
     <message>
         <source>zone</source>
-        <translation type="unfinished"></translation>
+        <translation>Zone</translation>
     </message>
     <message>
         <source>this visit</source>
-        <translation type="unfinished"></translation>
+        <translation>dieser Besuch</translation>
     </message>
     <message>
         <source>three, same pieces</source>
-        <translation type="unfinished"></translation>
+        <translation>drei, dieselben Strähnen</translation>
     </message>
     <message>
         <source>two, anywhere</source>
-        <translation type="unfinished"></translation>
+        <translation>zwei, irgendwo</translation>
     </message>
     <message>
         <source>three, anywhere</source>
-        <translation type="unfinished"></translation>
+        <translation>drei, irgendwo</translation>
     </message>
     <message>
         <source>What shows by then</source>
-        <translation type="unfinished"></translation>
+        <translation>Was sich bis dahin zeigt</translation>
     </message>
     <message>
         <source>Weeks until then</source>
-        <translation type="unfinished"></translation>
+        <translation>Wochen bis dahin</translation>
     </message>
     <message>
         <source>weeks</source>
-        <translation type="unfinished"></translation>
+        <translation>Wochen</translation>
     </message>
     <message>
         <source>not typed</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht getippt</translation>
     </message>
     <message>
         <source>As you and the client agreed; typed by you</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie Sie und die Kundin es vereinbart haben; von Ihnen getippt</translation>
     </message>
     <message>
         <source>Show from</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeigen ab</translation>
     </message>
     <message>
         <source>A piece whose light begins farther off the scalp than this is repeated</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Strähne, deren Helles weiter über der Kopfhaut beginnt als hier, wird wiederholt</translation>
     </message>
     <message>
         <source>Pieces to repeat and to leave</source>
-        <translation type="unfinished"></translation>
+        <translation>Strähnen zum Wiederholen und zum Lassen</translation>
     </message>
     <message>
         <source>piece</source>
-        <translation type="unfinished"></translation>
+        <translation>Strähne</translation>
     </message>
     <message>
         <source>light begins at, by then</source>
-        <translation type="unfinished"></translation>
+        <translation>Helles beginnt dann bei</translation>
     </message>
     <message>
         <source>next time</source>
-        <translation type="unfinished"></translation>
+        <translation>nächstes Mal</translation>
     </message>
     <message>
         <source>Begin the next visit&apos;s plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Plan des nächsten Besuchs beginnen</translation>
     </message>
     <message>
         <source>A new plan that is not saved yet: hair grown out with today&apos;s light in it; today&apos;s plan stays as it is</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein neuer Plan, der noch nicht gespeichert ist: nachgewachsenes Haar mit dem Hellen von heute darin; der Plan von heute bleibt, wie er ist</translation>
     </message>
     <message>
         <source>Test and look again before each visit: hair that was lightened is other hair than before.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vor jedem Besuch noch einmal testen und ansehen: Haar, das aufgehellt wurde, ist anderes Haar als vorher.</translation>
     </message>
     <message>
         <source>Two weeks later</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwei Wochen später</translation>
     </message>
     <message>
         <source>The client&apos;s words, what to change</source>
-        <translation type="unfinished"></translation>
+        <translation>Was die Kundin sagt, was zu ändern ist</translation>
     </message>
     <message>
         <source>nothing written yet</source>
-        <translation type="unfinished"></translation>
+        <translation>noch nichts geschrieben</translation>
     </message>
     <message>
         <source>Open the consultation card</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Beratungskarte öffnen</translation>
     </message>
     <message>
         <source>Where a client is begun and a visit with this plan is added</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo eine Kundin angelegt und ein Besuch mit diesem Plan hinzugefügt wird</translation>
     </message>
     <message>
         <source>No piece is lightened in this choice, so that nothing grows out.</source>
-        <translation type="unfinished"></translation>
+        <translation>In dieser Variante wird keine Strähne aufgehellt, also wächst nichts heraus.</translation>
     </message>
     <message>
         <source>Type the weeks and from where on a grown-out start is to be repeated. Growth goes by the assumptions: %1 mm a week.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tippen Sie die Wochen und ab wo ein herausgewachsener Beginn zu wiederholen ist. Wachstum nach den Annahmen: %1 mm in der Woche.</translation>
     </message>
     <message>
         <source>repeat</source>
-        <translation type="unfinished"></translation>
+        <translation>wiederholen</translation>
     </message>
     <message>
         <source>leave</source>
-        <translation type="unfinished"></translation>
+        <translation>lassen</translation>
     </message>
     <message>
         <source>%1 pieces to repeat, %2 to leave. Growth goes by the assumptions: %3 mm a week.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Strähnen zu wiederholen, %2 zu lassen. Wachstum nach den Annahmen: %3 mm in der Woche.</translation>
     </message>
     <message>
         <source>The head&apos;s measures do not fit together; look at the head card.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Maße des Kopfs passen nicht zusammen; sehen Sie auf die Kopfkarte.</translation>
     </message>
     <message>
         <source>The same pieces again keep it; pieces that fall anywhere use it up, and contrast goes with it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wieder dieselben Strähnen erhalten es; Strähnen, die irgendwohin fallen, brauchen es auf, und der Kontrast geht mit.</translation>
     </message>
     <message>
         <source>What the client says is kept with the client, not in the plan. No visit with this plan is written down yet: begin on the consultation card, under Visits.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was die Kundin sagt, wird bei der Kundin aufbewahrt, nicht im Plan. Noch ist kein Besuch mit diesem Plan notiert: auf der Beratungskarte beginnen, unter Besuche.</translation>
     </message>
     <message>
         <source>Kept with the client, as the words of the visit on %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bei der Kundin aufbewahrt, als Text zum Besuch vom %1.</translation>
     </message>
     <message>
         <source>no day</source>
-        <translation type="unfinished"></translation>
+        <translation>kein Tag</translation>
     </message>
     <message>
         <source>%1, next visit</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, nächster Besuch</translation>
     </message>
 </context>
 <context>
     <name>combdraft::appointment::OutcomeView</name>
     <message>
         <source>Planned and got, piece by piece</source>
-        <translation type="unfinished"></translation>
+        <translation>Geplant und erreicht, Strähne für Strähne</translation>
     </message>
     <message>
         <source>piece</source>
-        <translation type="unfinished"></translation>
+        <translation>Strähne</translation>
     </message>
     <message>
         <source>planned level</source>
-        <translation type="unfinished"></translation>
+        <translation>geplante Tonhöhe</translation>
     </message>
     <message>
         <source>level that came</source>
-        <translation type="unfinished"></translation>
+        <translation>Tonhöhe, die herauskam</translation>
     </message>
     <message>
         <source>typed span</source>
-        <translation type="unfinished"></translation>
+        <translation>getippte Spanne</translation>
     </message>
     <message>
         <source>What was used on this head</source>
-        <translation type="unfinished"></translation>
+        <translation>Was an diesem Kopf verbraucht wurde</translation>
     </message>
     <message>
         <source>Mixed in all</source>
-        <translation type="unfinished"></translation>
+        <translation>Insgesamt angemischt</translation>
     </message>
     <message>
         <source>g</source>
-        <translation type="unfinished"></translation>
+        <translation>g</translation>
     </message>
     <message>
         <source>All bowls together, weighed</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Schalen zusammen, gewogen</translation>
     </message>
     <message>
         <source>Left in the bowls</source>
-        <translation type="unfinished"></translation>
+        <translation>Rest in den Schalen</translation>
     </message>
     <message>
         <source>What was not put on, weighed</source>
-        <translation type="unfinished"></translation>
+        <translation>Was nicht aufgetragen wurde, gewogen</translation>
     </message>
     <message>
         <source>Pushed back in fact</source>
-        <translation type="unfinished"></translation>
+        <translation>Tatsächlich zurückgeschoben</translation>
     </message>
     <message>
         <source>%</source>
-        <translation type="unfinished"></translation>
+        <translation>%</translation>
     </message>
     <message>
         <source>How much of the taken hair the comb pushed back</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie viel des genommenen Haars der Kamm zurückgeschoben hat</translation>
     </message>
     <message>
         <source>What this head gives</source>
-        <translation type="unfinished"></translation>
+        <translation>Was dieser Kopf ergibt</translation>
     </message>
     <message>
         <source>Take these over into my own factors</source>
-        <translation type="unfinished"></translation>
+        <translation>In meine eigenen Faktoren übernehmen</translation>
     </message>
     <message>
         <source>Nothing is taken over without this tick; it is asked for each head</source>
-        <translation type="unfinished"></translation>
+        <translation>Ohne dieses Häkchen wird nichts übernommen; es wird bei jedem Kopf gefragt</translation>
     </message>
     <message>
         <source>Take them over</source>
-        <translation type="unfinished">Übernehmen</translation>
+        <translation>Übernehmen</translation>
     </message>
     <message>
         <source>This head counts from now on, on this computer only</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Kopf zählt von jetzt an, nur auf diesem Rechner</translation>
     </message>
     <message>
         <source>My own factors</source>
-        <translation type="unfinished"></translation>
+        <translation>Meine eigenen Faktoren</translation>
     </message>
     <message>
         <source>Take the last head away again</source>
-        <translation type="unfinished"></translation>
+        <translation>Den letzten Kopf wieder wegnehmen</translation>
     </message>
     <message>
         <source>The factors are then as before that head was taken over</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Faktoren sind dann wie vor der Übernahme dieses Kopfs</translation>
     </message>
     <message>
         <source>How long product stays on the hair and how far hair lifts are never learned from heads: that is seen, strand by strand.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie lange Produkt auf dem Haar bleibt und wie weit Haar aufhellt, wird nie aus Köpfen gelernt: Das ist zu sehen, Strähne für Strähne.</translation>
     </message>
     <message>
         <source>None yet: the work list goes by the assumptions.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch keine: Die Arbeitsliste geht nach den Annahmen.</translation>
     </message>
     <message>
         <source>The appointment log in this plan cannot be read and is kept as it is. %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Protokoll der Behandlung in diesem Plan ist nicht lesbar und bleibt, wie es ist. %1</translation>
     </message>
     <message>
         <source>No level was tapped yet. Levels are tapped in the log: choose a piece, type the level seen, tap Looked; after the rinse too.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch ist keine Tonhöhe eingetragen. Tonhöhen werden im Protokoll eingetragen: eine Strähne wählen, die gesehene Tonhöhe tippen, „Angesehen“ tippen; auch nach dem Ausspülen.</translation>
     </message>
     <message>
         <source>Levels as last tapped in the log, beside what each piece was to lift to.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tonhöhen, wie zuletzt im Protokoll eingetragen, neben dem, worauf jede Strähne aufhellen sollte.</translation>
     </message>
     <message>
         <source>taken over by a finish; undo shows the plan</source>
-        <translation type="unfinished"></translation>
+        <translation>durch einen Endton übernommen; Rückgängig zeigt den Plan</translation>
     </message>
     <message>
         <source>inside %1 to %2</source>
-        <translation type="unfinished"></translation>
+        <translation>innerhalb %1 bis %2</translation>
     </message>
     <message>
         <source>outside %1 to %2</source>
-        <translation type="unfinished"></translation>
+        <translation>außerhalb %1 bis %2</translation>
     </message>
     <message>
         <source>Speed: the log has fewer than three steps from one placed tap to the next by the same person.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tempo: Das Protokoll hat weniger als drei Schritte von einem Eintrag „aufgetragen“ zum nächsten derselben Person.</translation>
     </message>
     <message>
         <source>Product: no piece was tapped as placed, so that no hair under product is counted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Produkt: Keine Strähne ist als aufgetragen eingetragen, darum ist kein Haar unter Produkt gezählt.</translation>
     </message>
     <message>
         <source>Hair under product, of the pieces that were placed: %1 g by the head&apos;s model.</source>
-        <translation type="unfinished"></translation>
+        <translation>Haar unter Produkt, der aufgetragenen Strähnen: %1 g nach dem Kopfmodell.</translation>
     </message>
     <message>
         <source>Product: %1 g; right would be %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Produkt: %1 g; richtig wäre %2.</translation>
     </message>
     <message>
         <source>This head stands in your factors already.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Kopf steht schon in Ihren Faktoren.</translation>
     </message>
     <message>
         <source>Not taken over: %1 was found; right would be %2. Look at what was typed and tapped.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht übernommen: Gefunden wurde %1; richtig wäre %2. Sehen Sie an, was getippt und eingetragen wurde.</translation>
     </message>
     <message>
         <source>Taken over. The work list can go by your own factors now.</source>
-        <translation type="unfinished"></translation>
+        <translation>Übernommen. Die Arbeitsliste kann jetzt nach Ihren eigenen Faktoren gehen.</translation>
     </message>
     <message>
         <source>The head of %1 counts no more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Kopf vom %1 zählt nicht mehr.</translation>
     </message>
     <message>
         <source>not typed</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht getippt</translation>
     </message>
 </context>
 <context>
     <name>combdraft::appointment::TimelineStrip</name>
     <message>
         <source>Appointment in minutes</source>
-        <translation type="unfinished"></translation>
+        <translation>Behandlung in Minuten</translation>
     </message>
     <message>
         <source>oldest on the hair: %1, %2 min</source>
-        <translation type="unfinished"></translation>
+        <translation>am längsten auf dem Haar: %1, %2 min</translation>
     </message>
     <message>
         <source>nothing is on the hair yet</source>
-        <translation type="unfinished"></translation>
+        <translation>noch ist nichts auf dem Haar</translation>
     </message>
     <message>
         <source>oldest product in use: %1, %2 min</source>
-        <translation type="unfinished"></translation>
+        <translation>ältestes Produkt in Gebrauch: %1, %2 min</translation>
     </message>
     <message>
         <source>no bowl is in use</source>
-        <translation type="unfinished"></translation>
+        <translation>keine Schale ist in Gebrauch</translation>
     </message>
     <message>
         <source>At %1 min: %2; %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bei %1 min: %2; %3.</translation>
     </message>
 </context>
 <context>
     <name>combdraft::appointment::WorkListView</name>
     <message>
         <source>Above: filled mixes, hatched places (each formula with its hatch of the sheet), white backcombs, dashed looks or is in reserve. Below: the bowls.</source>
-        <translation type="unfinished"></translation>
+        <translation>Oben: Gefüllt wird angemischt, schraffiert aufgetragen (jede Rezeptur mit ihrer Schraffur vom Kopfblatt), weiß toupiert, gestrichelt angesehen oder Reserve. Unten: die Schalen.</translation>
     </message>
     <message>
         <source>Steps of the appointment</source>
-        <translation type="unfinished"></translation>
+        <translation>Schritte der Behandlung</translation>
     </message>
     <message>
         <source>from, min</source>
-        <translation type="unfinished"></translation>
+        <translation>ab, min</translation>
     </message>
     <message>
         <source>hands</source>
-        <translation type="unfinished"></translation>
+        <translation>Hände</translation>
     </message>
     <message>
         <source>what</source>
-        <translation type="unfinished"></translation>
+        <translation>was</translation>
     </message>
     <message>
         <source>foil</source>
-        <translation type="unfinished">Folie</translation>
+        <translation>Folie</translation>
     </message>
     <message>
         <source>Order</source>
-        <translation type="unfinished"></translation>
+        <translation>Reihenfolge</translation>
     </message>
     <message>
         <source>As numbered</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie nummeriert</translation>
     </message>
     <message>
         <source>The order of the numbers on the sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Reihenfolge der Nummern auf dem Kopfblatt</translation>
     </message>
     <message>
         <source>By rule</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach Regel</translation>
     </message>
     <message>
         <source>Slow hair first, fine hair at the front hairline last</source>
-        <translation type="unfinished"></translation>
+        <translation>Langsames Haar zuerst, feines Haar an der vorderen Haarlinie zuletzt</translation>
     </message>
     <message>
         <source>Number the pieces so</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Strähnen so nummerieren</translation>
     </message>
     <message>
         <source>Gives the pieces this order on the sheet; one undo takes it back</source>
-        <translation type="unfinished"></translation>
+        <translation>Gibt den Strähnen auf dem Kopfblatt diese Reihenfolge; einmal Rückgängig nimmt es zurück</translation>
     </message>
     <message>
         <source>Hands</source>
-        <translation type="unfinished"></translation>
+        <translation>Hände</translation>
     </message>
     <message>
         <source>One pair of hands</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Paar Hände</translation>
     </message>
     <message>
         <source>Two</source>
-        <translation type="unfinished">Zwei</translation>
+        <translation>Zwei</translation>
     </message>
     <message>
         <source>Two people place at the same time</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwei Personen tragen gleichzeitig auf</translation>
     </message>
     <message>
         <source>Your foil widths, mm</source>
-        <translation type="unfinished"></translation>
+        <translation>Ihre Folienbreiten, mm</translation>
     </message>
     <message>
         <source>none typed: counted only</source>
-        <translation type="unfinished"></translation>
+        <translation>keine getippt: nur gezählt</translation>
     </message>
     <message>
         <source>With commas; each piece gets the narrowest that is wide enough</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit Kommas; jede Strähne bekommt die schmalste, die breit genug ist</translation>
     </message>
     <message>
         <source>Widths of %1 to %2 mm with commas between.</source>
-        <translation type="unfinished"></translation>
+        <translation>Breiten von %1 bis %2 mm mit Kommas dazwischen.</translation>
     </message>
     <message>
         <source>Look every</source>
-        <translation type="unfinished"></translation>
+        <translation>Ansehen alle</translation>
     </message>
     <message>
         <source>min</source>
-        <translation type="unfinished"></translation>
+        <translation>min</translation>
     </message>
     <message>
         <source>when the last is in</source>
-        <translation type="unfinished"></translation>
+        <translation>wenn die letzte eingelegt ist</translation>
     </message>
     <message>
         <source>A round of looking while placing goes on, as you work</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Runde Ansehen, während das Auftragen weitergeht, wie Sie arbeiten</translation>
     </message>
     <message>
         <source>Speeds and amounts that you took over from your own heads; what is typed under Assumptions of this plan still comes first</source>
-        <translation type="unfinished"></translation>
+        <translation>Tempo und Mengen, die Sie von Ihren eigenen Köpfen übernommen haben; was unter Annahmen dieses Plans getippt ist, geht weiter vor</translation>
     </message>
     <message>
         <source>Bowls</source>
-        <translation type="unfinished"></translation>
+        <translation>Schalen</translation>
     </message>
     <message>
         <source>Foils and hair</source>
-        <translation type="unfinished"></translation>
+        <translation>Folien und Haar</translation>
     </message>
     <message>
         <source>Needs a look</source>
-        <translation type="unfinished">Bitte ansehen</translation>
+        <translation>Bitte ansehen</translation>
     </message>
     <message>
         <source>Would save time, and changes the look: see it first</source>
-        <translation type="unfinished"></translation>
+        <translation>Würde Zeit sparen und ändert den Look: vorher ansehen</translation>
     </message>
     <message>
         <source>By my own factors (no head yet)</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach meinen eigenen Faktoren (noch kein Kopf)</translation>
     </message>
     <message>
         <source>By my own factors (1 head)</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach meinen eigenen Faktoren (1 Kopf)</translation>
     </message>
     <message>
         <source>By my own factors (%1 heads)</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach meinen eigenen Faktoren (%1 Köpfe)</translation>
     </message>
     <message>
         <source>%1 %2</source>
-        <translation type="unfinished">%1 %2</translation>
+        <translation>%1 %2</translation>
     </message>
     <message>
         <source>%1 min of work</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 min Arbeit</translation>
     </message>
     <message>
         <source>%1 g mixed</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 g angemischt</translation>
     </message>
     <message>
         <source>%1 min of work and %2 g mixed</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 min Arbeit und %2 g angemischt</translation>
     </message>
     <message>
         <source>At your own rates: %1 for %2. The time on the hair and the reserve are not in it; what you ask for is yours to say.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach Ihren eigenen Sätzen: %1 für %2. Die Zeit auf dem Haar und die Reserve sind nicht darin; was Sie verlangen, bestimmen Sie.</translation>
     </message>
     <message>
         <source>No piece is lightened or deepened yet. Draw pieces on the sheet; their order, foils and bowls then stand here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch wird keine Strähne aufgehellt oder abgedunkelt. Strähnen auf dem Kopfblatt zeichnen; dann stehen hier ihre Reihenfolge, Folien und Schalen.</translation>
     </message>
     <message>
         <source>The head&apos;s measures do not fit together; look at the head card.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Maße des Kopfs passen nicht zusammen; sehen Sie auf die Kopfkarte.</translation>
     </message>
     <message>
         <source>%1 pieces; the last is in after %2 min, work in all %3 min and %4 min in reserve, by your own speeds. How long the product stays on the hair is not in it: that is seen, not planned.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Strähnen; die letzte ist nach %2 min eingelegt, Arbeit insgesamt %3 min und %4 min Reserve, in Ihrem eigenen Tempo. Wie lange das Produkt auf dem Haar bleibt, ist nicht darin: Das ist zu sehen, nicht zu planen.</translation>
     </message>
     <message>
         <source>%1, at %2 min, %3 pieces: %4</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, bei %2 min, %3 Strähnen: %4</translation>
     </message>
     <message>
         <source>Grams by your own factor: weigh what is left, and the next head is nearer.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gramm nach Ihrem eigenen Faktor: Wiegen Sie den Rest, und der nächste Kopf liegt näher.</translation>
     </message>
     <message>
         <source>%1 foils of %2 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Folien von %2 mm</translation>
     </message>
     <message>
         <source>%1 foils</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Folien</translation>
     </message>
     <message>
         <source>%1 foils that no width of yours is wide enough for</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Folien, für die keine Ihrer Breiten breit genug ist</translation>
     </message>
     <message>
         <source>%1 films</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Klarsichtfolien</translation>
     </message>
     <message>
         <source>%1 pieces in open air</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Strähnen offen an der Luft</translation>
     </message>
     <message>
         <source>%1 hairs, %2 g of hair taken</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Haare, %2 g Haar genommen</translation>
     </message>
     <message>
         <source>Nothing was found, which is no promise.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es wurde nichts gefunden; das ist kein Versprechen.</translation>
     </message>
     <message>
         <source>nothing of half a minute or more</source>
-        <translation type="unfinished"></translation>
+        <translation>nichts von einer halben Minute oder mehr</translation>
     </message>
     <message>
         <source>Number the pieces by pace of hair</source>
-        <translation type="unfinished"></translation>
+        <translation>Strähnen nach dem Tempo des Haars nummerieren</translation>
+    </message>
+    <message>
+        <source>On paper…</source>
+        <translation>Auf Papier…</translation>
+    </message>
+    <message>
+        <source>The list as pages, to print or to save</source>
+        <translation>Die Liste als Seiten, zum Drucken oder Sichern</translation>
     </message>
 </context>
 <context>
@@ -6379,517 +6479,517 @@
     <name>combdraft::cards::ConfirmRow</name>
     <message>
         <source>Keep it</source>
-        <translation type="unfinished">Behalten</translation>
+        <translation>Behalten</translation>
     </message>
 </context>
 <context>
     <name>combdraft::cards::ConsultationCard</name>
     <message>
         <source>Consultation</source>
-        <translation type="unfinished"></translation>
+        <translation>Beratung</translation>
     </message>
     <message>
         <source>Page of the consultation</source>
-        <translation type="unfinished"></translation>
+        <translation>Seite der Beratung</translation>
     </message>
     <message>
         <source>Wishes</source>
-        <translation type="unfinished"></translation>
+        <translation>Wünsche</translation>
     </message>
     <message>
         <source>What the client wants, photos, how it is worn, what it costs</source>
-        <translation type="unfinished"></translation>
+        <translation>Was die Kundin möchte, Fotos, wie es getragen wird, was es kostet</translation>
     </message>
     <message>
         <source>Questions</source>
-        <translation type="unfinished"></translation>
+        <translation>Fragen</translation>
     </message>
     <message>
         <source>Consent, age, past reactions, scalp, history, tests</source>
-        <translation type="unfinished"></translation>
+        <translation>Einverständnis, Alter, frühere Reaktionen, Kopfhaut, Vorgeschichte, Tests</translation>
     </message>
     <message>
         <source>Visits</source>
-        <translation type="unfinished"></translation>
+        <translation>Besuche</translation>
     </message>
     <message>
         <source>When the client was here with which plan; notes</source>
-        <translation type="unfinished"></translation>
+        <translation>Wann die Kundin mit welchem Plan da war; Notizen</translation>
     </message>
     <message>
         <source>Client</source>
-        <translation type="unfinished"></translation>
+        <translation>Kundin</translation>
     </message>
     <message>
         <source>Name or mark, where it is kept, hand over, delete</source>
-        <translation type="unfinished"></translation>
+        <translation>Name oder Zeichen, wo es aufbewahrt wird, aushändigen, löschen</translation>
     </message>
 </context>
 <context>
     <name>combdraft::cards::ConsultationClient</name>
     <message>
         <source>visits: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Besuche: %1</translation>
     </message>
     <message>
         <source>without a name, last %1, %2</source>
-        <translation type="unfinished"></translation>
+        <translation>ohne Namen, zuletzt %1, %2</translation>
     </message>
     <message>
         <source>%1, last %2, %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, zuletzt %2, %3</translation>
     </message>
     <message>
         <source>Client</source>
-        <translation type="unfinished"></translation>
+        <translation>Kundin</translation>
     </message>
     <message>
         <source>First name or mark</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorname oder Zeichen</translation>
     </message>
     <message>
         <source>not typed</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht getippt</translation>
     </message>
     <message>
         <source>Only if you need it: a mark of your own does too</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur wenn Sie es brauchen: Ein eigenes Zeichen tut es auch</translation>
     </message>
     <message>
         <source>Contact</source>
-        <translation type="unfinished"></translation>
+        <translation>Kontakt</translation>
     </message>
     <message>
         <source>only if you need it</source>
-        <translation type="unfinished"></translation>
+        <translation>nur wenn Sie es brauchen</translation>
     </message>
     <message>
         <source>Where it is kept</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo es aufbewahrt wird</translation>
     </message>
     <message>
         <source>On this computer, in a folder that only your login can open, apart from the plan. The plan holds a random number and nothing about the client. It is not encrypted unless your disk is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf diesem Rechner, in einem Ordner, den nur Ihre Anmeldung öffnen kann, getrennt vom Plan. Der Plan enthält eine Zufallszahl und nichts über die Kundin. Verschlüsselt ist es nur, wenn Ihr Speichermedium es ist.</translation>
     </message>
     <message>
         <source>Hand over, delete</source>
-        <translation type="unfinished"></translation>
+        <translation>Aushändigen, löschen</translation>
     </message>
     <message>
         <source>Hand over what is kept…</source>
-        <translation type="unfinished"></translation>
+        <translation>Aushändigen, was aufbewahrt wird…</translation>
     </message>
     <message>
         <source>A folder that the client can read: text, JSON and photos, with the day of consent</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Ordner, den die Kundin lesen kann: Text, JSON und Fotos, mit dem Tag des Einverständnisses</translation>
     </message>
     <message>
         <source>All that is kept of this client goes for good: answers, photos, notes, visits; of the plans of this client also what the program keeps beside them: unsaved work, versions before the last save. Copies that you made elsewhere stay.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles, was von dieser Kundin aufbewahrt wird, verschwindet endgültig: Antworten, Fotos, Notizen, Besuche; von den Plänen dieser Kundin auch, was das Programm daneben aufbewahrt: nicht gespeicherte Arbeit, Stände vor dem letzten Speichern. Kopien, die Sie anderswo gemacht haben, bleiben.</translation>
     </message>
     <message>
         <source>Delete this client</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Kundin löschen</translation>
     </message>
     <message>
         <source>The plan files stay.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Plandateien bleiben.</translation>
     </message>
     <message>
         <source>Delete for good</source>
-        <translation type="unfinished"></translation>
+        <translation>Endgültig löschen</translation>
     </message>
     <message>
         <source>Delete this client and the plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Kundin und den Plan löschen</translation>
     </message>
     <message>
         <source>The plan that is open goes too.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der geöffnete Plan verschwindet auch.</translation>
     </message>
     <message>
         <source>Delete both for good</source>
-        <translation type="unfinished"></translation>
+        <translation>Beide endgültig löschen</translation>
     </message>
     <message>
         <source>Here before?</source>
-        <translation type="unfinished"></translation>
+        <translation>Schon einmal hier?</translation>
     </message>
     <message>
         <source>Was this client here with another plan, the visits belong together.</source>
-        <translation type="unfinished"></translation>
+        <translation>War diese Kundin mit einem anderen Plan hier, gehören die Besuche zusammen.</translation>
     </message>
     <message>
         <source>Show the clients to choose from</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Kundinnen zur Auswahl zeigen</translation>
     </message>
     <message>
         <source>Shows names: turn the screen away from others first</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeigt Namen: zuerst den Bildschirm von anderen wegdrehen</translation>
     </message>
     <message>
         <source>No other client is kept here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier wird keine andere Kundin aufbewahrt.</translation>
     </message>
     <message>
         <source>Clients</source>
-        <translation type="unfinished"></translation>
+        <translation>Kundinnen</translation>
     </message>
     <message>
         <source>It is this client</source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist diese Kundin</translation>
     </message>
     <message>
         <source>Nothing is kept of this client yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von dieser Kundin wird noch nichts aufbewahrt.</translation>
     </message>
     <message>
         <source>Begun on %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Begonnen am %1.</translation>
     </message>
 </context>
 <context>
     <name>combdraft::cards::ConsultationPage</name>
     <message>
         <source>YYYY-MM-DD</source>
-        <translation type="unfinished">JJJJ-MM-TT</translation>
+        <translation>JJJJ-MM-TT</translation>
     </message>
 </context>
 <context>
     <name>combdraft::cards::ConsultationQuestions</name>
     <message>
         <source>Consent</source>
-        <translation type="unfinished"></translation>
+        <translation>Einverständnis</translation>
     </message>
     <message>
         <source>Health answers, tests and photos are kept only when the client agrees. Say what for, and where they are kept; the client can see them, have a copy and take consent back at any time.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gesundheitsangaben, Tests und Fotos werden nur aufbewahrt, wenn die Kundin einverstanden ist. Sagen Sie, wofür und wo sie aufbewahrt werden; die Kundin kann sie ansehen, eine Kopie bekommen und das Einverständnis jederzeit zurücknehmen.</translation>
     </message>
     <message>
         <source>Kept for</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufbewahrt für</translation>
     </message>
     <message>
         <source>type the purpose</source>
-        <translation type="unfinished"></translation>
+        <translation>den Zweck tippen</translation>
     </message>
     <message>
         <source>What you told the client it is kept for</source>
-        <translation type="unfinished"></translation>
+        <translation>Was Sie der Kundin gesagt haben, wofür es aufbewahrt wird</translation>
     </message>
     <message>
         <source>Agreed on</source>
-        <translation type="unfinished"></translation>
+        <translation>Einverstanden am</translation>
     </message>
     <message>
         <source>YYYY-MM-DD</source>
-        <translation type="unfinished">JJJJ-MM-TT</translation>
+        <translation>JJJJ-MM-TT</translation>
     </message>
     <message>
         <source>The day the client agreed; empty takes today</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Tag, an dem die Kundin einverstanden war; leer nimmt heute</translation>
     </message>
     <message>
         <source>The client agrees</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Kundin ist einverstanden</translation>
     </message>
     <message>
         <source>Consent was taken back</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Einverständnis wurde zurückgenommen</translation>
     </message>
     <message>
         <source>Health answers, tests and photos are taken off the disk and cannot be brought back. Wishes, history, notes and visits stay.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gesundheitsangaben, Tests und Fotos werden vom Speichermedium genommen und sind nicht zurückzuholen. Wünsche, Vorgeschichte, Notizen und Besuche bleiben.</translation>
     </message>
     <message>
         <source>Take them away</source>
-        <translation type="unfinished"></translation>
+        <translation>Wegnehmen</translation>
     </message>
     <message>
         <source>Type what it is kept for, as you told the client.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tippen, wofür es aufbewahrt wird, wie Sie es der Kundin gesagt haben.</translation>
     </message>
     <message>
         <source>Not asked</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht gefragt</translation>
     </message>
     <message>
         <source>No</source>
-        <translation type="unfinished">Nein</translation>
+        <translation>Nein</translation>
     </message>
     <message>
         <source>Yes</source>
-        <translation type="unfinished">Ja</translation>
+        <translation>Ja</translation>
     </message>
     <message>
         <source>Of the age that label, local rules and insurer ask for</source>
-        <translation type="unfinished"></translation>
+        <translation>In dem Alter, das Etikett, örtliche Vorschriften und Versicherung verlangen</translation>
     </message>
     <message>
         <source>Has reacted before, also to a black tattoo</source>
-        <translation type="unfinished"></translation>
+        <translation>Hat schon einmal reagiert, auch auf eine schwarze Tätowierung</translation>
     </message>
     <message>
         <source>To what, and how</source>
-        <translation type="unfinished"></translation>
+        <translation>Worauf und wie</translation>
     </message>
     <message>
         <source>in the client&apos;s words</source>
-        <translation type="unfinished"></translation>
+        <translation>in den Worten der Kundin</translation>
     </message>
     <message>
         <source>Scalp</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopfhaut</translation>
     </message>
     <message>
         <source>Not looked at</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht angesehen</translation>
     </message>
     <message>
         <source>Nothing found</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts gefunden</translation>
     </message>
     <message>
         <source>Something</source>
-        <translation type="unfinished"></translation>
+        <translation>Etwas</translation>
     </message>
     <message>
         <source>What was seen, and where</source>
-        <translation type="unfinished"></translation>
+        <translation>Was zu sehen war und wo</translation>
     </message>
     <message>
         <source>what you see, without naming it</source>
-        <translation type="unfinished"></translation>
+        <translation>was Sie sehen, ohne es zu benennen</translation>
     </message>
     <message>
         <source>Asked on</source>
-        <translation type="unfinished"></translation>
+        <translation>Gefragt am</translation>
     </message>
     <message>
         <source>The day of these answers; they change</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Tag dieser Antworten; sie ändern sich</translation>
     </message>
     <message>
         <source>What the hair has been through</source>
-        <translation type="unfinished"></translation>
+        <translation>Was das Haar hinter sich hat</translation>
     </message>
     <message>
         <source>Dye</source>
-        <translation type="unfinished"></translation>
+        <translation>Farbe</translation>
     </message>
     <message>
         <source>Henna</source>
-        <translation type="unfinished"></translation>
+        <translation>Henna</translation>
     </message>
     <message>
         <source>Metallic colour</source>
-        <translation type="unfinished"></translation>
+        <translation>Metallhaltige Farbe</translation>
     </message>
     <message>
         <source>Box colour</source>
-        <translation type="unfinished"></translation>
+        <translation>Farbe aus der Packung</translation>
     </message>
     <message>
         <source>Last lightening</source>
-        <translation type="unfinished"></translation>
+        <translation>Letzte Aufhellung</translation>
     </message>
     <message>
         <source>not asked</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht gefragt</translation>
     </message>
     <message>
         <source>When, and where on the head</source>
-        <translation type="unfinished"></translation>
+        <translation>Wann und wo am Kopf</translation>
     </message>
     <message>
         <source>What else</source>
-        <translation type="unfinished"></translation>
+        <translation>Was sonst</translation>
     </message>
     <message>
         <source>relaxer, perm, sea and pool, care at home</source>
-        <translation type="unfinished"></translation>
+        <translation>Glättung, Dauerwelle, Meer und Schwimmbad, Pflege zu Hause</translation>
     </message>
     <message>
         <source>Agreed on %1, kept for: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Einverstanden am %1, aufbewahrt für: %2</translation>
     </message>
 </context>
 <context>
     <name>combdraft::cards::ConsultationVisits</name>
     <message>
         <source>Visits</source>
-        <translation type="unfinished"></translation>
+        <translation>Besuche</translation>
     </message>
     <message>
         <source>None yet. A visit keeps the day and which plan it was, so that the next plan of this client finds all of this again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch keine. Ein Besuch hält den Tag fest und welcher Plan es war, damit der nächste Plan dieser Kundin all das wiederfindet.</translation>
     </message>
     <message>
         <source>Add a visit with this plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Besuch mit diesem Plan hinzufügen</translation>
     </message>
     <message>
         <source>Writes down today and the plan that is open; the day can be changed</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiert heute und den geöffneten Plan; der Tag lässt sich ändern</translation>
     </message>
     <message>
         <source>Day</source>
-        <translation type="unfinished"></translation>
+        <translation>Tag</translation>
     </message>
     <message>
         <source>YYYY-MM-DD</source>
-        <translation type="unfinished">JJJJ-MM-TT</translation>
+        <translation>JJJJ-MM-TT</translation>
     </message>
     <message>
         <source>The day of this visit</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Tag dieses Besuchs</translation>
     </message>
     <message>
         <source>About this visit</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu diesem Besuch</translation>
     </message>
     <message>
         <source>how it went, what the client said, what to change</source>
-        <translation type="unfinished"></translation>
+        <translation>wie es ging, was die Kundin sagte, was zu ändern ist</translation>
     </message>
     <message>
         <source>Remove this visit</source>
-        <translation type="unfinished"></translation>
+        <translation>Diesen Besuch entfernen</translation>
     </message>
     <message>
         <source>The visit and its words are gone then; its plan stays.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Besuch und sein Text sind dann weg; sein Plan bleibt.</translation>
     </message>
     <message>
         <source>Remove it for good</source>
-        <translation type="unfinished"></translation>
+        <translation>Endgültig entfernen</translation>
     </message>
     <message>
         <source>Notes</source>
-        <translation type="unfinished"></translation>
+        <translation>Notizen</translation>
     </message>
     <message>
         <source>about this client</source>
-        <translation type="unfinished"></translation>
+        <translation>zu dieser Kundin</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished">%1: %2</translation>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>no day</source>
-        <translation type="unfinished"></translation>
+        <translation>kein Tag</translation>
     </message>
     <message>
         <source>With the plan that is open.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit dem geöffneten Plan.</translation>
     </message>
     <message>
         <source>With the plan “%1”, number %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit dem Plan „%1“, Nummer %2.</translation>
     </message>
 </context>
 <context>
     <name>combdraft::cards::ConsultationWishes</name>
     <message>
         <source>Wanted</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewünscht</translation>
     </message>
     <message>
         <source>in the client&apos;s own words</source>
-        <translation type="unfinished"></translation>
+        <translation>in den eigenen Worten der Kundin</translation>
     </message>
     <message>
         <source>Not wanted</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht gewünscht</translation>
     </message>
     <message>
         <source>what it must not look like</source>
-        <translation type="unfinished"></translation>
+        <translation>wonach es nicht aussehen darf</translation>
     </message>
     <message>
         <source>How it is lived with</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie damit gelebt wird</translation>
     </message>
     <message>
         <source>How it is worn and parted</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie es getragen und gescheitelt wird</translation>
     </message>
     <message>
         <source>down, tied, parted where, in the wind</source>
-        <translation type="unfinished"></translation>
+        <translation>offen, gebunden, wo gescheitelt, im Wind</translation>
     </message>
     <message>
         <source>Upkeep accepted</source>
-        <translation type="unfinished"></translation>
+        <translation>Angenommener Pflegeaufwand</translation>
     </message>
     <message>
         <source>not asked</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht gefragt</translation>
     </message>
     <message>
         <source>How often the client will come back, and what care happens at home</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie oft die Kundin wiederkommt und welche Pflege zu Hause geschieht</translation>
     </message>
     <message>
         <source>Budget</source>
-        <translation type="unfinished"></translation>
+        <translation>Budget</translation>
     </message>
     <message>
         <source>In the client&apos;s words or numbers</source>
-        <translation type="unfinished"></translation>
+        <translation>In Worten oder Zahlen der Kundin</translation>
     </message>
     <message>
         <source>Number of visits</source>
-        <translation type="unfinished"></translation>
+        <translation>Zahl der Besuche</translation>
     </message>
     <message>
         <source>not agreed</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht vereinbart</translation>
     </message>
     <message>
         <source>A plan may be one of several visits</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Plan kann einer von mehreren Besuchen sein</translation>
     </message>
     <message>
         <source>Each choice costs</source>
-        <translation type="unfinished"></translation>
+        <translation>Jede Variante kostet</translation>
     </message>
     <message>
         <source>Typed by you: the program works out none of it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von Ihnen getippt: Das Programm berechnet nichts davon.</translation>
     </message>
     <message>
         <source>Choice %1</source>
-        <translation type="unfinished">Variante %1</translation>
+        <translation>Variante %1</translation>
     </message>
     <message>
         <source>%1: minutes</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Minuten</translation>
     </message>
     <message>
         <source>not typed</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht getippt</translation>
     </message>
     <message>
         <source>How long it takes, by your own reckoning</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie lange es dauert, nach Ihrer eigenen Rechnung</translation>
     </message>
     <message>
         <source>%1: price</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Preis</translation>
     </message>
     <message>
         <source>In your own words or numbers</source>
-        <translation type="unfinished"></translation>
+        <translation>In Ihren eigenen Worten oder Zahlen</translation>
     </message>
     <message>
         <source>%1: visits</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Besuche</translation>
     </message>
     <message>
         <source>In how many visits it is reached</source>
-        <translation type="unfinished"></translation>
+        <translation>In wie vielen Besuchen es erreicht wird</translation>
     </message>
 </context>
 <context>
@@ -7064,59 +7164,59 @@
     </message>
     <message>
         <source>More about it</source>
-        <translation type="unfinished"></translation>
+        <translation>Mehr dazu</translation>
     </message>
     <message>
         <source>what else belongs to it</source>
-        <translation type="unfinished"></translation>
+        <translation>was sonst dazugehört</translation>
     </message>
     <message>
         <source>min</source>
-        <translation type="unfinished"></translation>
+        <translation>min</translation>
     </message>
     <message>
         <source>type it from the leaflet</source>
-        <translation type="unfinished"></translation>
+        <translation>aus der Packungsbeilage eintippen</translation>
     </message>
     <message>
         <source>Above 0, or empty when the leaflet does not say.</source>
-        <translation type="unfinished"></translation>
+        <translation>Über 0, oder leer, wenn die Packungsbeilage nichts sagt.</translation>
     </message>
     <message>
         <source>A bowl may be used for</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Schale darf verwendet werden</translation>
     </message>
     <message>
         <source>Counted from the beginning of mixing; without it no bowl is planned anew</source>
-        <translation type="unfinished"></translation>
+        <translation>Gezählt ab Beginn des Anmischens; ohne sie wird keine Schale neu eingeplant</translation>
     </message>
     <message>
         <source>working life</source>
-        <translation type="unfinished"></translation>
+        <translation>Verarbeitungszeit</translation>
     </message>
     <message>
         <source>Longest time on the hair</source>
-        <translation type="unfinished"></translation>
+        <translation>Längste Zeit auf dem Haar</translation>
     </message>
     <message>
         <source>The maker&apos;s limit; without it the appointment has no timer</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Grenze des Herstellers; ohne sie hat die Behandlung keine Zeituhr</translation>
     </message>
     <message>
         <source>longest time</source>
-        <translation type="unfinished"></translation>
+        <translation>längste Einwirkzeit</translation>
     </message>
     <message>
         <source>Directions</source>
-        <translation type="unfinished"></translation>
+        <translation>Anleitung</translation>
     </message>
     <message>
         <source>as the leaflet says, in its words</source>
-        <translation type="unfinished"></translation>
+        <translation>wie die Packungsbeilage es sagt, in ihren Worten</translation>
     </message>
     <message>
         <source>directions</source>
-        <translation type="unfinished"></translation>
+        <translation>Anleitung</translation>
     </message>
 </context>
 <context>
@@ -7688,214 +7788,214 @@
     <name>combdraft::cards::MixRows</name>
     <message>
         <source>Products, parts by weight</source>
-        <translation type="unfinished"></translation>
+        <translation>Produkte, Gewichtsteile</translation>
     </message>
     <message>
         <source>Developer, strength, parts by weight</source>
-        <translation type="unfinished"></translation>
+        <translation>Entwickler, Stärke, Gewichtsteile</translation>
     </message>
     <message>
         <source>Additives, parts by weight</source>
-        <translation type="unfinished"></translation>
+        <translation>Zusätze, Gewichtsteile</translation>
     </message>
     <message>
         <source>Add product</source>
-        <translation type="unfinished"></translation>
+        <translation>Produkt hinzufügen</translation>
     </message>
     <message>
         <source>Add developer</source>
-        <translation type="unfinished"></translation>
+        <translation>Entwickler hinzufügen</translation>
     </message>
     <message>
         <source>Add additive</source>
-        <translation type="unfinished"></translation>
+        <translation>Zusatz hinzufügen</translation>
     </message>
     <message>
         <source>One more row, empty until you type what the leaflet says</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine weitere Zeile, leer, bis Sie tippen, was die Packungsbeilage sagt</translation>
     </message>
     <message>
         <source>products</source>
-        <translation type="unfinished"></translation>
+        <translation>Produkte</translation>
     </message>
     <message>
         <source>developers</source>
-        <translation type="unfinished"></translation>
+        <translation>Entwickler</translation>
     </message>
     <message>
         <source>additives</source>
-        <translation type="unfinished"></translation>
+        <translation>Zusätze</translation>
     </message>
     <message>
         <source>product %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Produkt %1</translation>
     </message>
     <message>
         <source>developer %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Entwickler %1</translation>
     </message>
     <message>
         <source>additive %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Zusatz %1</translation>
     </message>
     <message>
         <source>what it is</source>
-        <translation type="unfinished"></translation>
+        <translation>was es ist</translation>
     </message>
     <message>
         <source>Name of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Name von %1</translation>
     </message>
     <message>
         <source>name of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Name von %1</translation>
     </message>
     <message>
         <source>type it</source>
-        <translation type="unfinished"></translation>
+        <translation>eintippen</translation>
     </message>
     <message>
         <source>Strength of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Stärke von %1</translation>
     </message>
     <message>
         <source>Hydrogen peroxide, as its label says</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasserstoffperoxid, wie das Etikett es sagt</translation>
     </message>
     <message>
         <source>strength of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Stärke von %1</translation>
     </message>
     <message>
         <source>Unit of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheit von %1</translation>
     </message>
     <message>
         <source>%</source>
-        <translation type="unfinished"></translation>
+        <translation>%</translation>
     </message>
     <message>
         <source>vol</source>
-        <translation type="unfinished"></translation>
+        <translation>Vol.</translation>
     </message>
     <message>
         <source>unit of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheit von %1</translation>
     </message>
     <message>
         <source>Parts of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Teile von %1</translation>
     </message>
     <message>
         <source>Parts by weight, as the leaflet says; a bowl is split into grams when all are typed</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewichtsteile, wie die Packungsbeilage sie nennt; eine Schale wird in Gramm geteilt, wenn alle getippt sind</translation>
     </message>
     <message>
         <source>parts of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Teile von %1</translation>
     </message>
     <message>
         <source>parts</source>
-        <translation type="unfinished"></translation>
+        <translation>Teile</translation>
     </message>
     <message>
         <source>Remove %1</source>
-        <translation type="unfinished">%1 entfernen</translation>
+        <translation>%1 entfernen</translation>
     </message>
     <message>
         <source>Take %1 out of the mixture</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 aus der Mischung nehmen</translation>
     </message>
     <message>
         <source>Type strength and parts of each developer to see what they come to.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tippen Sie Stärke und Teile jedes Entwicklers, um zu sehen, was zusammenkommt.</translation>
     </message>
     <message>
         <source>Mixed by these parts: %1 %, %2 volumes exactly.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach diesen Teilen gemischt: %1 %, genau %2 Volumen.</translation>
     </message>
 </context>
 <context>
     <name>combdraft::cards::PhotoStrip</name>
     <message>
         <source>Wanted</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewünscht</translation>
     </message>
     <message>
         <source>Not wanted</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht gewünscht</translation>
     </message>
     <message>
         <source>Today</source>
-        <translation type="unfinished">Heute</translation>
+        <translation>Heute</translation>
     </message>
     <message>
         <source>Result</source>
-        <translation type="unfinished"></translation>
+        <translation>Ergebnis</translation>
     </message>
     <message>
         <source>Photos</source>
-        <translation type="unfinished"></translation>
+        <translation>Fotos</translation>
     </message>
     <message>
         <source>Photos are kept once the client has agreed to it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Fotos werden aufbewahrt, sobald die Kundin einverstanden ist.</translation>
     </message>
     <message>
         <source>Ask for consent</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach dem Einverständnis fragen</translation>
     </message>
     <message>
         <source>Turns to the page of questions, where consent is written down</source>
-        <translation type="unfinished"></translation>
+        <translation>Geht zur Seite der Fragen, wo das Einverständnis notiert wird</translation>
     </message>
     <message>
         <source>None yet. Add what the client likes and does not like; a copy goes into the client&apos;s folder.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch keine. Hinzufügen, was der Kundin gefällt und nicht gefällt; eine Kopie kommt in den Ordner der Kundin.</translation>
     </message>
     <message>
         <source>Add photos…</source>
-        <translation type="unfinished"></translation>
+        <translation>Fotos hinzufügen…</translation>
     </message>
     <message>
         <source>JPEG, PNG or WebP; turned upright, and without what the camera wrote into them</source>
-        <translation type="unfinished"></translation>
+        <translation>JPEG, PNG oder WebP; aufrecht gedreht und ohne das, was die Kamera hineingeschrieben hat</translation>
     </message>
     <message>
         <source>What the photo shows</source>
-        <translation type="unfinished"></translation>
+        <translation>Was das Foto zeigt</translation>
     </message>
     <message>
         <source>Words</source>
-        <translation type="unfinished"></translation>
+        <translation>Text</translation>
     </message>
     <message>
         <source>what about it</source>
-        <translation type="unfinished"></translation>
+        <translation>was damit ist</translation>
     </message>
     <message>
         <source>What the client says about this photo</source>
-        <translation type="unfinished"></translation>
+        <translation>Was die Kundin zu diesem Foto sagt</translation>
     </message>
     <message>
         <source>Remove this photo</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieses Foto entfernen</translation>
     </message>
     <message>
         <source>It is taken off the disk and cannot be brought back. The file it was copied from stays.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es wird vom Speichermedium genommen und ist nicht zurückzuholen. Die Datei, von der es kopiert wurde, bleibt.</translation>
     </message>
     <message>
         <source>Remove it for good</source>
-        <translation type="unfinished"></translation>
+        <translation>Endgültig entfernen</translation>
     </message>
     <message>
         <source>Photo %1 of %2, %3</source>
-        <translation type="unfinished"></translation>
+        <translation>Foto %1 von %2, %3</translation>
     </message>
     <message>
         <source>This photo cannot be read any more: its file is missing or damaged.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieses Foto ist nicht mehr lesbar: Seine Datei fehlt oder ist beschädigt.</translation>
     </message>
 </context>
 <context>
@@ -8968,71 +9068,71 @@
     <name>combdraft::cards::TestList</name>
     <message>
         <source>Tests</source>
-        <translation type="unfinished"></translation>
+        <translation>Tests</translation>
     </message>
     <message>
         <source>None written down. Add one before it is made, or with its date and result.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine notiert. Einen hinzufügen, bevor er gemacht wird, oder mit Datum und Ergebnis.</translation>
     </message>
     <message>
         <source>Kind of test</source>
-        <translation type="unfinished"></translation>
+        <translation>Art des Tests</translation>
     </message>
     <message>
         <source>Add test</source>
-        <translation type="unfinished"></translation>
+        <translation>Test hinzufügen</translation>
     </message>
     <message>
         <source>Tested on</source>
-        <translation type="unfinished"></translation>
+        <translation>Getestet am</translation>
     </message>
     <message>
         <source>YYYY-MM-DD</source>
-        <translation type="unfinished">JJJJ-MM-TT</translation>
+        <translation>JJJJ-MM-TT</translation>
     </message>
     <message>
         <source>Empty while the test is not made yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Leer, solange der Test noch nicht gemacht ist</translation>
     </message>
     <message>
         <source>What came of it</source>
-        <translation type="unfinished"></translation>
+        <translation>Was dabei herauskam</translation>
     </message>
     <message>
         <source>in your own words</source>
-        <translation type="unfinished"></translation>
+        <translation>in Ihren eigenen Worten</translation>
     </message>
     <message>
         <source>Due again on</source>
-        <translation type="unfinished"></translation>
+        <translation>Wieder fällig am</translation>
     </message>
     <message>
         <source>by your policy</source>
-        <translation type="unfinished"></translation>
+        <translation>nach Ihrer Regel</translation>
     </message>
     <message>
         <source>As label, insurer or your own rule asks; empty goes by your policy in Preferences</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie Etikett, Versicherung oder Ihre eigene Regel es verlangt; leer geht nach Ihrer Regel in den Einstellungen</translation>
     </message>
     <message>
         <source>Remove this test</source>
-        <translation type="unfinished"></translation>
+        <translation>Diesen Test entfernen</translation>
     </message>
     <message>
         <source>What was written down about this test is gone then.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was zu diesem Test notiert wurde, ist dann weg.</translation>
     </message>
     <message>
         <source>Remove it for good</source>
-        <translation type="unfinished"></translation>
+        <translation>Endgültig entfernen</translation>
     </message>
     <message>
         <source>%1, %2</source>
-        <translation type="unfinished">%1, %2</translation>
+        <translation>%1, %2</translation>
     </message>
     <message>
         <source>%1, %2, %3</source>
-        <translation type="unfinished">%1, %2, %3</translation>
+        <translation>%1, %2, %3</translation>
     </message>
 </context>
 <context>
@@ -9086,528 +9186,528 @@
     <name>combdraft::chair::BlankSheet</name>
     <message>
         <source>Blank head to draw on</source>
-        <translation type="unfinished"></translation>
+        <translation>Leerer Kopf zum Zeichnen</translation>
     </message>
     <message>
         <source>Backspace takes the last line back, Delete wipes the sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Rücktaste nimmt die letzte Linie zurück, Entf wischt das Blatt</translation>
     </message>
 </context>
 <context>
     <name>combdraft::chair::ChairView</name>
     <message>
         <source>Part: where it usually is</source>
-        <translation type="unfinished"></translation>
+        <translation>Scheitel: wo er gewöhnlich ist</translation>
     </message>
     <message>
         <source>Part: a little to your right</source>
-        <translation type="unfinished"></translation>
+        <translation>Scheitel: etwas nach rechts von Ihnen</translation>
     </message>
     <message>
         <source>Part: a little to your left</source>
-        <translation type="unfinished"></translation>
+        <translation>Scheitel: etwas nach links von Ihnen</translation>
     </message>
     <message>
         <source>Part: to your right</source>
-        <translation type="unfinished"></translation>
+        <translation>Scheitel: nach rechts von Ihnen</translation>
     </message>
     <message>
         <source>Part: to your left</source>
-        <translation type="unfinished"></translation>
+        <translation>Scheitel: nach links von Ihnen</translation>
     </message>
     <message>
         <source>Part: far to your right</source>
-        <translation type="unfinished"></translation>
+        <translation>Scheitel: weit nach rechts von Ihnen</translation>
     </message>
     <message>
         <source>Part: far to your left</source>
-        <translation type="unfinished"></translation>
+        <translation>Scheitel: weit nach links von Ihnen</translation>
     </message>
     <message>
         <source>When: on the day</source>
-        <translation type="unfinished">Wann: am selben Tag</translation>
+        <translation>Wann: am selben Tag</translation>
     </message>
     <message>
         <source>When: 1 week later</source>
-        <translation type="unfinished">Wann: 1 Woche später</translation>
+        <translation>Wann: 1 Woche später</translation>
     </message>
     <message>
         <source>When: %1 weeks later</source>
-        <translation type="unfinished">Wann: %1 Wochen später</translation>
+        <translation>Wann: %1 Wochen später</translation>
     </message>
     <message>
         <source>For the client</source>
-        <translation type="unfinished"></translation>
+        <translation>Für die Kundin</translation>
     </message>
     <message>
         <source>“This one” keeps the picture, its range and today’s date with the plan.</source>
-        <translation type="unfinished"></translation>
+        <translation>„Dieses“ bewahrt das Bild, seine Spanne und das heutige Datum mit dem Plan auf.</translation>
     </message>
     <message>
         <source>Today</source>
-        <translation type="unfinished">Heute</translation>
+        <translation>Heute</translation>
     </message>
     <message>
         <source>Choice %1</source>
-        <translation type="unfinished">Variante %1</translation>
+        <translation>Variante %1</translation>
     </message>
     <message>
         <source>Left picture: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Linkes Bild: %1</translation>
     </message>
     <message>
         <source>Right picture: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Rechtes Bild: %1</translation>
     </message>
     <message>
         <source>This one: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieses: %1</translation>
     </message>
     <message>
         <source>This one: %1, keep it with the plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieses: %1, mit dem Plan aufbewahren</translation>
     </message>
     <message>
         <source>Part: the top is tied</source>
-        <translation type="unfinished"></translation>
+        <translation>Scheitel: Der Oberkopf ist gebunden</translation>
     </message>
     <message>
         <source>◔ first estimate</source>
-        <translation type="unfinished">◔ erste Schätzung</translation>
+        <translation>◔ erste Schätzung</translation>
     </message>
     <message>
         <source>◔ being worked out</source>
-        <translation type="unfinished">◔ wird berechnet</translation>
+        <translation>◔ wird berechnet</translation>
     </message>
     <message>
         <source>What stays dark: being worked out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was dunkel bleibt: wird berechnet.</translation>
     </message>
     <message>
         <source>The picture is still being worked out. Touch “This one” again when it stands.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Bild wird noch berechnet. „Dieses“ noch einmal antippen, wenn es steht.</translation>
     </message>
     <message>
         <source>what was agreed does not fit into the plan</source>
-        <translation type="unfinished"></translation>
+        <translation>was vereinbart wurde, passt nicht in den Plan</translation>
     </message>
     <message>
         <source>this plan may only be looked at here</source>
-        <translation type="unfinished"></translation>
+        <translation>dieser Plan darf hier nur angesehen werden</translation>
     </message>
     <message>
         <source>the plan has no room for it</source>
-        <translation type="unfinished"></translation>
+        <translation>der Plan hat keinen Platz dafür</translation>
     </message>
     <message>
         <source>✓ Kept with the plan: %1 as it is shown, its range, and the date %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>✓ Mit dem Plan aufbewahrt: %1, wie es gezeigt ist, seine Spanne und das Datum %2.</translation>
     </message>
     <message>
         <source>⚠ This was not kept: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>⚠ Das wurde nicht aufbewahrt: %1.</translation>
     </message>
     <message>
         <source>⚠ The picture cannot be worked out: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>⚠ Das Bild lässt sich nicht berechnen: %1</translation>
     </message>
     <message>
         <source>To leave, hold “%1”, or the Escape key, for two seconds.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zum Verlassen „%1“ oder die Escape-Taste zwei Sekunden halten.</translation>
     </message>
     <message>
         <source>Seen from</source>
-        <translation type="unfinished">Gesehen aus</translation>
+        <translation>Gesehen von</translation>
     </message>
     <message>
         <source>Front</source>
-        <translation type="unfinished">Vorn</translation>
+        <translation>Vorn</translation>
     </message>
     <message>
         <source>Left</source>
-        <translation type="unfinished">Links</translation>
+        <translation>Links</translation>
     </message>
     <message>
         <source>Right</source>
-        <translation type="unfinished">Rechts</translation>
+        <translation>Rechts</translation>
     </message>
     <message>
         <source>Back</source>
-        <translation type="unfinished">Hinterkopf</translation>
+        <translation>Hinten</translation>
     </message>
     <message>
         <source>Above</source>
-        <translation type="unfinished"></translation>
+        <translation>Oben</translation>
     </message>
     <message>
         <source>Readings and choice</source>
-        <translation type="unfinished"></translation>
+        <translation>Werte und Wahl</translation>
     </message>
     <message>
         <source>Pictures</source>
-        <translation type="unfinished"></translation>
+        <translation>Bilder</translation>
     </message>
     <message>
         <source>One head</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Kopf</translation>
     </message>
     <message>
         <source>Two heads</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwei Köpfe</translation>
     </message>
     <message>
         <source>The front</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Vorderseite</translation>
     </message>
     <message>
         <source>As in the mirror</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie im Spiegel</translation>
     </message>
     <message>
         <source>As others see you</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie andere Sie sehen</translation>
     </message>
     <message>
         <source>Hold to leave</source>
-        <translation type="unfinished"></translation>
+        <translation>Zum Verlassen halten</translation>
     </message>
     <message>
         <source>How you wear it</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie Sie es tragen</translation>
     </message>
     <message>
         <source>Down</source>
-        <translation type="unfinished">Offen</translation>
+        <translation>Offen</translation>
     </message>
     <message>
         <source>Part moved</source>
-        <translation type="unfinished">Scheitel verschoben</translation>
+        <translation>Scheitel verschoben</translation>
     </message>
     <message>
         <source>Half up</source>
-        <translation type="unfinished">Halb hochgesteckt</translation>
+        <translation>Halb hochgesteckt</translation>
     </message>
     <message>
         <source>Tied back</source>
-        <translation type="unfinished">Zurückgebunden</translation>
+        <translation>Zurückgebunden</translation>
     </message>
     <message>
         <source>Crown opened</source>
-        <translation type="unfinished">Wirbel geöffnet</translation>
+        <translation>Wirbel geöffnet</translation>
     </message>
     <message>
         <source>Part moved to your left or right</source>
-        <translation type="unfinished"></translation>
+        <translation>Scheitel nach links oder rechts von Ihnen verschoben</translation>
     </message>
     <message>
         <source>Weeks later</source>
-        <translation type="unfinished">Wochen später</translation>
+        <translation>Wochen später</translation>
     </message>
     <message>
         <source>Light</source>
-        <translation type="unfinished">Hell</translation>
+        <translation>Licht</translation>
     </message>
     <message>
         <source>Daylight</source>
-        <translation type="unfinished"></translation>
+        <translation>Tageslicht</translation>
     </message>
     <message>
         <source>Overcast</source>
-        <translation type="unfinished"></translation>
+        <translation>Bedeckter Himmel</translation>
     </message>
     <message>
         <source>Warm lamp</source>
-        <translation type="unfinished"></translation>
+        <translation>Warme Lampe</translation>
     </message>
     <message>
         <source>Office light</source>
-        <translation type="unfinished"></translation>
+        <translation>Bürolicht</translation>
     </message>
     <message>
         <source>Left picture</source>
-        <translation type="unfinished"></translation>
+        <translation>Linkes Bild</translation>
     </message>
     <message>
         <source>Right picture</source>
-        <translation type="unfinished"></translation>
+        <translation>Rechtes Bild</translation>
     </message>
     <message>
         <source>How far it lightens</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie weit es aufhellt</translation>
     </message>
     <message>
         <source>A little darker</source>
-        <translation type="unfinished"></translation>
+        <translation>Etwas dunkler</translation>
     </message>
     <message>
         <source>As planned</source>
-        <translation type="unfinished">Wie geplant</translation>
+        <translation>Wie geplant</translation>
     </message>
     <message>
         <source>A little lighter</source>
-        <translation type="unfinished"></translation>
+        <translation>Etwas heller</translation>
     </message>
 </context>
 <context>
     <name>combdraft::chair::ClassView</name>
     <message>
         <source>For a class</source>
-        <translation type="unfinished"></translation>
+        <translation>Für eine Klasse</translation>
     </message>
     <message>
         <source>◔ first estimate</source>
-        <translation type="unfinished">◔ erste Schätzung</translation>
+        <translation>◔ erste Schätzung</translation>
     </message>
     <message>
         <source>◔ being worked out</source>
-        <translation type="unfinished">◔ wird berechnet</translation>
+        <translation>◔ wird berechnet</translation>
     </message>
     <message>
         <source>The teacher’s plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Plan der Lehrkraft</translation>
     </message>
     <message>
         <source>%1, the student’s plan</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, der Plan der Lernenden</translation>
     </message>
     <message>
         <source>Today</source>
-        <translation type="unfinished">Heute</translation>
+        <translation>Heute</translation>
     </message>
     <message>
         <source>The crown opened</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Wirbel geöffnet</translation>
     </message>
     <message>
         <source>All foils, worn down</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Folien, offen getragen</translation>
     </message>
     <message>
         <source>The look so far</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Look bis hierher</translation>
     </message>
     <message>
         <source>The placement</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Platzierung</translation>
     </message>
     <message>
         <source>Close the sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Blatt schließen</translation>
     </message>
     <message>
         <source>Blank sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Leeres Blatt</translation>
     </message>
     <message>
         <source>Back to the steps</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurück zu den Schritten</translation>
     </message>
     <message>
         <source>Student’s plan…</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan der Lernenden…</translation>
     </message>
     <message>
         <source>Choice %1</source>
-        <translation type="unfinished">Variante %1</translation>
+        <translation>Variante %1</translation>
     </message>
     <message>
         <source>Why</source>
-        <translation type="unfinished"></translation>
+        <translation>Warum</translation>
     </message>
     <message>
         <source>Today, nothing planned yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Heute, noch nichts geplant</translation>
     </message>
     <message>
         <source>This choice has no pieces. Draw or lay out some at the desk, then come back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Variante hat keine Strähnen. Zeichnen oder legen Sie am Arbeitsplatz welche aus und kommen Sie dann zurück.</translation>
     </message>
     <message>
         <source>%1: %2 steps. The hair as it came in.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 Schritte. Das Haar, wie es hereinkam.</translation>
     </message>
     <message>
         <source>Step %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Schritt %1 von %2</translation>
     </message>
     <message>
         <source>Before the crown opens</source>
-        <translation type="unfinished"></translation>
+        <translation>Bevor der Wirbel geöffnet wird</translation>
     </message>
     <message>
         <source>What will show where the hair opens at the crown? Say it or draw it on the blank sheet. The next step opens the crown.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was zeigt sich, wo das Haar am Wirbel auseinanderfällt? Sagen Sie es oder zeichnen Sie es auf das leere Blatt. Der nächste Schritt öffnet den Wirbel.</translation>
     </message>
     <message>
         <source>Look for</source>
-        <translation type="unfinished"></translation>
+        <translation>Achten auf</translation>
     </message>
     <message>
         <source>A block of light, a block of dark, or light and dark in turn.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen hellen Block, einen dunklen Block oder Hell und Dunkel im Wechsel.</translation>
     </message>
     <message>
         <source>The hand spreads the hair at the swirl. Compare it with what was said and drawn; the sheet is kept.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Hand spreizt das Haar am Wirbel. Mit dem vergleichen, was gesagt und gezeichnet wurde; das Blatt ist aufbewahrt.</translation>
     </message>
     <message>
         <source>Talk about</source>
-        <translation type="unfinished"></translation>
+        <translation>Besprechen</translation>
     </message>
     <message>
         <source>What shows as expected, what does not, and which foil makes it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was sich zeigt wie erwartet, was nicht, und welche Folie es macht.</translation>
     </message>
     <message>
         <source>No reason is written for this step. The note on the piece card is shown here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu diesem Schritt steht keine Begründung. Die Notiz der Strähnenkarte wird hier gezeigt.</translation>
     </message>
     <message>
         <source>Two plans side by side</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwei Pläne nebeneinander</translation>
     </message>
     <message>
         <source>On the whole both look as light.</source>
-        <translation type="unfinished"></translation>
+        <translation>Insgesamt wirken beide gleich hell.</translation>
     </message>
     <message>
         <source>On the whole the student’s looks %1 levels lighter.</source>
-        <translation type="unfinished"></translation>
+        <translation>Insgesamt wirkt der der Lernenden %1 Tonhöhen heller.</translation>
     </message>
     <message>
         <source>On the whole the student’s looks %1 levels darker.</source>
-        <translation type="unfinished"></translation>
+        <translation>Insgesamt wirkt der der Lernenden %1 Tonhöhen dunkler.</translation>
     </message>
     <message>
         <source>Light hair: %1 % in the teacher’s, %2 % in the student’s.</source>
-        <translation type="unfinished"></translation>
+        <translation>Helles Haar: %1 % bei der Lehrkraft, %2 % bei den Lernenden.</translation>
     </message>
     <message>
         <source>The looks are being worked out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Looks werden berechnet.</translation>
     </message>
     <message>
         <source>Pieces: %1 in the teacher’s, %2 in the student’s.</source>
-        <translation type="unfinished"></translation>
+        <translation>Strähnen: %1 bei der Lehrkraft, %2 bei den Lernenden.</translation>
     </message>
     <message>
         <source>What differs, from the teacher’s to the student’s</source>
-        <translation type="unfinished"></translation>
+        <translation>Was sich unterscheidet, von der Lehrkraft zu den Lernenden</translation>
     </message>
     <message>
         <source>Nothing: both plans say the same.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts: Beide Pläne sagen dasselbe.</translation>
     </message>
     <message>
         <source>⚠ %1</source>
-        <translation type="unfinished"></translation>
+        <translation>⚠ %1</translation>
     </message>
     <message>
         <source>Seen from</source>
-        <translation type="unfinished">Gesehen aus</translation>
+        <translation>Gesehen von</translation>
     </message>
     <message>
         <source>Follow</source>
-        <translation type="unfinished"></translation>
+        <translation>Mitgehen</translation>
     </message>
     <message>
         <source>Front</source>
-        <translation type="unfinished">Vorn</translation>
+        <translation>Vorn</translation>
     </message>
     <message>
         <source>Left</source>
-        <translation type="unfinished">Links</translation>
+        <translation>Links</translation>
     </message>
     <message>
         <source>Right</source>
-        <translation type="unfinished">Rechts</translation>
+        <translation>Rechts</translation>
     </message>
     <message>
         <source>Back</source>
-        <translation type="unfinished">Hinterkopf</translation>
+        <translation>Hinten</translation>
     </message>
     <message>
         <source>Top</source>
-        <translation type="unfinished">Oberkopf</translation>
+        <translation>Oben</translation>
     </message>
     <message>
         <source>Crown</source>
-        <translation type="unfinished">Wirbelpartie</translation>
+        <translation>Wirbelpartie</translation>
     </message>
     <message>
         <source>What is placed, and why</source>
-        <translation type="unfinished"></translation>
+        <translation>Was platziert wird und warum</translation>
     </message>
     <message>
         <source>◀  Back</source>
-        <translation type="unfinished"></translation>
+        <translation>◀  Zurück</translation>
     </message>
     <message>
         <source>One step back</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Schritt zurück</translation>
     </message>
     <message>
         <source>Next  ▶</source>
-        <translation type="unfinished"></translation>
+        <translation>Weiter  ▶</translation>
     </message>
     <message>
         <source>Next step</source>
-        <translation type="unfinished"></translation>
+        <translation>Nächster Schritt</translation>
     </message>
     <message>
         <source>Take the last line back</source>
-        <translation type="unfinished"></translation>
+        <translation>Die letzte Linie zurücknehmen</translation>
     </message>
     <message>
         <source>Wipe the sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Blatt wischen</translation>
     </message>
     <message>
         <source>Leave</source>
-        <translation type="unfinished"></translation>
+        <translation>Verlassen</translation>
     </message>
     <message>
         <source>Leave the class view</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Klassenansicht verlassen</translation>
     </message>
 </context>
 <context>
     <name>combdraft::chair::PairPicture</name>
     <message>
         <source>Front, as in the mirror</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorn, wie im Spiegel</translation>
     </message>
     <message>
         <source>Front, as others see you</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorn, wie andere Sie sehen</translation>
     </message>
     <message>
         <source>Back, as others see you</source>
-        <translation type="unfinished"></translation>
+        <translation>Hinten, wie andere Sie sehen</translation>
     </message>
     <message>
         <source>Your left side</source>
-        <translation type="unfinished"></translation>
+        <translation>Ihre linke Seite</translation>
     </message>
     <message>
         <source>Your right side</source>
-        <translation type="unfinished"></translation>
+        <translation>Ihre rechte Seite</translation>
     </message>
     <message>
         <source>From above</source>
-        <translation type="unfinished"></translation>
+        <translation>Von oben</translation>
     </message>
     <message>
         <source>Crown, close up</source>
-        <translation type="unfinished"></translation>
+        <translation>Wirbelpartie, ganz nah</translation>
     </message>
     <message>
         <source>Picture: %1 on the left, %2 on the right; %3</source>
-        <translation type="unfinished"></translation>
+        <translation>Bild: %1 links, %2 rechts; %3</translation>
     </message>
     <message>
         <source>Left and Right pull the divider, now at %1 %. Plus and minus enlarge, Shift with arrows moves, 0 shows all again. %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Links und Rechts ziehen den Teiler, jetzt bei %1 %. Plus und Minus vergrößern, Umschalt mit Pfeilen verschiebt, 0 zeigt wieder alles. %2</translation>
     </message>
 </context>
 <context>
@@ -9766,70 +9866,70 @@
     </message>
     <message>
         <source>What was changed</source>
-        <translation type="unfinished"></translation>
+        <translation>Was geändert wurde</translation>
     </message>
     <message>
         <source>Consultation card</source>
-        <translation type="unfinished"></translation>
+        <translation>Beratungskarte</translation>
     </message>
 </context>
 <context>
     <name>combdraft::desk::ClientsPage</name>
     <message>
         <source>Clients</source>
-        <translation type="unfinished"></translation>
+        <translation>Kundinnen</translation>
     </message>
     <message>
         <source>Keep it</source>
-        <translation type="unfinished">Behalten</translation>
+        <translation>Behalten</translation>
     </message>
     <message>
         <source>Your time for keeping counts anew from today</source>
-        <translation type="unfinished"></translation>
+        <translation>Ihre Frist zum Aufbewahren zählt ab heute neu</translation>
     </message>
     <message>
         <source>Hand over what is kept…</source>
-        <translation type="unfinished"></translation>
+        <translation>Aushändigen, was aufbewahrt wird…</translation>
     </message>
     <message>
         <source>A folder that the client can read: text, JSON and photos</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Ordner, den die Kundin lesen kann: Text, JSON und Fotos</translation>
     </message>
     <message>
         <source>Delete this client</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Kundin löschen</translation>
     </message>
     <message>
         <source>All that is kept of this client goes for good, with unsaved work and earlier versions of the plans of this client. The plan files stay, and so do copies elsewhere.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles, was von dieser Kundin aufbewahrt wird, verschwindet endgültig, mit nicht gespeicherter Arbeit und früheren Ständen der Pläne dieser Kundin. Die Plandateien bleiben, und auch Kopien anderswo.</translation>
     </message>
     <message>
         <source>Delete for good</source>
-        <translation type="unfinished"></translation>
+        <translation>Endgültig löschen</translation>
     </message>
     <message>
         <source>number %1: cannot be read</source>
-        <translation type="unfinished"></translation>
+        <translation>Nummer %1: nicht lesbar</translation>
     </message>
     <message>
         <source>⚠ %1 (over your time)</source>
-        <translation type="unfinished"></translation>
+        <translation>⚠ %1 (über Ihrer Frist)</translation>
     </message>
     <message>
         <source>Nothing is kept of any client.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von keiner Kundin wird etwas aufbewahrt.</translation>
     </message>
     <message>
         <source>Kept on this computer in a folder that only your login can open; not encrypted unless your disk is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufbewahrt auf diesem Rechner in einem Ordner, den nur Ihre Anmeldung öffnen kann; verschlüsselt nur, wenn Ihr Speichermedium es ist.</translation>
     </message>
     <message>
         <source>You set no time for keeping them (Preferences).</source>
-        <translation type="unfinished"></translation>
+        <translation>Sie haben keine Frist zum Aufbewahren gesetzt (Einstellungen).</translation>
     </message>
     <message>
         <source>Over the %1 months that you set: %2. Nothing is deleted by itself.</source>
-        <translation type="unfinished"></translation>
+        <translation>Über den %1 Monaten, die Sie gesetzt haben: %2. Nichts wird von selbst gelöscht.</translation>
     </message>
 </context>
 <context>
@@ -10211,7 +10311,7 @@
     </message>
     <message>
         <source>Open this: where it is and what might be changed</source>
-        <translation type="unfinished"></translation>
+        <translation>Dies öffnen: wo es ist und was geändert werden könnte</translation>
     </message>
 </context>
 <context>
@@ -10878,7 +10978,7 @@
     </message>
     <message>
         <source>&amp;Formula card</source>
-        <translation>&amp;Rezepturkarte</translation>
+        <translation>Re&amp;zepturkarte</translation>
     </message>
     <message>
         <source>Mixtures as typed from their leaflets</source>
@@ -10917,7 +11017,7 @@
         <translation>&amp;Ansicht</translation>
     </message>
     <message>
-        <source>La&amp;rge view</source>
+        <source>Large &amp;view</source>
         <translation>&amp;Große Ansicht</translation>
     </message>
     <message>
@@ -10953,7 +11053,7 @@
         <translation>Ein Plan fasst höchstens 26 Varianten</translation>
     </message>
     <message>
-        <source>&amp;Choices and aims</source>
+        <source>Choices and ai&amp;ms</source>
         <translation>&amp;Varianten und Ziele</translation>
     </message>
     <message>
@@ -11362,7 +11462,7 @@
     </message>
     <message>
         <source>Chan&amp;ge it anyway</source>
-        <translation>Trotzdem än&amp;dern</translation>
+        <translation>Trotzde&amp;m ändern</translation>
     </message>
     <message>
         <source>Change a plan that is open elsewhere too; who saves last is asked first</source>
@@ -11846,323 +11946,339 @@
     </message>
     <message>
         <source>Your latest changes could not be kept: %1. It is tried again; save the plan as well.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ihre letzten Änderungen ließen sich nicht aufbewahren: %1. Es wird noch einmal versucht; speichern Sie auch den Plan.</translation>
     </message>
     <message>
-        <source>C&amp;lient</source>
-        <translation type="unfinished"></translation>
+        <source>Clie&amp;nt</source>
+        <translation>Ku&amp;ndin</translation>
     </message>
     <message>
-        <source>&amp;Work list…</source>
-        <translation type="unfinished"></translation>
+        <source>Wor&amp;k list…</source>
+        <translation>Arbeits&amp;liste…</translation>
     </message>
     <message>
         <source>Order, bowls, foils and minutes of this placement</source>
-        <translation type="unfinished"></translation>
+        <translation>Reihenfolge, Schalen, Folien und Minuten dieser Platzierung</translation>
     </message>
     <message>
         <source>Work list</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeitsliste</translation>
     </message>
     <message>
-        <source>Appointment &amp;log…</source>
-        <translation type="unfinished"></translation>
+        <source>Appoint&amp;ment log…</source>
+        <translation>Pr&amp;otokoll der Behandlung…</translation>
     </message>
     <message>
         <source>What is placed, looked at, taken out and rinsed, as it happens</source>
-        <translation type="unfinished"></translation>
+        <translation>Was aufgetragen, angesehen, herausgenommen und ausgespült wird, während es geschieht</translation>
     </message>
     <message>
         <source>Log</source>
-        <translation type="unfinished"></translation>
+        <translation>Protokoll</translation>
     </message>
     <message>
-        <source>A&amp;fter the rinse…</source>
-        <translation type="unfinished"></translation>
+        <source>After t&amp;he rinse…</source>
+        <translation>Nach dem Aussp&amp;ülen…</translation>
     </message>
     <message>
         <source>Which level came where; try a finish or put depth back, as you type it</source>
-        <translation type="unfinished"></translation>
+        <translation>Welche Tonhöhe wo herauskam; einen Endton ausprobieren oder Tiefe zurückbringen, wie Sie es tippen</translation>
     </message>
     <message>
         <source>After the rinse</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach dem Ausspülen</translation>
     </message>
     <message>
-        <source>Planned and &amp;got…</source>
-        <translation type="unfinished"></translation>
+        <source>Planne&amp;d and got…</source>
+        <translation>&amp;Geplant und erreicht…</translation>
     </message>
     <message>
         <source>Levels piece by piece, and what this head says of your own speed and amounts</source>
-        <translation type="unfinished"></translation>
+        <translation>Tonhöhen Strähne für Strähne und was dieser Kopf über Ihr eigenes Tempo und Ihre Mengen sagt</translation>
     </message>
     <message>
         <source>Planned and got</source>
-        <translation type="unfinished"></translation>
+        <translation>Geplant und erreicht</translation>
     </message>
     <message>
         <source>Ne&amp;xt visit…</source>
-        <translation type="unfinished"></translation>
+        <translation>N&amp;ächster Besuch…</translation>
     </message>
     <message>
         <source>What shows by then, which pieces to repeat, and the plan for it</source>
-        <translation type="unfinished"></translation>
+        <translation>Was sich bis dahin zeigt, welche Strähnen zu wiederholen sind, und der Plan dafür</translation>
     </message>
     <message>
         <source>Next visit</source>
-        <translation type="unfinished"></translation>
+        <translation>Nächster Besuch</translation>
     </message>
     <message>
         <source>Save them before the next visit&apos;s plan begins?</source>
-        <translation type="unfinished"></translation>
+        <translation>Sie speichern, bevor der Plan des nächsten Besuchs beginnt?</translation>
     </message>
     <message>
         <source>The last tap is in the plan but not on the disk yet. It is tried again; note times on paper until this message goes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der letzte Eintrag ist im Plan, aber noch nicht auf dem Speichermedium. Es wird noch einmal versucht; notieren Sie Zeiten auf Papier, bis diese Meldung verschwindet.</translation>
     </message>
     <message>
         <source>This is the next visit&apos;s plan, not saved yet; the plan before is as it was. Condition and porosity are blank: check them anew.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist der Plan des nächsten Besuchs, noch nicht gespeichert; der Plan davor ist, wie er war. Zustand und Porosität sind leer: neu prüfen.</translation>
     </message>
     <message>
         <source>Leave %1 pieces that need no repeat</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Strähnen lassen, die keine Wiederholung brauchen</translation>
     </message>
     <message>
         <source>%1 pieces that need no repeat were taken off; undo brings them back.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Strähnen, die keine Wiederholung brauchen, wurden herausgenommen; Rückgängig bringt sie wieder.</translation>
     </message>
     <message>
         <source>Open or begin a plan, and let its look be worked out</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Plan öffnen oder beginnen und seinen Look berechnen lassen</translation>
     </message>
     <message>
         <source>For the &amp;client</source>
-        <translation type="unfinished"></translation>
+        <translation>F&amp;ür die Kundin</translation>
     </message>
     <message>
         <source>Today beside a choice in large pictures, for fingers; no menu and no other plan can be reached from it</source>
-        <translation type="unfinished"></translation>
+        <translation>Heute neben einer Variante in großen Bildern, für Finger; kein Menü und kein anderer Plan ist von dort zu erreichen</translation>
     </message>
     <message>
-        <source>For a cla&amp;ss</source>
-        <translation type="unfinished"></translation>
+        <source>Fo&amp;r a class</source>
+        <translation>Fü&amp;r eine Klasse</translation>
     </message>
     <message>
         <source>The pattern foil by foil with its reasons, large, with a blank head to draw on</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Muster Folie für Folie mit seinen Gründen, groß, mit einem leeren Kopf zum Zeichnen</translation>
     </message>
     <message>
         <source>The student&apos;s plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Plan der Lernenden</translation>
     </message>
     <message>
         <source>Plans (*.json)</source>
-        <translation type="unfinished"></translation>
+        <translation>Pläne (*.json)</translation>
     </message>
     <message>
         <source>Co&amp;nsultation</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Beratung</translation>
     </message>
     <message>
         <source>What the client wants, what to ask, tests, visits; kept apart from the plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Was die Kundin möchte, was zu fragen ist, Tests, Besuche; getrennt vom Plan aufbewahrt</translation>
     </message>
     <message>
         <source>Client</source>
-        <translation type="unfinished"></translation>
+        <translation>Kundin</translation>
     </message>
     <message>
         <source>Add &amp;photos…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Fotos hinzufügen…</translation>
     </message>
     <message>
         <source>Photos of what the client likes and does not like, beside the plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Fotos von dem, was der Kundin gefällt und nicht gefällt, neben dem Plan</translation>
     </message>
     <message>
         <source>Open a plan and write the client&apos;s consent down first</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst einen Plan öffnen und das Einverständnis der Kundin notieren</translation>
     </message>
     <message>
         <source>Nothing is kept of a client yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Von einer Kundin wird noch nichts aufbewahrt</translation>
     </message>
     <message>
         <source>&amp;Hand over what is kept…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Aushändigen, was aufbewahrt wird…</translation>
     </message>
     <message>
         <source>A folder that the client can read: text, JSON and photos</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Ordner, den die Kundin lesen kann: Text, JSON und Fotos</translation>
     </message>
     <message>
         <source>&amp;Delete this client…</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Kundin &amp;löschen…</translation>
     </message>
     <message>
         <source>Turns to where all that is kept of this client can be deleted</source>
-        <translation type="unfinished"></translation>
+        <translation>Geht dorthin, wo sich alles löschen lässt, was von dieser Kundin aufbewahrt wird</translation>
     </message>
     <message>
         <source>&amp;Clients…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Kundinnen…</translation>
     </message>
     <message>
         <source>All clients that are kept; shows their names, so turn the screen away from others</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Kundinnen, die aufbewahrt werden; zeigt ihre Namen, darum den Bildschirm von anderen wegdrehen</translation>
     </message>
     <message>
         <source>Share a cop&amp;y…</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopie &amp;weitergeben…</translation>
     </message>
     <message>
         <source>A copy to hand on: the drawing without client, notes, photos and log</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Kopie zum Weitergeben: die Zeichnung ohne Kundin, Notizen, Fotos und Protokoll</translation>
     </message>
     <message>
         <source>What you typed about the client could not be kept yet: %1. It is tried again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was Sie zur Kundin getippt haben, ließ sich noch nicht aufbewahren: %1. Es wird noch einmal versucht.</translation>
     </message>
     <message>
         <source>The photo was not added: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Foto wurde nicht hinzugefügt: %1</translation>
     </message>
     <message>
         <source>Add photos beside “%1”</source>
-        <translation type="unfinished"></translation>
+        <translation>Fotos neben „%1“ hinzufügen</translation>
     </message>
     <message>
         <source>Photos (*.jpg *.jpeg *.png *.webp);;All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>Fotos (*.jpg *.jpeg *.png *.webp);;Alle Dateien (*)</translation>
     </message>
     <message>
         <source>A new folder for what is kept</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein neuer Ordner für das, was aufbewahrt wird</translation>
     </message>
     <message>
         <source>what-is-kept</source>
-        <translation type="unfinished"></translation>
+        <translation>was-aufbewahrt-wird</translation>
     </message>
     <message>
         <source>What is kept of the client stands in %1: text, JSON and photos. It is a copy that this program does not look after.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was von der Kundin aufbewahrt wird, steht in %1: Text, JSON und Fotos. Es ist eine Kopie, um die sich dieses Programm nicht kümmert.</translation>
     </message>
     <message>
         <source>What is kept of the client stands in %1; %2 photos are missing, since their files could not be read.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was von der Kundin aufbewahrt wird, steht in %1; %2 Fotos fehlen, weil ihre Dateien nicht lesbar waren.</translation>
     </message>
     <message>
         <source>A plan of this client is open in another window: close it first, so that nothing of it stays.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Plan dieser Kundin ist in einem anderen Fenster offen: zuerst schließen, damit nichts davon bleibt.</translation>
     </message>
     <message>
         <source>Deleted: all that was kept of the client, and the plan. Copies that you made elsewhere stay.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gelöscht: alles, was von der Kundin aufbewahrt wurde, und der Plan. Kopien, die Sie anderswo gemacht haben, bleiben.</translation>
     </message>
     <message>
         <source>Deleted: all that was kept of the client. The plan is still here; copies that you made elsewhere stay too.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gelöscht: alles, was von der Kundin aufbewahrt wurde. Der Plan ist noch hier; auch Kopien, die Sie anderswo gemacht haben, bleiben.</translation>
     </message>
     <message>
         <source>All that was typed about the client is deleted. Earlier versions of the plan could not be, %1 of them: they may be open in another program. Close it and delete again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles, was zur Kundin getippt wurde, ist gelöscht. Frühere Stände des Plans ließen sich nicht löschen, %1 davon: Sie sind vielleicht in einem anderen Programm offen. Schließen Sie es und löschen Sie noch einmal.</translation>
     </message>
     <message>
         <source>Kept of clients for longer than the %1 months that you set: %2. Nothing is deleted by itself.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von Kundinnen länger aufbewahrt als die %1 Monate, die Sie gesetzt haben: %2. Nichts wird von selbst gelöscht.</translation>
     </message>
     <message>
         <source>Decide</source>
-        <translation type="unfinished"></translation>
+        <translation>Entscheiden</translation>
     </message>
     <message>
         <source>Share a copy of the plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Kopie des Plans weitergeben</translation>
     </message>
     <message>
         <source>%1 is there already, and its earlier version would stay beside the copy. Choose a new name.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 gibt es schon, und der frühere Stand bliebe neben der Kopie. Wählen Sie einen neuen Namen.</translation>
     </message>
     <message>
         <source>%1 holds the drawing alone: no client data, notes, photos, agreed picture, visits or log. Its title goes along: “%2”.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 enthält nur die Zeichnung: keine Kundendaten, Notizen, Fotos, kein vereinbartes Bild, keine Besuche und kein Protokoll. Der Titel geht mit: „%2“.</translation>
     </message>
     <message>
-        <source>&amp;Handout…</source>
-        <translation type="unfinished"></translation>
+        <source>Hando&amp;ut…</source>
+        <translation>&amp;Handzettel…</translation>
     </message>
     <message>
         <source>The printed lesson: choose its parts, type its texts, see its pages</source>
-        <translation type="unfinished"></translation>
+        <translation>Die gedruckte Lektion: ihre Teile wählen, ihre Texte tippen, ihre Seiten ansehen</translation>
     </message>
     <message>
         <source>Handout</source>
-        <translation type="unfinished"></translation>
+        <translation>Handzettel</translation>
     </message>
     <message>
         <source>&amp;Record card…</source>
-        <translation type="unfinished"></translation>
+        <translation>K&amp;arteikarte…</translation>
     </message>
     <message>
         <source>Everything that is needed to do it again, as pages</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles, was nötig ist, um es noch einmal zu machen, als Seiten</translation>
     </message>
     <message>
         <source>Record card</source>
-        <translation type="unfinished"></translation>
+        <translation>Karteikarte</translation>
     </message>
     <message>
-        <source>&amp;Client&apos;s page…</source>
-        <translation type="unfinished"></translation>
+        <source>Client&apos;s page…</source>
+        <translation>Kundenblatt…</translation>
     </message>
     <message>
         <source>One page for the client: the picture, what to expect, how to look after it</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Seite für die Kundin: das Bild, was zu erwarten ist, Pflege danach</translation>
     </message>
     <message>
         <source>Client&apos;s page</source>
-        <translation type="unfinished"></translation>
+        <translation>Kundenblatt</translation>
     </message>
     <message>
         <source>Open Handout, Record card or Client&apos;s page first</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst Handzettel, Karteikarte oder Kundenblatt öffnen</translation>
     </message>
     <message>
-        <source>Save the &amp;pages as…</source>
-        <translation type="unfinished"></translation>
+        <source>Save &amp;the pages as…</source>
+        <translation>Seiten s&amp;peichern unter…</translation>
     </message>
     <message>
         <source>Write the pages as PDF, or as SVG or PNG with a file for each</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Seiten als PDF schreiben oder als SVG oder PNG mit einer Datei für jede</translation>
     </message>
     <message>
-        <source>Pr&amp;int the pages…</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Choose a printer for the pages that are shown</source>
-        <translation type="unfinished"></translation>
+        <source>Print th&amp;e pages…</source>
+        <translation>Seiten &amp;drucken…</translation>
     </message>
     <message>
         <source>Print pre&amp;view…</source>
-        <translation type="unfinished"></translation>
+        <translation>Druck&amp;vorschau…</translation>
     </message>
     <message>
         <source>See the pages as the printer will set them</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Seiten sehen, wie der Drucker sie setzt</translation>
     </message>
     <message>
         <source>The pages were not written: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Seiten wurden nicht geschrieben: %1</translation>
     </message>
     <message>
         <source>Come back to the desk first</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst an den Arbeitsplatz zurückkommen</translation>
     </message>
     <message>
         <source>Theme, text size, units, what a new piece begins with, policy, rates, hints</source>
-        <translation type="unfinished"></translation>
+        <translation>Farben, Textgröße, Einheiten, womit eine neue Strähne beginnt, eigene Regeln, Sätze, Hinweise</translation>
+    </message>
+    <message>
+        <source>Work list on paper…</source>
+        <translation>Arbeitsliste auf Papier…</translation>
+    </message>
+    <message>
+        <source>Bowls, steps and foils in order as pages, to print or to save</source>
+        <translation>Schalen, Schritte und Folien der Reihe nach als Seiten, zum Drucken oder Sichern</translation>
+    </message>
+    <message>
+        <source>On paper</source>
+        <translation>Auf Papier</translation>
+    </message>
+    <message>
+        <source>Open Handout, Record card, Client&apos;s page or Work list first</source>
+        <translation>Öffnen Sie zuerst Handzettel, Karteikarte, Kundenblatt oder Arbeitsliste</translation>
+    </message>
+    <message>
+        <source>Choose a printer for the pages that are shown; at an appointment, for its work list</source>
+        <translation>Einen Drucker für die gezeigten Seiten wählen; bei einem Termin für dessen Arbeitsliste</translation>
     </message>
 </context>
 <context>
@@ -12717,75 +12833,75 @@
     </message>
     <message>
         <source>Clients: your own policy</source>
-        <translation type="unfinished"></translation>
+        <translation>Kundinnen: Ihre eigenen Regeln</translation>
     </message>
     <message>
         <source>months</source>
-        <translation type="unfinished"></translation>
+        <translation>Monate</translation>
     </message>
     <message>
         <source>not decided</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht entschieden</translation>
     </message>
     <message>
         <source>Client data is kept for</source>
-        <translation type="unfinished"></translation>
+        <translation>Daten der Kundinnen werden aufbewahrt</translation>
     </message>
     <message>
         <source>What is older is listed for you to decide; nothing is deleted by itself</source>
-        <translation type="unfinished"></translation>
+        <translation>Älteres wird für Ihre Entscheidung aufgelistet; nichts wird von selbst gelöscht</translation>
     </message>
     <message>
         <source>%1 counts for</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 gilt</translation>
     </message>
     <message>
         <source>As label, insurer or your own rule asks; then it is due again</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie Etikett, Versicherung oder Ihre eigene Regel es verlangt; dann ist er wieder fällig</translation>
     </message>
     <message>
         <source>Nothing is preset: the maker&apos;s directions, local rules and your insurer come first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts ist voreingestellt: Die Angaben des Herstellers, örtliche Vorschriften und Ihre Versicherung gehen vor.</translation>
     </message>
     <message>
         <source>Price: your own rates</source>
-        <translation type="unfinished"></translation>
+        <translation>Preis: Ihre eigenen Sätze</translation>
     </message>
     <message>
         <source>not typed</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht getippt</translation>
     </message>
     <message>
         <source>For an hour of work</source>
-        <translation type="unfinished"></translation>
+        <translation>Für eine Stunde Arbeit</translation>
     </message>
     <message>
         <source>Minutes of the work list are reckoned with it</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Minuten der Arbeitsliste werden damit gerechnet</translation>
     </message>
     <message>
         <source>For a gram of mixture</source>
-        <translation type="unfinished"></translation>
+        <translation>Für ein Gramm Mischung</translation>
     </message>
     <message>
         <source>Grams of all bowls are reckoned with it</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Gramm aller Schalen werden damit gerechnet</translation>
     </message>
     <message>
         <source>Word for the currency</source>
-        <translation type="unfinished"></translation>
+        <translation>Wort für die Währung</translation>
     </message>
     <message>
         <source>none</source>
-        <translation type="unfinished"></translation>
+        <translation>keines</translation>
     </message>
     <message>
         <source>Stands behind the sum, as you write it</source>
-        <translation type="unfinished"></translation>
+        <translation>Steht hinter der Summe, wie Sie es schreiben</translation>
     </message>
     <message>
         <source>The work list shows what its minutes and grams come to. What a choice is offered for on the consultation card stays as you type it there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Arbeitsliste zeigt, was ihre Minuten und Gramm ergeben. Wofür eine Variante auf der Beratungskarte angeboten wird, bleibt, wie Sie es dort tippen.</translation>
     </message>
 </context>
 <context>
@@ -13522,337 +13638,353 @@ Nicht für: %2</translation>
     <name>combdraft::handout::ComposerPage</name>
     <message>
         <source>On paper</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf Papier</translation>
     </message>
     <message>
         <source>Save as…</source>
-        <translation type="unfinished">Speichern unter…</translation>
+        <translation>Speichern unter…</translation>
     </message>
     <message>
         <source>PDF with real text; SVG or PNG give a file for each page</source>
-        <translation type="unfinished"></translation>
+        <translation>PDF mit echtem Text; SVG oder PNG geben eine Datei für jede Seite</translation>
     </message>
     <message>
         <source>Print…</source>
-        <translation type="unfinished"></translation>
+        <translation>Drucken…</translation>
     </message>
     <message>
         <source>Choose a printer; print at 100 % so that scales are true</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Drucker wählen; mit 100 % drucken, damit Maßstäbe stimmen</translation>
     </message>
     <message>
         <source>Print preview…</source>
-        <translation type="unfinished"></translation>
+        <translation>Druckvorschau…</translation>
     </message>
     <message>
         <source>The pages as the chosen printer will set them</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Seiten, wie der gewählte Drucker sie setzt</translation>
     </message>
     <message>
         <source>Back</source>
-        <translation type="unfinished">Hinterkopf</translation>
+        <translation>Zurück</translation>
     </message>
     <message>
         <source>Back to where you were (Escape)</source>
-        <translation type="unfinished">Zurück, wo Sie waren (Escape)</translation>
+        <translation>Zurück, wo Sie waren (Escape)</translation>
     </message>
     <message>
         <source>What is printed</source>
-        <translation type="unfinished"></translation>
+        <translation>Was gedruckt wird</translation>
     </message>
     <message>
         <source>Handout</source>
-        <translation type="unfinished"></translation>
+        <translation>Handzettel</translation>
     </message>
     <message>
         <source>The lesson: what a class works from</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Lektion: wonach eine Klasse arbeitet</translation>
     </message>
     <message>
         <source>Record card</source>
-        <translation type="unfinished"></translation>
+        <translation>Karteikarte</translation>
     </message>
     <message>
         <source>Everything that is needed to do it again</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles, was nötig ist, um es noch einmal zu machen</translation>
     </message>
     <message>
         <source>Client&apos;s page</source>
-        <translation type="unfinished"></translation>
+        <translation>Kundenblatt</translation>
     </message>
     <message>
         <source>The picture, what to expect, how to look after it</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Bild, was zu erwarten ist, Pflege danach</translation>
     </message>
     <message>
         <source>Paper</source>
-        <translation type="unfinished"></translation>
+        <translation>Papier</translation>
     </message>
     <message>
         <source>A4</source>
-        <translation type="unfinished"></translation>
+        <translation>A4</translation>
     </message>
     <message>
         <source>210 by 297 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>210 mal 297 mm</translation>
     </message>
     <message>
         <source>Letter</source>
-        <translation type="unfinished"></translation>
+        <translation>Letter</translation>
     </message>
     <message>
         <source>8.5 by 11 inches</source>
-        <translation type="unfinished"></translation>
+        <translation>8,5 mal 11 Zoll</translation>
     </message>
     <message>
         <source>How the paper lies</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie das Papier liegt</translation>
     </message>
     <message>
         <source>Upright</source>
-        <translation type="unfinished"></translation>
+        <translation>Hochkant</translation>
     </message>
     <message>
         <source>Taller than wide</source>
-        <translation type="unfinished"></translation>
+        <translation>Höher als breit</translation>
     </message>
     <message>
         <source>Across</source>
-        <translation type="unfinished"></translation>
+        <translation>Quer</translation>
     </message>
     <message>
         <source>Wider than tall</source>
-        <translation type="unfinished"></translation>
+        <translation>Breiter als hoch</translation>
     </message>
     <message>
         <source>How far the pages are</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie weit die Seiten sind</translation>
     </message>
     <message>
         <source>Stop</source>
-        <translation type="unfinished"></translation>
+        <translation>Abbrechen</translation>
     </message>
     <message>
         <source>Give it up; nothing half-written is left</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufgeben; nichts halb Geschriebenes bleibt</translation>
     </message>
     <message>
         <source>Parts in their order on paper. Tick what is printed; drag a part, or move it with Alt and the arrow keys.</source>
-        <translation type="unfinished"></translation>
+        <translation>Teile in ihrer Reihenfolge auf Papier. Haken Sie an, was gedruckt wird; einen Teil ziehen oder mit Alt und den Pfeiltasten verschieben.</translation>
     </message>
     <message>
         <source>Parts of the handout</source>
-        <translation type="unfinished"></translation>
+        <translation>Teile des Handzettels</translation>
     </message>
     <message>
         <source>Up</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach oben</translation>
     </message>
     <message>
         <source>Earlier on paper (Alt and Up)</source>
-        <translation type="unfinished"></translation>
+        <translation>Früher auf Papier (Alt und Auf)</translation>
     </message>
     <message>
         <source>Down</source>
-        <translation type="unfinished">Offen</translation>
+        <translation>Nach unten</translation>
     </message>
     <message>
         <source>Later on paper (Alt and Down)</source>
-        <translation type="unfinished"></translation>
+        <translation>Später auf Papier (Alt und Ab)</translation>
     </message>
     <message>
         <source>Texts of the part</source>
-        <translation type="unfinished"></translation>
+        <translation>Texte des Teils</translation>
     </message>
     <message>
         <source>The card repeats everything in the plan: drawings, hair, sections, pieces in order, formulas, changed assumptions. Names are written in by hand; the plan holds none.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Karte wiederholt alles im Plan: Zeichnungen, Haar, Abteilungen, Strähnen in ihrer Reihenfolge, Rezepturen, geänderte Annahmen. Namen werden von Hand eingetragen; der Plan enthält keine.</translation>
     </message>
     <message>
         <source>What you type here is printed on this page and kept nowhere: it is gone when another plan is opened or the window closes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was Sie hier tippen, wird auf diese Seite gedruckt und nirgends aufbewahrt: Es ist weg, wenn ein anderer Plan geöffnet oder das Fenster geschlossen wird.</translation>
     </message>
     <message>
         <source>Looking after it, a line each</source>
-        <translation type="unfinished"></translation>
+        <translation>Pflege danach, je eine Zeile</translation>
     </message>
     <message>
         <source>Next visit</source>
-        <translation type="unfinished"></translation>
+        <translation>Nächster Besuch</translation>
     </message>
     <message>
         <source>Whom to call</source>
-        <translation type="unfinished"></translation>
+        <translation>Wen anrufen</translation>
     </message>
     <message>
         <source>Left empty: a line to write on</source>
-        <translation type="unfinished"></translation>
+        <translation>Leer gelassen: eine Zeile zum Schreiben</translation>
     </message>
     <message>
         <source>This part is made from the plan alone.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Teil entsteht allein aus dem Plan.</translation>
     </message>
     <message>
         <source>Aim: what the class will be able to do</source>
-        <translation type="unfinished"></translation>
+        <translation>Ziel: was die Klasse dann können wird</translation>
     </message>
     <message>
         <source>Kit, a line each</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausrüstung, je eine Zeile</translation>
     </message>
     <message>
         <source>Check points, a line each</source>
-        <translation type="unfinished"></translation>
+        <translation>Prüfpunkte, je eine Zeile</translation>
     </message>
     <message>
         <source>Faults, a line each: what is seen, a colon, what to do</source>
-        <translation type="unfinished"></translation>
+        <translation>Fehler, je eine Zeile: was zu sehen ist, ein Doppelpunkt, was zu tun ist</translation>
     </message>
     <message>
         <source>How did it go, a line each</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie ging es, je eine Zeile</translation>
     </message>
     <message>
         <source>Left empty: lines to write on</source>
-        <translation type="unfinished"></translation>
+        <translation>Leer gelassen: Zeilen zum Schreiben</translation>
     </message>
     <message>
         <source>Left empty: made from the plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Leer gelassen: aus dem Plan gemacht</translation>
     </message>
     <message>
         <source>Step</source>
-        <translation type="unfinished"></translation>
+        <translation>Schritt</translation>
     </message>
     <message>
         <source>What</source>
-        <translation type="unfinished"></translation>
+        <translation>Was</translation>
     </message>
     <message>
         <source>How</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie</translation>
     </message>
     <message>
         <source>Why</source>
-        <translation type="unfinished"></translation>
+        <translation>Warum</translation>
     </message>
     <message>
         <source>Change the paper</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Papier ändern</translation>
     </message>
     <message>
         <source>Turn the paper</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Papier drehen</translation>
     </message>
     <message>
         <source>Print “%1”</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ drucken</translation>
     </message>
     <message>
         <source>Do not print “%1”</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ nicht drucken</translation>
     </message>
     <message>
         <source>Order the parts</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Teile ordnen</translation>
     </message>
     <message>
         <source>Type in “%1”</source>
-        <translation type="unfinished"></translation>
+        <translation>Text in „%1“</translation>
     </message>
     <message>
         <source>1 page</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Seite</translation>
     </message>
     <message>
         <source>%1 pages</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Seiten</translation>
     </message>
     <message>
         <source>Writing the pages…</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Seiten werden geschrieben…</translation>
     </message>
     <message>
         <source>Drawing the hair…</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Haar wird gezeichnet…</translation>
     </message>
     <message>
         <source>The pages went to the printer.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Seiten gingen an den Drucker.</translation>
     </message>
     <message>
         <source>The pages stand in %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Seiten stehen in %1.</translation>
     </message>
     <message>
         <source>%1 pages stand in %2 to %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Seiten stehen in %2 bis %3.</translation>
     </message>
     <message>
         <source>Given up. No file was changed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufgegeben. Keine Datei wurde geändert.</translation>
     </message>
     <message>
         <source>%1. %2</source>
-        <translation type="unfinished">%1: %2 {1.?}</translation>
+        <translation>%1. %2</translation>
     </message>
     <message>
         <source>No steps yet: draw pieces or lay out a section first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch keine Schritte: zuerst Strähnen zeichnen oder eine Abteilung auslegen.</translation>
     </message>
     <message>
         <source>Its piece or section is no longer in the plan. The words are kept until you take them out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Strähne oder Abteilung ist nicht mehr im Plan. Der Text bleibt, bis Sie ihn herausnehmen.</translation>
     </message>
     <message>
         <source>Type in step “%1”</source>
-        <translation type="unfinished"></translation>
+        <translation>Text in Schritt „%1“</translation>
     </message>
     <message>
         <source>Move “%1” up</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ nach oben verschieben</translation>
     </message>
     <message>
         <source>Move “%1” down</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ nach unten verschieben</translation>
     </message>
     <message>
         <source>handout</source>
-        <translation type="unfinished"></translation>
+        <translation>Handzettel</translation>
     </message>
     <message>
         <source>record card</source>
-        <translation type="unfinished"></translation>
+        <translation>Karteikarte</translation>
     </message>
     <message>
         <source>client&apos;s page</source>
-        <translation type="unfinished"></translation>
+        <translation>Kundenblatt</translation>
     </message>
     <message>
         <source>Save the pages</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Seiten speichern</translation>
     </message>
     <message>
         <source>PDF (*.pdf);;Drawings, a file for each page (*.svg);;Pictures, a file for each page (*.png)</source>
-        <translation type="unfinished"></translation>
+        <translation>PDF (*.pdf);;Zeichnungen, eine Datei für jede Seite (*.svg);;Bilder, eine Datei für jede Seite (*.png)</translation>
     </message>
     <message>
         <source>Untitled plan</source>
-        <translation type="unfinished">Plan ohne Titel</translation>
+        <translation>Plan ohne Titel</translation>
+    </message>
+    <message>
+        <source>Work list</source>
+        <translation>Arbeitsliste</translation>
+    </message>
+    <message>
+        <source>Bowls, steps and foils in order, for beside the chair</source>
+        <translation>Schalen, Schritte und Folien der Reihe nach, für neben dem Stuhl</translation>
+    </message>
+    <message>
+        <source>The list is printed as it is set on the appointment&apos;s page: order, hands, foil widths, own factors. Minutes on the hair are not in it: what is seen is written in by hand.</source>
+        <translation>Die Liste wird gedruckt, wie sie auf der Seite des Termins eingestellt ist: Reihenfolge, Hände, Folienbreiten, eigene Faktoren. Minuten im Haar stehen nicht darin: was gesehen wird, wird von Hand eingetragen.</translation>
+    </message>
+    <message>
+        <source>work list</source>
+        <translation>Arbeitsliste</translation>
     </message>
 </context>
 <context>
     <name>combdraft::handout::PageView</name>
     <message>
         <source>Page %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Seite %1 von %2</translation>
     </message>
 </context>
 <context>
     <name>combdraft::handout::PagesView</name>
     <message>
         <source>Pages</source>
-        <translation type="unfinished"></translation>
+        <translation>Seiten</translation>
     </message>
 </context>
 <context>
@@ -13926,111 +14058,111 @@ Nicht für: %2</translation>
     <name>consultation</name>
     <message>
         <source>%1: %2.</source>
-        <translation type="unfinished">%1: %2.</translation>
+        <translation>%1: %2.</translation>
     </message>
     <message>
         <source>Henna, metallic or box colour was said: no metal test is written down.</source>
-        <translation type="unfinished"></translation>
+        <translation>Henna, metallhaltige Farbe oder Farbe aus der Packung wurde genannt: Kein Metalltest ist notiert.</translation>
     </message>
     <message>
         <source>No test strand is written down: it shows how far this hair lightens.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Probesträhne ist notiert: Sie zeigt, wie weit dieses Haar aufhellt.</translation>
     </message>
     <message>
         <source>No skin test is written down: label, local rules and insurer say when one is due.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Unverträglichkeitstest ist notiert: Etikett, örtliche Vorschriften und Versicherung sagen, wann einer fällig ist.</translation>
     </message>
     <message>
         <source>Not of the age that label, local rules or insurer ask for: they come first, for tests too.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht in dem Alter, das Etikett, örtliche Vorschriften oder Versicherung verlangen: Sie gehen vor, auch bei Tests.</translation>
     </message>
     <message>
         <source>Has reacted before: to a doctor first; label and insurer say what may follow.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hat schon einmal reagiert: zuerst zur Ärztin oder zum Arzt; Etikett und Versicherung sagen, was folgen darf.</translation>
     </message>
     <message>
         <source>Something was found on the scalp: what it is, is not for the colourist to say.</source>
-        <translation type="unfinished"></translation>
+        <translation>An der Kopfhaut wurde etwas gefunden: Was es ist, hat nicht die Coloristin zu sagen.</translation>
     </message>
     <message>
         <source>The age was not asked; label, local rules and insurer set the lowest one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach dem Alter wurde nicht gefragt; Etikett, örtliche Vorschriften und Versicherung setzen das niedrigste.</translation>
     </message>
     <message>
         <source>Past reactions were not asked: to colour, to lightener, to a black tattoo.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach früheren Reaktionen wurde nicht gefragt: auf Farbe, auf Aufheller, auf eine schwarze Tätowierung.</translation>
     </message>
     <message>
         <source>The scalp was not looked at: broken, sore or irritated skin is referred.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Kopfhaut wurde nicht angesehen: Verletzte, wunde oder gereizte Haut wird verwiesen.</translation>
     </message>
     <message>
         <source>Not all of the hair&apos;s history was asked: dye, henna, metallic colour, box colour.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht die ganze Vorgeschichte des Haars wurde erfragt: Farbe, Henna, metallhaltige Farbe, Farbe aus der Packung.</translation>
     </message>
     <message>
         <source>Check: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Prüfen: %1</translation>
     </message>
     <message>
         <source>Test: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Testen: %1</translation>
     </message>
     <message>
         <source>Refer: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Verweisen: %1</translation>
     </message>
     <message>
         <source>Ask first, whether or not it is written down: the age that label, rules and insurer ask for; past reactions, also to a black tattoo; the scalp&apos;s condition; which tests are due. When in doubt, refer.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst fragen, ob notiert oder nicht: das Alter, das Etikett, Vorschriften und Versicherung verlangen; frühere Reaktionen, auch auf eine schwarze Tätowierung; den Zustand der Kopfhaut; welche Tests fällig sind. Im Zweifel verweisen.</translation>
     </message>
     <message>
         <source>Skin test</source>
-        <translation type="unfinished"></translation>
+        <translation>Unverträglichkeitstest</translation>
     </message>
     <message>
         <source>Test strand</source>
-        <translation type="unfinished"></translation>
+        <translation>Probesträhne</translation>
     </message>
     <message>
         <source>Elasticity</source>
-        <translation type="unfinished"></translation>
+        <translation>Elastizität</translation>
     </message>
     <message>
         <source>Porosity</source>
-        <translation type="unfinished"></translation>
+        <translation>Porosität</translation>
     </message>
     <message>
         <source>Metal test</source>
-        <translation type="unfinished"></translation>
+        <translation>Metalltest</translation>
     </message>
     <message>
         <source>Another test</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein anderer Test</translation>
     </message>
     <message>
         <source>not made yet</source>
-        <translation type="unfinished"></translation>
+        <translation>noch nicht gemacht</translation>
     </message>
     <message>
         <source>no due date typed, and no policy of yours</source>
-        <translation type="unfinished"></translation>
+        <translation>kein Fälligkeitstag getippt und keine eigene Regel von Ihnen</translation>
     </message>
     <message>
         <source>due today</source>
-        <translation type="unfinished"></translation>
+        <translation>heute fällig</translation>
     </message>
     <message>
         <source>overdue since %1</source>
-        <translation type="unfinished"></translation>
+        <translation>überfällig seit %1</translation>
     </message>
     <message>
         <source>not made yet, due %1</source>
-        <translation type="unfinished"></translation>
+        <translation>noch nicht gemacht, fällig am %1</translation>
     </message>
     <message>
         <source>next due %1</source>
-        <translation type="unfinished"></translation>
+        <translation>wieder fällig am %1</translation>
     </message>
 </context>
 <context>
@@ -14111,231 +14243,231 @@ Nicht für: %2</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished">%1: %2</translation>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>yes</source>
-        <translation type="unfinished"></translation>
+        <translation>ja</translation>
     </message>
     <message>
         <source>no</source>
-        <translation type="unfinished">nein</translation>
+        <translation>nein</translation>
     </message>
     <message>
         <source>Skin test</source>
-        <translation type="unfinished"></translation>
+        <translation>Unverträglichkeitstest</translation>
     </message>
     <message>
         <source>Test strand</source>
-        <translation type="unfinished"></translation>
+        <translation>Probesträhne</translation>
     </message>
     <message>
         <source>Elasticity</source>
-        <translation type="unfinished"></translation>
+        <translation>Elastizität</translation>
     </message>
     <message>
         <source>Porosity</source>
-        <translation type="unfinished"></translation>
+        <translation>Porosität</translation>
     </message>
     <message>
         <source>Metal test</source>
-        <translation type="unfinished"></translation>
+        <translation>Metalltest</translation>
     </message>
     <message>
         <source>Another test</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein anderer Test</translation>
     </message>
     <message>
         <source>wanted</source>
-        <translation type="unfinished"></translation>
+        <translation>gewünscht</translation>
     </message>
     <message>
         <source>not wanted</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht gewünscht</translation>
     </message>
     <message>
         <source>today</source>
-        <translation type="unfinished"></translation>
+        <translation>heute</translation>
     </message>
     <message>
         <source>result</source>
-        <translation type="unfinished"></translation>
+        <translation>Ergebnis</translation>
     </message>
     <message>
         <source>Questions</source>
-        <translation type="unfinished"></translation>
+        <translation>Fragen</translation>
     </message>
     <message>
         <source>Asked on</source>
-        <translation type="unfinished"></translation>
+        <translation>Gefragt am</translation>
     </message>
     <message>
         <source>Of the age that label, rules and insurer ask for</source>
-        <translation type="unfinished"></translation>
+        <translation>In dem Alter, das Etikett, Vorschriften und Versicherung verlangen</translation>
     </message>
     <message>
         <source>Reacted before</source>
-        <translation type="unfinished"></translation>
+        <translation>Hat schon einmal reagiert</translation>
     </message>
     <message>
         <source>Past reactions</source>
-        <translation type="unfinished"></translation>
+        <translation>Frühere Reaktionen</translation>
     </message>
     <message>
         <source>Scalp: something found</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopfhaut: etwas gefunden</translation>
     </message>
     <message>
         <source>Scalp: nothing found</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopfhaut: nichts gefunden</translation>
     </message>
     <message>
         <source>Scalp</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopfhaut</translation>
     </message>
     <message>
         <source>Hair history</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorgeschichte des Haars</translation>
     </message>
     <message>
         <source>Dye</source>
-        <translation type="unfinished"></translation>
+        <translation>Farbe</translation>
     </message>
     <message>
         <source>Henna</source>
-        <translation type="unfinished"></translation>
+        <translation>Henna</translation>
     </message>
     <message>
         <source>Metallic colour</source>
-        <translation type="unfinished"></translation>
+        <translation>Metallhaltige Farbe</translation>
     </message>
     <message>
         <source>Box colour</source>
-        <translation type="unfinished"></translation>
+        <translation>Farbe aus der Packung</translation>
     </message>
     <message>
         <source>Last lightening</source>
-        <translation type="unfinished"></translation>
+        <translation>Letzte Aufhellung</translation>
     </message>
     <message>
         <source>What else the hair has been through</source>
-        <translation type="unfinished"></translation>
+        <translation>Was das Haar sonst hinter sich hat</translation>
     </message>
     <message>
         <source>Tests</source>
-        <translation type="unfinished"></translation>
+        <translation>Tests</translation>
     </message>
     <message>
         <source>not made yet</source>
-        <translation type="unfinished"></translation>
+        <translation>noch nicht gemacht</translation>
     </message>
     <message>
         <source>  Result</source>
-        <translation type="unfinished"></translation>
+        <translation>  Ergebnis</translation>
     </message>
     <message>
         <source>  Due on</source>
-        <translation type="unfinished"></translation>
+        <translation>  Fällig am</translation>
     </message>
     <message>
         <source>What is kept about you</source>
-        <translation type="unfinished"></translation>
+        <translation>Was über Sie aufbewahrt wird</translation>
     </message>
     <message>
         <source>Begun on</source>
-        <translation type="unfinished"></translation>
+        <translation>Begonnen am</translation>
     </message>
     <message>
         <source>Name or mark</source>
-        <translation type="unfinished"></translation>
+        <translation>Name oder Zeichen</translation>
     </message>
     <message>
         <source>Contact</source>
-        <translation type="unfinished"></translation>
+        <translation>Kontakt</translation>
     </message>
     <message>
         <source>You agreed on</source>
-        <translation type="unfinished"></translation>
+        <translation>Sie waren einverstanden am</translation>
     </message>
     <message>
         <source>to it being kept for</source>
-        <translation type="unfinished"></translation>
+        <translation>damit, dass es aufbewahrt wird für</translation>
     </message>
     <message>
         <source>No consent is written down.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Einverständnis ist notiert.</translation>
     </message>
     <message>
         <source>Wishes</source>
-        <translation type="unfinished"></translation>
+        <translation>Wünsche</translation>
     </message>
     <message>
         <source>Wanted</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewünscht</translation>
     </message>
     <message>
         <source>Not wanted</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht gewünscht</translation>
     </message>
     <message>
         <source>How it is worn</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie es getragen wird</translation>
     </message>
     <message>
         <source>Upkeep</source>
-        <translation type="unfinished"></translation>
+        <translation>Pflegeaufwand</translation>
     </message>
     <message>
         <source>Budget</source>
-        <translation type="unfinished"></translation>
+        <translation>Budget</translation>
     </message>
     <message>
         <source>Number of visits</source>
-        <translation type="unfinished"></translation>
+        <translation>Zahl der Besuche</translation>
     </message>
     <message>
         <source>Minutes, price and visits by choice</source>
-        <translation type="unfinished"></translation>
+        <translation>Minuten, Preis und Besuche je Variante</translation>
     </message>
     <message>
         <source>%1: %2; %3; %4</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2; %3; %4</translation>
     </message>
     <message>
         <source>Visits</source>
-        <translation type="unfinished"></translation>
+        <translation>Besuche</translation>
     </message>
     <message>
         <source>  Words</source>
-        <translation type="unfinished"></translation>
+        <translation>  Text</translation>
     </message>
     <message>
         <source>Photos</source>
-        <translation type="unfinished"></translation>
+        <translation>Fotos</translation>
     </message>
     <message>
         <source>%1: %2, %3 %4</source>
-        <translation type="unfinished">%1, %2: %3 %4 {1:?} {2,?}</translation>
+        <translation>%1: %2, %3 %4</translation>
     </message>
     <message>
         <source>Notes</source>
-        <translation type="unfinished"></translation>
+        <translation>Notizen</translation>
     </message>
     <message>
         <source>This client is open in another program. What is kept can be read here, not changed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Kundin ist in einem anderen Programm offen. Was aufbewahrt wird, lässt sich hier lesen, nicht ändern.</translation>
     </message>
     <message>
         <source>What is kept of this client cannot be read, and was left as it is. Nothing can be kept here until it can.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was von dieser Kundin aufbewahrt wird, ist nicht lesbar und blieb, wie es ist. Bis es lesbar ist, lässt sich hier nichts aufbewahren.</translation>
     </message>
     <message>
         <source>What was kept of this client is damaged. It was set aside in its folder as %1; its photos are still here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was von dieser Kundin aufbewahrt wurde, ist beschädigt. Es wurde in seinem Ordner als %1 beiseitegelegt; die Fotos sind noch hier.</translation>
     </message>
     <message>
         <source>Your own factors could not be read (%1). They were set aside in the settings as %2; the work list goes by the assumptions until you take new ones over.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ihre eigenen Faktoren ließen sich nicht lesen (%1). Sie wurden in den Einstellungen als %2 beiseitegelegt; die Arbeitsliste geht nach den Annahmen, bis Sie neue übernehmen.</translation>
     </message>
 </context>
 </TS>
