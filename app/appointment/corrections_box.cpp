@@ -106,8 +106,8 @@ void CorrectionsBox::buildShadow(QVBoxLayout* column) {
   column->addWidget(zone_);
   shadow_ = new FinishField(tr("Root shadow"), this);
   column->addWidget(shadow_);
-  length_ = addTyped(column, specOf("treatment.to_mm", tr("Reaches off the scalp"), tr("mm"), 1, tr("How far down the hair it goes")), this);
-  blend_ = addTyped(column, specOf("treatment.blend_mm", tr("Blends out over"), tr("mm"), 1, tr("The length in which it fades")), this);
+  length_ = addTyped(column, specOf("treatment.to_mm", tr("Reaches off the scalp"), QStringLiteral("mm"), 1, tr("How far down the hair it goes")), this);
+  blend_ = addTyped(column, specOf("treatment.blend_mm", tr("Blends out over"), QStringLiteral("mm"), 1, tr("The length in which it fades")), this);
   cover_ = addTyped(column, specOf("treatment.strength_frac", tr("How much of the colour shows"), tr("%"), 100,
                                    tr("100 is the typed colour, 0 nothing; as a test strand showed")), this);
   auto* row = new QHBoxLayout;

@@ -23,14 +23,17 @@ void speak(QApplication& app, store::Language choice) {
   const QLocale locale = localeFor(choice, QLocale::system().uiLanguages());
   QLocale::setDefault(locale);
   QApplication::setLayoutDirection(locale.textDirection());
-  const QString language = locale.name().section(u'_', 0, 0);
-  if (language == kSpoken[0]) return;
   const auto install = [&app](const QString& file, const QString& folder) {
     auto* translator = new QTranslator(&app);
     if (translator->load(file, folder)) QApplication::installTranslator(translator);
   };
-  install(QStringLiteral("qtbase_") + language, QLibraryInfo::path(QLibraryInfo::TranslationsPath));
-  install(QStringLiteral("combdraft_") + language, QStringLiteral(":/translations"));  // asked first
+  const QString language = locale.name().section(u'_', 0, 0);
+  if (language != kSpoken[0]) {
+    install(QStringLiteral("qtbase_") + language, QLibraryInfo::path(QLibraryInfo::TranslationsPath));
+    install(QStringLiteral("combdraft_") + language, QStringLiteral(":/translations"));  // asked first
+  }
+  const QString onTrial = qEnvironmentVariable(kTrialVariable);
+  if (!onTrial.isEmpty()) install(onTrial, {});  // asked before all others
 }
 
 }  // namespace combdraft::desk

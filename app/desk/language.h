@@ -19,6 +19,10 @@ inline const QStringList kSpoken{QStringLiteral("en"), QStringLiteral("de")};
 /// else English; it keeps the system's own country where it can.
 QLocale localeFor(store::Language choice, const QStringList& systemLanguages);
 
+/// Names a .qm file that is asked before the program's own: a translation that is not
+/// built in yet, or the lengthened texts of tests/translations/pseudo.
+inline constexpr char kTrialVariable[] = "COMBDRAFT_TRANSLATION";
+
 /// Installs translations, decimal sign and the direction of the layout. Once,
 /// before the first window; files never depend on it.
 void speak(QApplication& app, store::Language choice);

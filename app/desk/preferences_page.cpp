@@ -97,7 +97,7 @@ PreferencesPage::PreferencesPage(QWidget* parent) : QWidget(parent) {
   auto* rows = new QVBoxLayout(numbers);
   rows->setContentsMargins(0, 0, 0, 0);
   const auto number = [&](const char* field, const QString& label, double store::Preferences::* member) {
-    auto* made = new controls::NumberField(cards::specOf(field, label, tr("mm")), numbers);
+    auto* made = new controls::NumberField(cards::specOf(field, label, QStringLiteral("mm")), numbers);
     rows->addWidget(made);
     connect(made, &controls::NumberField::edited, this, [this, member](std::optional<double> value, bool) {
       if (!value) return;

@@ -3,7 +3,9 @@
 #include <QCoreApplication>
 #include <map>
 
+#include "app/paint/figure.h"
 #include "app/paint/work_words.h"
+#include "app/words/engine_words.h"
 #include "engine/base/number_text.h"
 
 namespace combdraft::handout {
@@ -13,7 +15,7 @@ struct Words {
   Q_DECLARE_TR_FUNCTIONS(Handout)
 };
 
-QString whole(double value) { return QString::fromStdString(numberText(value, 0)); }
+QString whole(double value) { return paint::figure(numberText(value, 0)); }
 
 /// With the user's own factors in its assumptions.
 plan::Plan planFor(const Request& request) {
@@ -86,7 +88,7 @@ void addWorkSheet(Column& column, const Request& request) {
   work::WorkSettings settings = request.work.settings;
   settings.choice = request.choice;
   const Result<work::WorkList> list = work::workListOf(plan, settings);
-  if (!list) return column.text(Words::tr("The head's measures do not fit together, so that there is no work list: %1").arg(QString::fromStdString(describe(list.error()))));
+  if (!list) return column.text(Words::tr("The head's measures do not fit together, so that there is no work list: %1").arg(words::inWords(list.error())));
   if (list->order.empty()) return column.text(Words::tr("No piece is lightened or deepened in this choice yet."));
   const work::Timeline& line = list->timeline;
   column.text(Words::tr("%1 pieces; the last is in after %2 min, work in all %3 min and %4 min in reserve, by your own speeds. "

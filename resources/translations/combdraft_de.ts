@@ -4062,7 +4062,7 @@
     </message>
     <message>
         <source>Grams by your own factor: weigh what is left.</source>
-        <translation>Gramm nach Ihrem eigenen Faktor: wiegen Sie, was übrig bleibt.</translation>
+        <translation>Gramm nach Ihrem eigenen Faktor: Wiegen Sie den Rest.</translation>
     </message>
     <message>
         <source>Bowl</source>
@@ -4078,7 +4078,7 @@
     </message>
     <message>
         <source>Pieces</source>
-        <translation>Partien</translation>
+        <translation>Strähnen</translation>
     </message>
     <message>
         <source>From, min</source>
@@ -4102,7 +4102,7 @@
     </message>
     <message>
         <source>%1 foils of %2 mm</source>
-        <translation>%1 Folien zu %2 mm</translation>
+        <translation>%1 Folien von %2 mm</translation>
     </message>
     <message>
         <source>%1 foils</source>
@@ -4110,7 +4110,7 @@
     </message>
     <message>
         <source>%1 foils that no width of yours is wide enough for</source>
-        <translation>%1 Folien, für die keine Ihrer Breiten reicht</translation>
+        <translation>%1 Folien, für die keine Ihrer Breiten breit genug ist</translation>
     </message>
     <message>
         <source>%1 films</source>
@@ -4118,23 +4118,23 @@
     </message>
     <message>
         <source>%1 pieces in open air</source>
-        <translation>%1 Partien an der Luft</translation>
+        <translation>%1 Strähnen offen an der Luft</translation>
     </message>
     <message>
         <source>%1 g of hair taken</source>
-        <translation>%1 g Haar aufgenommen</translation>
+        <translation>%1 g Haar genommen</translation>
     </message>
     <message>
         <source>The head&apos;s measures do not fit together, so that there is no work list: %1</source>
-        <translation>Die Maße des Kopfes passen nicht zusammen, deshalb gibt es keine Arbeitsliste: %1</translation>
+        <translation>Die Maße des Kopfs passen nicht zusammen, darum gibt es keine Arbeitsliste: %1</translation>
     </message>
     <message>
         <source>No piece is lightened or deepened in this choice yet.</source>
-        <translation>In dieser Wahl wird noch keine Partie aufgehellt oder vertieft.</translation>
+        <translation>In dieser Variante wird noch keine Strähne aufgehellt oder abgedunkelt.</translation>
     </message>
     <message>
         <source>%1 pieces; the last is in after %2 min, work in all %3 min and %4 min in reserve, by your own speeds. How long the product stays on the hair is not in it: that is seen, not planned.</source>
-        <translation>%1 Partien; die letzte sitzt nach %2 min, Arbeit insgesamt %3 min und %4 min Reserve, nach Ihren eigenen Zeiten. Wie lange das Produkt im Haar bleibt, steht nicht darin: das wird gesehen, nicht geplant.</translation>
+        <translation>%1 Strähnen; die letzte ist nach %2 min eingelegt, Arbeit insgesamt %3 min und %4 min Reserve, in Ihrem eigenen Tempo. Wie lange das Produkt auf dem Haar bleibt, ist nicht darin: Das ist zu sehen, nicht zu planen.</translation>
     </message>
     <message>
         <source>Needs a look</source>
@@ -5359,10 +5359,6 @@
         <translation>Reicht über die Kopfhaut</translation>
     </message>
     <message>
-        <source>mm</source>
-        <translation>mm</translation>
-    </message>
-    <message>
         <source>How far down the hair it goes</source>
         <translation>Wie weit am Haar hinunter er geht</translation>
     </message>
@@ -6242,7 +6238,7 @@
     </message>
     <message>
         <source>The list as pages, to print or to save</source>
-        <translation>Die Liste als Seiten, zum Drucken oder Sichern</translation>
+        <translation>Die Liste als Seiten, zum Drucken oder Speichern</translation>
     </message>
 </context>
 <context>
@@ -12266,7 +12262,7 @@
     </message>
     <message>
         <source>Bowls, steps and foils in order as pages, to print or to save</source>
-        <translation>Schalen, Schritte und Folien der Reihe nach als Seiten, zum Drucken oder Sichern</translation>
+        <translation>Schalen, Schritte und Folien in ihrer Reihenfolge als Seiten, zum Drucken oder Speichern</translation>
     </message>
     <message>
         <source>On paper</source>
@@ -12274,11 +12270,11 @@
     </message>
     <message>
         <source>Open Handout, Record card, Client&apos;s page or Work list first</source>
-        <translation>Öffnen Sie zuerst Handzettel, Karteikarte, Kundenblatt oder Arbeitsliste</translation>
+        <translation>Zuerst Handzettel, Karteikarte, Kundenblatt oder Arbeitsliste öffnen</translation>
     </message>
     <message>
         <source>Choose a printer for the pages that are shown; at an appointment, for its work list</source>
-        <translation>Einen Drucker für die gezeigten Seiten wählen; bei einem Termin für dessen Arbeitsliste</translation>
+        <translation>Einen Drucker für die gezeigten Seiten wählen; bei einer Behandlung für ihre Arbeitsliste</translation>
     </message>
 </context>
 <context>
@@ -12794,10 +12790,6 @@
     <message>
         <source>A new piece begins with</source>
         <translation>Eine neue Strähne beginnt mit</translation>
-    </message>
-    <message>
-        <source>mm</source>
-        <translation>mm</translation>
     </message>
     <message>
         <source>Thickness</source>
@@ -13962,11 +13954,11 @@ Nicht für: %2</translation>
     </message>
     <message>
         <source>Bowls, steps and foils in order, for beside the chair</source>
-        <translation>Schalen, Schritte und Folien der Reihe nach, für neben dem Stuhl</translation>
+        <translation>Schalen, Schritte und Folien in ihrer Reihenfolge, für neben den Stuhl</translation>
     </message>
     <message>
         <source>The list is printed as it is set on the appointment&apos;s page: order, hands, foil widths, own factors. Minutes on the hair are not in it: what is seen is written in by hand.</source>
-        <translation>Die Liste wird gedruckt, wie sie auf der Seite des Termins eingestellt ist: Reihenfolge, Hände, Folienbreiten, eigene Faktoren. Minuten im Haar stehen nicht darin: was gesehen wird, wird von Hand eingetragen.</translation>
+        <translation>Die Liste wird gedruckt, wie sie auf der Seite der Behandlung eingestellt ist: Reihenfolge, Hände, Folienbreiten, eigene Faktoren. Minuten auf dem Haar stehen nicht darin: Was zu sehen ist, wird von Hand eingetragen.</translation>
     </message>
     <message>
         <source>work list</source>
