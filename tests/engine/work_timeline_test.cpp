@@ -301,7 +301,8 @@ TEST_CASE("how long the first piece waits for a look is told where nothing was t
   settings.locks = 4000;
   const auto told = [&] {
     std::vector<WorkNote> late;
-    for (const WorkNote& note : workListOf(plan, settings).value().notes)
+    const WorkList worked = workListOf(plan, settings).value();
+    for (const WorkNote& note : worked.notes)
       if (note.kind == WorkNoteKind::FirstLookLate) late.push_back(note);
     return late;
   };
