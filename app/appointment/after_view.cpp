@@ -138,7 +138,7 @@ void AfterView::fill() {
   if (!log)
     state_->setText(tr("The appointment log in this plan cannot be read and is kept as it is. %1").arg(words::inWords(log.error())));
   else if (levels_.empty())
-    state_->setText(tr("No level was tapped yet. Levels are tapped in the log: choose a piece, type the level seen, tap Looked; after the rinse too."));
+    state_->setText(tr("No level was tapped after a rinse yet. With product on, hair looks lighter than it is: in the log tap Rinsed, look at clean, dry hair, type the level and tap Looked."));
   else
     state_->setText(tr("As last tapped in the log. Once a finish was tried, “planned” is what came; undo shows what was planned."));
   table_->setVisible(!levels_.empty());

@@ -36,6 +36,14 @@ QString timeOf(const work::LogEvent& event) {
   return QDateTime::fromMSecsSinceEpoch(event.utc_ms).toLocalTime().toString(QStringLiteral("HH:mm"));
 }
 
+// Time of day of the tap that put it in: a fact where nobody typed a limit to count to.
+QString placedAt(const work::AppointmentLog& log, const plan::ItemId& piece) {
+  for (auto event = log.events.rbegin(); event != log.events.rend(); ++event)
+    if (event->tap == Tap::Placed && !event->takenBack && std::find(event->pieces.begin(), event->pieces.end(), piece) != event->pieces.end())
+      return timeOf(*event);
+  return {};
+}
+
 }  // namespace
 
 LogView::Clock LogView::systemClock() {
@@ -247,8 +255,8 @@ void LogView::fillPieces(const work::AppointmentLog& log, double now_s) {
     else if (now != state.end())
       switch (now->second.stage) {
         case work::Stage::Planned: break;
-        case work::Stage::Placed: text = tr("%1: placed; look").arg(text); break;
-        case work::Stage::TakenOut: text = tr("%1: taken out").arg(text); break;
+        case work::Stage::Placed: text = tr("%1: placed at %2; look").arg(text, placedAt(log, id)); break;
+        case work::Stage::TakenOut: text = tr("%1: placed at %2; taken out, not rinsed").arg(text, placedAt(log, id)); break;
         case work::Stage::Rinsed: text = tr("%1: rinsed").arg(text); break;
       }
     if (now != state.end() && now->second.level) text = tr("%1; level %2 seen").arg(text).arg(*now->second.level);
@@ -302,7 +310,7 @@ std::vector<plan::ItemId> LogView::chosen(const work::AppointmentLog& log, Tap t
     const work::Stage stage = now == state.end() ? work::Stage::Planned : now->second.stage;
     switch (tap) {
       case Tap::Placed: return stage == work::Stage::Planned;
-      case Tap::Looked:
+      case Tap::Looked: return stage != work::Stage::Planned;  // after the rinse too: that level counts
       case Tap::TakenOut: return stage == work::Stage::Placed;
       case Tap::Rinsed: return stage == work::Stage::Placed || stage == work::Stage::TakenOut;
       case Tap::BowlMixed: break;

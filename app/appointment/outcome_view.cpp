@@ -196,7 +196,7 @@ void OutcomeView::fillTable() {
   if (!log)
     state_->setText(tr("The appointment log in this plan cannot be read and is kept as it is. %1").arg(words::inWords(log.error())));
   else if (outcomes.empty())
-    state_->setText(tr("No level was tapped yet. Levels are tapped in the log: choose a piece, type the level seen, tap Looked; after the rinse too."));
+    state_->setText(tr("No level was tapped after a rinse yet. With product on, hair looks lighter than it is: in the log tap Rinsed, look at clean, dry hair, type the level and tap Looked."));
   else
     state_->setText(tr("Levels as last tapped in the log, beside what each piece was to lift to."));
   const QSignalBlocker quiet(table_);

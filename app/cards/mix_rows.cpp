@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 #include <QHBoxLayout>
 #include <QSignalBlocker>
+#include <QStyle>
 #include <QVBoxLayout>
 
 #include "app/cards/card_parts.h"
@@ -115,6 +116,13 @@ MixRows::Row MixRows::buildRow(Kind kind, std::size_t index) {
   row.name->setMaxLength(60);
   row.name->setMinimumHeight(28);
   line->addWidget(row.name, 1);
+  // A developer has four more boxes: they go below its name, where all of a figure is seen.
+  auto* boxes = line;
+  if (kind == Kind::Developer) {
+    boxes = new QHBoxLayout;
+    boxes->setSpacing(4);
+    lines->addLayout(boxes);
+  }
   connect(row.name, &QLineEdit::editingFinished, this, [this, kind, index, called, name = row.name] {
     if (!name->isModified()) return;
     name->setModified(false);
@@ -128,7 +136,7 @@ MixRows::Row MixRows::buildRow(Kind kind, std::size_t index) {
     spec.face = controls::NumberFieldSpec::Face::BoxOnly;
     auto* made = new controls::NumberField(spec, row.box);
     made->setMaximumWidth(fontMetrics().averageCharWidth() * 12);
-    line->addWidget(made);
+    boxes->addWidget(made);
     return made;
   };
   if (kind == Kind::Developer) {
@@ -140,7 +148,7 @@ MixRows::Row MixRows::buildRow(Kind kind, std::size_t index) {
     });
     row.unit = newCombo(row.box, tr("Unit of %1").arg(called), {tr("%"), tr("vol")});
     row.unit->setMaximumWidth(fontMetrics().averageCharWidth() * 11);
-    line->addWidget(row.unit);
+    boxes->addWidget(row.unit);
     connect(row.unit, &QComboBox::activated, this, [this, index, called](int unit) {
       Q_EMIT edited(tr("unit of %1").arg(called), [index, unit](plan::Formula& f) {
         if (index < f.developers.size()) f.developers[index].unit = unit == 0 ? plan::StrengthUnit::Percent : plan::StrengthUnit::Volume;
@@ -152,7 +160,8 @@ MixRows::Row MixRows::buildRow(Kind kind, std::size_t index) {
   connect(row.parts, &controls::NumberField::edited, this, [this, kind, index, called](std::optional<double> value) {
     change(kind, index, tr("parts of %1").arg(called), [value](auto& entry) { entry.parts = value; });
   });
-  line->addWidget(new QLabel(tr("parts"), row.box));
+  boxes->addWidget(new QLabel(tr("parts"), row.box));
+  if (kind == Kind::Developer) boxes->addStretch(1);
   auto* remove = new QPushButton(QStringLiteral("−"), row.box);
   remove->setAccessibleName(tr("Remove %1").arg(called));
   remove->setToolTip(tr("Take %1 out of the mixture").arg(called));
@@ -209,12 +218,15 @@ void MixRows::fillDevelopers(Group& group, const std::vector<plan::Developer>& d
     row.parts->setValue(developer.parts);
     const QString caution = developer.strength ? strengthCaution(*developer.strength, developer.unit) : QString();
     QStringList lines;
-    if (developer.strength) lines << strengthText(*developer.strength, developer.unit) << caution;
+    if (!caution.isEmpty()) lines << QStringLiteral("⚠ ") + caution;
+    if (developer.strength) lines << strengthText(*developer.strength, developer.unit);
     lines.removeAll(QString());
     row.says->setText(lines.join(u'\n'));
     row.says->setVisible(!lines.isEmpty());
     row.says->setProperty("caution", !caution.isEmpty());
     row.says->setProperty("soft", caution.isEmpty());
+    row.says->style()->unpolish(row.says);  // the style looks at properties once
+    row.says->style()->polish(row.says);
   }
 }
 

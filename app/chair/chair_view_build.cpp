@@ -105,6 +105,7 @@ QWidget* ChairView::buildControls() {
     line->setSpacing(kMargin_px);
     line->addWidget(row);
     line->addWidget(titled({}, slider, label, box), 1);
+    (*label)->setWordWrap(true);
     column->addLayout(line);
   }
   return box;

@@ -10,6 +10,8 @@
 
 #include "app/chair/chair_view.h"
 #include "app/chair/class_view.h"
+#include "app/cards/consultation_card.h"
+#include "app/desk/card_column.h"
 #include "app/desk/command_search.h"
 #include "app/desk/error_text.h"
 #include "app/desk/main_window.h"
@@ -68,6 +70,8 @@ void MainWindow::showToOthers(Showing what) {
     if (QWidget* typing = focusWidget()) typing->clearFocus();
     controller_.dropTentative();
     search_->close();
+    // Coming back must not bring a client's name or answers up in front of both.
+    if (cards_->consultationCard()->isVisible()) cards_->turnTo(CardColumn::Card::Piece);
     keepWindow();
   }
   looks_.forget();

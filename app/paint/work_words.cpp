@@ -89,6 +89,9 @@ QString noteText(const plan::Plan& plan, const work::WorkNote& note) {
     case Kind::LimitBeforeLastIn:
       return Words::tr("%1: on the hair for %2 min when the last piece is in; the maker's longest time for %3 is %4 min.")
           .arg(pieces, minutes(note.found), formula, minutes(note.limit));
+    case Kind::FirstLookLate:
+      return Words::tr("%1: on the hair for %2 min before the list looks for the first time. Neither the maker's longest time nor rounds of looking (Look every) are typed.")
+          .arg(pieces, minutes(note.found));
   }
   return {};
 }
@@ -166,6 +169,7 @@ QString problemText(const plan::Plan& plan, const work::LogProblem& problem) {
 QString reasonText(work::LookReason reason) {
   switch (reason) {
     case work::LookReason::LimitReached: return Words::tr("maker's longest time reached: take it out");
+    case work::LookReason::NotRinsed: return Words::tr("taken out, not rinsed: product may still be on it");
     case work::LookReason::LevelReached: return Words::tr("seen at its planned level: look");
     case work::LookReason::FineHair: return Words::tr("fine hair at the hairline: look");
     case work::LookReason::LongestOn: return Words::tr("look");
@@ -174,6 +178,7 @@ QString reasonText(work::LookReason reason) {
 }
 
 QString timerText(const work::PieceTimer& timer) {
+  if (timer.say == work::Say::LimitReached && timer.stage == work::Stage::TakenOut) return Words::tr("maker's longest time reached: not rinsed yet");
   return timer.say == work::Say::LimitReached ? Words::tr("maker's longest time reached: take it out")
                                               : Words::tr("look; maker's longest time in %1").arg(clockText(std::ceil(timer.limit_s - timer.onHair_s)));
 }

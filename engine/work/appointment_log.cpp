@@ -42,6 +42,11 @@ std::optional<double> limitOf(const plan::Plan& plan, const plan::Piece& piece) 
   return limit_s;
 }
 
+// Out of its foil a piece may still have product on it: only rinsing ends that.
+bool isUnderProduct(const PieceNow& now) {
+  return now.placed_s && (now.stage == Stage::Placed || now.stage == Stage::TakenOut);
+}
+
 }  // namespace
 
 double secondsAt(const AppointmentLog& log, const TapClock& clock) {
@@ -80,11 +85,13 @@ std::map<plan::ItemId, PieceNow> stateAt(const AppointmentLog& log, double at_s)
       switch (event.tap) {
         case Tap::Placed:
           if (!piece.placed_s || piece.stage != Stage::Placed) piece.placed_s = times[i];
+          piece.came.reset();  // placed again: what came of it is not known yet
           piece.stage = Stage::Placed;
           break;
         case Tap::Looked:
           piece.looked_s = times[i];
           if (event.level) piece.level = event.level;
+          if (event.level && piece.stage == Stage::Rinsed) piece.came = event.level;
           if (!event.pigment.empty()) piece.pigment = event.pigment;
           break;
         case Tap::TakenOut:
@@ -114,11 +121,11 @@ std::vector<PieceTimer> timersAt(const plan::Plan& plan, const AppointmentLog& l
   std::vector<PieceTimer> timers;
   for (const auto& [id, now] : stateAt(log, at_s)) {
     const auto* piece = plan.find<plan::Piece>(id);
-    if (!piece || now.stage != Stage::Placed) continue;
+    if (!piece || !isUnderProduct(now)) continue;
     const auto limit = limitOf(plan, *piece);
     if (!limit) continue;
     const double on = at_s - *now.placed_s;
-    timers.push_back({id, on, *limit, on >= *limit ? Say::LimitReached : Say::Look});
+    timers.push_back({id, on, *limit, on >= *limit ? Say::LimitReached : Say::Look, now.stage});
   }
   std::stable_sort(timers.begin(), timers.end(),
                    [](const PieceTimer& a, const PieceTimer& b) { return a.onHair_s - a.limit_s > b.onHair_s - b.limit_s; });
@@ -150,12 +157,14 @@ std::vector<LookFirst> lookFirst(const plan::Plan& plan, const AppointmentLog& l
   std::vector<LookFirst> order;
   for (const auto& [id, now] : stateAt(log, at_s)) {
     const auto* piece = plan.find<plan::Piece>(id);
-    if (!piece || now.stage != Stage::Placed) continue;
+    if (!piece || !isUnderProduct(now)) continue;
     const double on = at_s - *now.placed_s;
     const auto limit = limitOf(plan, *piece);
     LookReason reason = LookReason::LongestOn;
     if (limit && on >= *limit)
       reason = LookReason::LimitReached;
+    else if (now.stage == Stage::TakenOut)
+      reason = LookReason::NotRinsed;
     else if (now.level && *now.level >= piece->root.lifts.level)
       reason = LookReason::LevelReached;
     else if (!piece->line.empty() && places.of(*piece).pace == Pace::Hairline)

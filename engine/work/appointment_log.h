@@ -64,6 +64,7 @@ struct PieceNow {
   Stage stage = Stage::Planned;
   std::optional<double> placed_s, looked_s, out_s, rinsed_s;
   std::optional<double> level;   ///< as last seen
+  std::optional<double> came;    ///< as last seen after its rinse: product makes hair look lighter
   std::string pigment;
 };
 /// Taps up to `at_s` that stand. Pieces that nobody touched are not in it.
@@ -80,8 +81,9 @@ struct PieceTimer {
   plan::ItemId piece;
   double onHair_s = 0, limit_s = 0;
   Say say = Say::Look;
+  Stage stage = Stage::Placed;  ///< or TakenOut: product works on until it is rinsed
 };
-/// Only pieces that are on the hair and whose formula has a typed longest time
+/// Only pieces that are placed and not rinsed, and whose formula has a typed longest time
 /// above 0 (of two formulas the shorter one); longest over its limit first.
 std::vector<PieceTimer> timersAt(const plan::Plan& plan, const AppointmentLog& log, double at_s);
 
@@ -95,14 +97,14 @@ struct BowlTimer {
 /// The newest bowl of each formula.
 std::vector<BowlTimer> bowlsAt(const plan::Plan& plan, const AppointmentLog& log, double at_s);
 
-enum class LookReason { LimitReached, LevelReached, FineHair, LongestOn };
+enum class LookReason { LimitReached, NotRinsed, LevelReached, FineHair, LongestOn };
 struct LookFirst {
   plan::ItemId piece;
   LookReason reason{};
   double onHair_s = 0;
 };
-/// Pieces on the hair in the order of "look at these first": over the typed limit,
-/// then those seen at their planned level or above it, then fine hair at the
+/// Pieces placed and not rinsed in the order of "look at these first": over the typed
+/// limit, then those taken out and not rinsed, then those seen at their planned level or above it, then fine hair at the
 /// hairline [common practice], then by how long they have been on.
 std::vector<LookFirst> lookFirst(const plan::Plan& plan, const AppointmentLog& log, double at_s);
 

@@ -108,9 +108,9 @@ std::vector<PieceOutcome> plannedAgainstGot(const plan::Plan& plan, const Appoin
   std::vector<PieceOutcome> outcomes;
   for (const auto& [id, now] : stateAt(log, 1e18)) {
     const auto* piece = plan.find<plan::Piece>(id);
-    if (!piece || piece->action != plan::Action::Lighten || !now.level) continue;
+    if (!piece || piece->action != plan::Action::Lighten || !now.came) continue;
     const plan::LiftsTo& lifts = piece->root.lifts;
-    outcomes.push_back({id, lifts.level, *now.level, *now.level >= lifts.low && *now.level <= lifts.high});
+    outcomes.push_back({id, lifts.level, *now.came, *now.came >= lifts.low && *now.came <= lifts.high});
   }
   return outcomes;
 }

@@ -59,7 +59,7 @@ struct UsedProduct {
 /// FieldOutOfRange: not above 0, more left than mixed.
 Result<UsedProduct> usedProduct(double mixed_g, double left_g, double hair_g);
 
-/// Level planned and got of each lightened piece that was seen.
+/// Level planned and got of each lightened piece that was seen after its rinse.
 struct PieceOutcome {
   plan::ItemId piece;
   double planned = 0, got = 0;

@@ -32,11 +32,11 @@ std::vector<ZoneLevel> levelsByZone(const plan::Plan& plan, const AppointmentLog
   std::map<plan::HairZone, ZoneLevel> zones;
   for (const auto& [id, now] : stateAt(log, 1e18)) {
     const auto* piece = plan.find<plan::Piece>(id);
-    if (!piece || piece->action != plan::Action::Lighten || !now.level || piece->line.empty()) continue;
+    if (!piece || piece->action != plan::Action::Lighten || !now.came || piece->line.empty()) continue;
     ZoneLevel& zone = zones[places.of(*piece).zone];
-    zone.low = zone.pieces ? std::min(zone.low, *now.level) : *now.level;
-    zone.high = zone.pieces ? std::max(zone.high, *now.level) : *now.level;
-    zone.level += *now.level;
+    zone.low = zone.pieces ? std::min(zone.low, *now.came) : *now.came;
+    zone.high = zone.pieces ? std::max(zone.high, *now.came) : *now.came;
+    zone.level += *now.came;
     zone.planned += piece->root.lifts.level;
     ++zone.pieces;
   }
@@ -67,7 +67,7 @@ Result<plan::ChangeSet> toned(const plan::Plan& plan, const AppointmentLog& log,
     const auto own = state.find(id);
     const auto ofZone = std::find_if(zones.begin(), zones.end(), [&](const ZoneLevel& z) { return z.zone == zone; });
     std::optional<double> level;
-    if (own != state.end() && own->second.level) level = own->second.level;
+    if (own != state.end() && own->second.came) level = own->second.came;
     else if (ofZone != zones.end()) level = ofZone->level;
     if (!level) continue;
     plan::Piece changed = *piece;

@@ -12,14 +12,14 @@
 
 namespace combdraft::work {
 
-/// Levels seen on the lightened pieces of a zone, as last logged.
+/// Levels seen on the lightened pieces of a zone after their rinse, as last logged.
 struct ZoneLevel {
   plan::HairZone zone{};
   double level = 0, low = 0, high = 0;  ///< mean and range over its pieces
   int pieces = 0;
   double planned = 0;                   ///< mean of what the same pieces were to lift to
 };
-/// Zones without a level seen are left out. A piece belongs where the middle of its line lies.
+/// Zones without a level seen after the rinse are left out: with product on, hair looks lighter. A piece belongs where the middle of its line lies.
 std::vector<ZoneLevel> levelsByZone(const plan::Plan& plan, const AppointmentLog& log);
 
 /// What colour is left in bare hair of a level: "pale yellow", "gold", "orange" ...

@@ -66,6 +66,20 @@ void noteOrder(std::vector<WorkNote>& notes, const plan::Plan& plan, const std::
   if (!fast.pieces.empty()) notes.push_back(std::move(fast));
 }
 
+// Nobody typed when to look: the list itself looks when the last piece is in, which may be long
+// after the first. Only its minutes are told, by no limit of ours.
+void noteFirstLook(std::vector<WorkNote>& notes, const plan::Plan& plan, const WorkSettings& settings, const WorkList& list) {
+  if (settings.lookEvery_min) return;
+  const auto& steps = list.timeline.steps;
+  const auto look = std::find_if(steps.begin(), steps.end(), [](const Step& s) { return s.kind == StepKind::Look; });
+  if (look == steps.end()) return;
+  const auto first = std::find_if(steps.begin(), steps.end(), [](const Step& s) { return s.kind == StepKind::Place; });
+  if (first == steps.end()) return;
+  const auto* formula = plan.find<plan::Formula>(list.timeline.bowls[*first->bowl].formula);
+  if (formula && formula->leaflet.longestTime_min) return;  // its limit is held against the list already
+  notes.push_back({WorkNoteKind::FirstLookLate, {}, {first->piece}, look->from_min - first->from_min, 0, {}});
+}
+
 std::vector<WorkNote> notesOf(const plan::Plan& plan, const WorkSettings& settings, const WorkList& list, const std::vector<Job>& jobs) {
   std::vector<WorkNote> notes;
   WorkNote unnamed{WorkNoteKind::FormulaNotNamed, {}, {}, 0, 0, {}};
@@ -83,6 +97,7 @@ std::vector<WorkNote> notesOf(const plan::Plan& plan, const WorkSettings& settin
     notes.push_back({kind, note.formula, note.piece.empty() ? std::vector<plan::ItemId>{} : std::vector<plan::ItemId>{note.piece},
                      note.found_min, note.limit_min, {}});
   }
+  noteFirstLook(notes, plan, settings, list);
   noteOrder(notes, plan, list.order);
   if (!settings.foils_mm.empty())
     for (const FoilNeed& foil : list.amounts.foils)
@@ -199,6 +214,7 @@ std::string codeName(WorkNoteKind kind) {
     case WorkNoteKind::LifeNotTyped: return "life-not-typed";
     case WorkNoteKind::PieceLongerThanLife: return "piece-longer-than-life";
     case WorkNoteKind::LimitBeforeLastIn: return "limit-before-last-in";
+    case WorkNoteKind::FirstLookLate: return "first-look-late";
   }
   return {};
 }
@@ -228,6 +244,9 @@ std::string sentenceOf(const WorkNote& note) {
     case WorkNoteKind::LimitBeforeLastIn:
       return countOf(note.pieces) + ": on the hair for " + minutes(note.found) + " when the last piece is in; the maker's longest time is " +
              minutes(note.limit);
+    case WorkNoteKind::FirstLookLate:
+      return countOf(note.pieces) + ": on the hair for " + minutes(note.found) +
+             " before the list looks for the first time; neither the maker's longest time nor rounds of looking are typed";
   }
   return {};
 }

@@ -38,6 +38,7 @@ enum class WorkNoteKind {
   LifeNotTyped,
   PieceLongerThanLife,  ///< found, limit: minutes
   LimitBeforeLastIn,    ///< found, limit: minutes
+  FirstLookLate,        ///< neither a longest time nor rounds of looking typed; found: minutes on the hair by then
 };
 struct WorkNote {
   WorkNoteKind kind{};

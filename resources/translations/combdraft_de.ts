@@ -243,6 +243,18 @@
         <source>The maker&apos;s directions come first, then local rules, your licence and your insurer. Added heat only as the leaflet says.</source>
         <translation>Die Angaben des Herstellers gehen vor, dann örtliche Vorschriften, Ihre Zulassung und Ihre Versicherung. Zusätzliche Wärme nur, wie es die Packungsbeilage sagt.</translation>
     </message>
+    <message>
+        <source>taken out, not rinsed: product may still be on it</source>
+        <translation>herausgenommen, nicht ausgespült: es kann noch Produkt daran sein</translation>
+    </message>
+    <message>
+        <source>maker&apos;s longest time reached: not rinsed yet</source>
+        <translation>längste Zeit des Herstellers erreicht: noch nicht ausgespült</translation>
+    </message>
+    <message>
+        <source>%1: on the hair for %2 min before the list looks for the first time. Neither the maker&apos;s longest time nor rounds of looking (Look every) are typed.</source>
+        <translation>%1: %2 min im Haar, bevor die Liste zum ersten Mal ansieht. Weder die längste Zeit des Herstellers noch Runden zum Ansehen (Ansehen alle) sind getippt.</translation>
+    </message>
 </context>
 <context>
     <name>Assumption</name>
@@ -5217,10 +5229,6 @@
         <translation>Das Protokoll der Behandlung in diesem Plan ist nicht lesbar und bleibt, wie es ist. %1</translation>
     </message>
     <message>
-        <source>No level was tapped yet. Levels are tapped in the log: choose a piece, type the level seen, tap Looked; after the rinse too.</source>
-        <translation>Noch ist keine Tonhöhe eingetragen. Tonhöhen werden im Protokoll eingetragen: eine Strähne wählen, die gesehene Tonhöhe tippen, „Angesehen“ tippen; auch nach dem Ausspülen.</translation>
-    </message>
-    <message>
         <source>As last tapped in the log. Once a finish was tried, “planned” is what came; undo shows what was planned.</source>
         <translation>Wie zuletzt im Protokoll eingetragen. Sobald ein Endton ausprobiert ist, steht unter „geplant“, was herauskam; Rückgängig zeigt, was geplant war.</translation>
     </message>
@@ -5247,6 +5255,10 @@
     <message>
         <source>Nothing was changed.</source>
         <translation>Es wurde nichts geändert.</translation>
+    </message>
+    <message>
+        <source>No level was tapped after a rinse yet. With product on, hair looks lighter than it is: in the log tap Rinsed, look at clean, dry hair, type the level and tap Looked.</source>
+        <translation>Nach dem Ausspülen wurde noch keine Tonhöhe eingetragen. Mit Produkt sieht Haar heller aus, als es ist: im Protokoll „Ausgespült“ antippen, sauberes, trockenes Haar ansehen, die Tonhöhe tippen und „Angesehen“ antippen.</translation>
     </message>
 </context>
 <context>
@@ -5625,14 +5637,6 @@
         <translation>%1: %2 auf dem Haar; %3</translation>
     </message>
     <message>
-        <source>%1: placed; look</source>
-        <translation>%1: aufgetragen; ansehen</translation>
-    </message>
-    <message>
-        <source>%1: taken out</source>
-        <translation>%1: herausgenommen</translation>
-    </message>
-    <message>
         <source>%1: rinsed</source>
         <translation>%1: ausgespült</translation>
     </message>
@@ -5679,6 +5683,14 @@
     <message>
         <source>nothing</source>
         <translation>nichts</translation>
+    </message>
+    <message>
+        <source>%1: placed at %2; look</source>
+        <translation>%1: aufgetragen um %2; ansehen</translation>
+    </message>
+    <message>
+        <source>%1: placed at %2; taken out, not rinsed</source>
+        <translation>%1: aufgetragen um %2; herausgenommen, nicht ausgespült</translation>
     </message>
 </context>
 <context>
@@ -5939,10 +5951,6 @@
         <translation>Das Protokoll der Behandlung in diesem Plan ist nicht lesbar und bleibt, wie es ist. %1</translation>
     </message>
     <message>
-        <source>No level was tapped yet. Levels are tapped in the log: choose a piece, type the level seen, tap Looked; after the rinse too.</source>
-        <translation>Noch ist keine Tonhöhe eingetragen. Tonhöhen werden im Protokoll eingetragen: eine Strähne wählen, die gesehene Tonhöhe tippen, „Angesehen“ tippen; auch nach dem Ausspülen.</translation>
-    </message>
-    <message>
         <source>Levels as last tapped in the log, beside what each piece was to lift to.</source>
         <translation>Tonhöhen, wie zuletzt im Protokoll eingetragen, neben dem, worauf jede Strähne aufhellen sollte.</translation>
     </message>
@@ -5993,6 +6001,10 @@
     <message>
         <source>not typed</source>
         <translation>nicht getippt</translation>
+    </message>
+    <message>
+        <source>No level was tapped after a rinse yet. With product on, hair looks lighter than it is: in the log tap Rinsed, look at clean, dry hair, type the level and tap Looked.</source>
+        <translation>Nach dem Ausspülen wurde noch keine Tonhöhe eingetragen. Mit Produkt sieht Haar heller aus, als es ist: im Protokoll „Ausgespült“ antippen, sauberes, trockenes Haar ansehen, die Tonhöhe tippen und „Angesehen“ antippen.</translation>
     </message>
 </context>
 <context>

@@ -32,7 +32,7 @@ struct Seen {
   double level;
 };
 
-/// The plan with a log in which these pieces were placed, looked at and rinsed.
+/// The plan with a log in which these pieces were placed, rinsed and looked at.
 plan::Plan withLevels(plan::Plan plan, const std::vector<Seen>& seen) {
   work::AppointmentLog log;
   std::int64_t ms = 0;
@@ -45,8 +45,8 @@ plan::Plan withLevels(plan::Plan plan, const std::vector<Seen>& seen) {
     log = work::appended(log, event, {1'700'000'000'000 + ms, ms, "test"});
   };
   for (const Seen& one : seen) tap(Tap::Placed, one);
-  for (const Seen& one : seen) tap(Tap::Looked, one);
   for (const Seen& one : seen) tap(Tap::Rinsed, one);
+  for (const Seen& one : seen) tap(Tap::Looked, one);
   plan::PlanInfo info = plan.info();
   info.logJson = work::writeLog(log);
   plan.put(plan::kPlanId, info);

@@ -24,7 +24,7 @@ namespace {
 // "not a promise" says that it is none; "not done", "what is done with hair" would be plain words,
 // yet the word is kept out of every screen.
 QString promiseIn(QString words) {
-  words.remove(QStringLiteral("not a promise")).remove(QStringLiteral("no guarantee"));
+  words.remove(QStringLiteral("not a promise")).remove(QStringLiteral("no guarantee")).remove(QStringLiteral("no promise"));
   static const QRegularExpression kPromise(
       QStringLiteral("\\b(ready|done|finished|safe|safely|safety first|harmless|risk.free|guarantee[ds]?|promise[sd]?|okay|fine to|may proceed|go ahead)\\b"),
       QRegularExpression::CaseInsensitiveOption);

@@ -31,8 +31,10 @@ AppointmentLog seen(const std::vector<std::pair<std::string, double>>& levels) {
   AppointmentLog log;
   for (const auto& [piece, level] : levels) {
     LogEvent event;
-    event.tap = Tap::Looked;
     event.pieces = {piece};
+    event.tap = Tap::Rinsed;
+    log = appended(log, event, {1'700'000'000'000, {}, {}});
+    event.tap = Tap::Looked;
     event.level = level;
     log = appended(log, event, {1'700'000'000'000, {}, {}});
   }
@@ -42,6 +44,30 @@ AppointmentLog seen(const std::vector<std::pair<std::string, double>>& levels) {
 const plan::Piece& pieceOf(const plan::Plan& plan, const char* id) { return *plan.find<plan::Piece>(id); }
 
 }  // namespace
+
+TEST_CASE("a level seen with product on is no result", "[work][toning]") {
+  const plan::Plan plan = rinsedPlan();
+  AppointmentLog log;
+  const auto tap = [&](Tap kind, std::optional<double> level) {
+    LogEvent event;
+    event.tap = kind;
+    event.pieces = {"piece-1"};
+    event.level = level;
+    log = appended(log, event, {1'700'000'000'000, {}, {}});
+  };
+  tap(Tap::Placed, {});
+  tap(Tap::Looked, 9.5);
+  tap(Tap::Rinsed, {});
+  CHECK(levelsByZone(plan, log).empty());
+  CHECK(plannedAgainstGot(plan, log).empty());
+  CHECK(stateAt(log, 1e9).at("piece-1").level == 9.5);  // it stays in the log
+  tap(Tap::Looked, 8);
+  REQUIRE(levelsByZone(plan, log).size() == 1);
+  CHECK(levelsByZone(plan, log)[0].level == 8);
+  CHECK(plannedAgainstGot(plan, log).at(0).got == 8);
+  tap(Tap::Placed, {});  // again
+  CHECK(levelsByZone(plan, log).empty());
+}
 
 TEST_CASE("levels after the rinse are gathered by zone", "[work][toning]") {
   const auto zones = levelsByZone(rinsedPlan(), seen({{"piece-1", 7}, {"piece-1", 8}, {"piece-2", 9}, {"piece-3", 7.5}}));

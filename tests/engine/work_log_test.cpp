@@ -106,7 +106,15 @@ TEST_CASE("timers come from typed limits only and say look before them", "[work]
   CHECK(timersAt(plan, taps.log, 30 * 60)[0].say == Say::LimitReached);
   CHECK(timersAt(plan, taps.log, 30 * 60)[1].say == Say::Look);
   taps.at(31, Tap::TakenOut, {"piece-1"});
-  CHECK(timersAt(plan, taps.log, 32 * 60).size() == 1);
+  // Out of the foil is not off the hair: it counts on until it is rinsed.
+  const auto out = timersAt(plan, taps.log, 32 * 60);
+  REQUIRE(out.size() == 2);
+  CHECK(out[0].piece == "piece-1");
+  CHECK(out[0].stage == Stage::TakenOut);
+  CHECK(out[0].say == Say::LimitReached);
+  CHECK(out[0].onHair_s == Approx(32 * 60));
+  taps.at(33, Tap::Rinsed, {"piece-1"});
+  CHECK(timersAt(plan, taps.log, 34 * 60).size() == 1);
   plan::Plan untyped = plan;
   for (const std::optional<double> none : {std::optional<double>(), std::optional<double>(0)}) {
     plan::Formula formula = *plan.find<plan::Formula>("formula-1");
@@ -148,6 +156,13 @@ TEST_CASE("look at these first goes by limit then level then time", "[work][log]
   CHECK(order[0].reason == LookReason::LimitReached);
   CHECK(order[1].reason == LookReason::LevelReached);
   CHECK(order[3].reason == LookReason::LongestOn);
+  taps.at(33, Tap::TakenOut, {"piece-2"});
+  const auto then = lookFirst(plan, taps.log, 34 * 60);
+  REQUIRE(then.size() == 4);
+  CHECK(then[1].piece == "piece-2");
+  CHECK(then[1].reason == LookReason::NotRinsed);
+  taps.at(35, Tap::Rinsed, {"piece-2"});
+  CHECK(lookFirst(plan, taps.log, 36 * 60).size() == 3);
 }
 
 TEST_CASE("a wall clock set back shortens nothing and is told", "[work][log]") {

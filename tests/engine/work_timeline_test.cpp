@@ -287,6 +287,37 @@ TEST_CASE("the work list tells what was typed wrongly or not at all", "[work][li
   CHECK_FALSE(workListOf(plan, {{}, OrderUse::AsPlanned, TopBowl::Fresh, 1, {}, 0.0, 4000}));
 }
 
+TEST_CASE("how long the first piece waits for a look is told where nothing was typed", "[work][list]") {
+  plan::Plan plan = plan::Plan::fresh(3);
+  const head::HeadShape shape(head::fitHead(plan.head().measures)->axes);
+  plan.put("formula-1", plan::Formula{});
+  for (int i = 0; i < 6; ++i) {
+    plan::Piece piece = backSlice(shape, 50 - 12 * i, 60, 5);
+    piece.order = i + 1;
+    piece.root.formula = "formula-1";
+    plan.put("piece-" + std::to_string(i + 1), piece);
+  }
+  WorkSettings settings;
+  settings.locks = 4000;
+  const auto told = [&] {
+    std::vector<WorkNote> late;
+    const WorkList worked = workListOf(plan, settings).value();
+    for (const WorkNote& note : worked.notes)
+      if (note.kind == WorkNoteKind::FirstLookLate) late.push_back(note);
+    return late;
+  };
+  REQUIRE(told().size() == 1);
+  CHECK(told()[0].pieces == std::vector<plan::ItemId>{"piece-1"});
+  CHECK(told()[0].found == Approx(6.0));  // six slices of a minute each, then the list looks
+  settings.lookEvery_min = 3;
+  CHECK(told().empty());
+  settings.lookEvery_min.reset();
+  plan::Formula typed;
+  typed.leaflet.longestTime_min = 40;
+  plan.put("formula-1", typed);
+  CHECK(told().empty());
+}
+
 TEST_CASE("savings are what planning again saves and the largest comes first", "[work][list]") {
   plan::Plan plan = plan::Plan::fresh(3);
   const head::HeadShape shape(head::fitHead(plan.head().measures)->axes);
