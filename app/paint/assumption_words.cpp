@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "app/paint/figure.h"
+#include "app/words/engine_words.h"
 #include "engine/base/number_text.h"
 
 namespace combdraft::paint {
@@ -148,7 +149,8 @@ AssumptionUnit assumptionUnit(const Assumption& assumption) {
   if (unit.substr(0, 3) == "of ") return {QStringLiteral("%"), 100};
   if (unit == "cm2") return {QStringLiteral("cm²")};
   if (unit == "mm/mm" || unit == "places" || unit == "widths") return {};  // the name says it
-  return {fromView(unit)};
+  if (unit == "mm" || unit == "rad") return {fromView(unit)};  // signs; a field knows a length by its mm
+  return {words::inWords(unit)};
 }
 
 QString assumptionValue(const Assumption& assumption, double value) {

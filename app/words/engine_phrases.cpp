@@ -442,6 +442,10 @@ constexpr const char* kPhrases[] = {
     QT_TRANSLATE_NOOP("Engine", "how long a mixed bowl may be used"),
     QT_TRANSLATE_NOOP("Engine", "how long it may stay on the hair"),
     // Units and sentences of assumptions
+    QT_TRANSLATE_NOOP("Engine", "levels"),
+    QT_TRANSLATE_NOOP("Engine", "weeks"),
+    QT_TRANSLATE_NOOP("Engine", "min"),
+    QT_TRANSLATE_NOOP("Engine", "of the hair"),
     QT_TRANSLATE_NOOP("Engine", "of the typed span"),
     QT_TRANSLATE_NOOP("Engine", "of the planned difference"),
     QT_TRANSLATE_NOOP("Engine", "of the places"),

@@ -2600,6 +2600,22 @@
         <source>Density of hair; from memory of a handbook.</source>
         <translation>Dichte von Haar; aus dem Gedächtnis nach einem Handbuch.</translation>
     </message>
+    <message>
+        <source>levels</source>
+        <translation>Tonhöhen</translation>
+    </message>
+    <message>
+        <source>weeks</source>
+        <translation>Wochen</translation>
+    </message>
+    <message>
+        <source>min</source>
+        <translation>min</translation>
+    </message>
+    <message>
+        <source>of the hair</source>
+        <translation>des Haars</translation>
+    </message>
 </context>
 <context>
     <name>FindingsList</name>

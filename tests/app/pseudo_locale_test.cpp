@@ -73,9 +73,8 @@ const QRegularExpression kAsTheyAre(QStringLiteral(
     "|\\b(Esc|Del|Ins|PgUp|PgDown|Backspace)\\b|\\+(Left|Right)\\b"  // the same
     "|\\bCombdraft\\b"                        // the program's name
     "|\\b(English|Deutsch)\\b"               // a language names itself
-    "|\\bg for 1 g of hair\\b|\\b(rad|levels|weeks|min)\\b"  // not mended yet: units of assumptions, English as the engine has them
     "|\\S+\\.json\\b"                         // files
-    "|(?<![\\p{L}])(mm|cm|\u00B5m)(?![\\p{L}])" // signs of units, the same everywhere
+    "|(?<![\\p{L}])(mm|cm|rad|\u00B5m)(?![\\p{L}])" // signs of units, the same everywhere
 ));
 
 /// What of `text` no translator has seen; "" = nothing.
