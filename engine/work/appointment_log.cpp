@@ -161,10 +161,10 @@ std::vector<LookFirst> lookFirst(const plan::Plan& plan, const AppointmentLog& l
     const double on = at_s - *now.placed_s;
     const auto limit = limitOf(plan, *piece);
     LookReason reason = LookReason::LongestOn;
-    if (limit && on >= *limit)
-      reason = LookReason::LimitReached;
-    else if (now.stage == Stage::TakenOut)
+    if (now.stage == Stage::TakenOut)
       reason = LookReason::NotRinsed;
+    else if (limit && on >= *limit)
+      reason = LookReason::LimitReached;
     else if (now.level && *now.level >= piece->root.lifts.level)
       reason = LookReason::LevelReached;
     else if (!piece->line.empty() && places.of(*piece).pace == Pace::Hairline)

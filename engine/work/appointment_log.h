@@ -97,14 +97,14 @@ struct BowlTimer {
 /// The newest bowl of each formula.
 std::vector<BowlTimer> bowlsAt(const plan::Plan& plan, const AppointmentLog& log, double at_s);
 
-enum class LookReason { LimitReached, NotRinsed, LevelReached, FineHair, LongestOn };
+enum class LookReason { NotRinsed, LimitReached, LevelReached, FineHair, LongestOn };
 struct LookFirst {
   plan::ItemId piece;
   LookReason reason{};
   double onHair_s = 0;
 };
-/// Pieces placed and not rinsed in the order of "look at these first": over the typed
-/// limit, then those taken out and not rinsed, then those seen at their planned level or above it, then fine hair at the
+/// Pieces placed and not rinsed in the order of "look at these first": taken out and not
+/// rinsed, then those over the typed limit, then those seen at their planned level or above it, then fine hair at the
 /// hairline [common practice], then by how long they have been on.
 std::vector<LookFirst> lookFirst(const plan::Plan& plan, const AppointmentLog& log, double at_s);
 

@@ -247,6 +247,10 @@ TEST_CASE("at a typed limit the log says take it out and before it only look", "
   CHECK(view.firstText().contains(QStringLiteral("maker's longest time reached: take it out")));
   view.pieces()->setCurrentRow(0);
   view.button(Tap::TakenOut)->click();
+  CHECK(view.firstText().contains(QStringLiteral("taken out, not rinsed: product may still be on it")));
+  CHECK(view.pieces()->item(0)->text().contains(QStringLiteral("30:00 on the hair; maker's longest time reached: not rinsed yet")));
+  view.pieces()->setCurrentRow(0);
+  view.button(Tap::Rinsed)->click();
   CHECK(view.firstText() == QStringLiteral("nothing is on the hair"));
   CHECK(view.safetyText().contains(QStringLiteral("Pain, burning, swelling: take the product off")));
   CHECK(view.safetyText().contains(QStringLiteral("makes it look lighter than it is")));

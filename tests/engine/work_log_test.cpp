@@ -159,8 +159,8 @@ TEST_CASE("look at these first goes by limit then level then time", "[work][log]
   taps.at(33, Tap::TakenOut, {"piece-2"});
   const auto then = lookFirst(plan, taps.log, 34 * 60);
   REQUIRE(then.size() == 4);
-  CHECK(then[1].piece == "piece-2");
-  CHECK(then[1].reason == LookReason::NotRinsed);
+  CHECK(then[0].piece == "piece-2");
+  CHECK(then[0].reason == LookReason::NotRinsed);
   taps.at(35, Tap::Rinsed, {"piece-2"});
   CHECK(lookFirst(plan, taps.log, 36 * 60).size() == 3);
 }
