@@ -1,7 +1,6 @@
 #include "app/command/command.h"
 
 #include <CLI/CLI.hpp>
-#include <QLocale>
 #include <algorithm>
 #include <iostream>
 #include <new>
@@ -231,7 +230,6 @@ bool isCommand(int argc, char** argv) {
 }
 
 int runCommand(int argc, char** argv) {
-  QLocale::setDefault(QLocale::c());  // words, numbers and pictures do not depend on the system's language
   try {
     return parseAndRun(argc, argv);
   } catch (const std::bad_alloc&) {
