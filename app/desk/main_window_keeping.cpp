@@ -12,6 +12,8 @@
 #include "app/desk/message_topics.h"
 #include "app/store/plan_store.h"
 #include "engine/plan/agreement.h"
+#include "engine/work/appointment_log.h"
+#include "engine/work/log_text.h"
 
 namespace combdraft::desk {
 namespace {
@@ -67,6 +69,24 @@ std::string agreedOfBoth(const std::string& theirs, const std::string& mine) {
   both.earlier.insert(both.earlier.end(), read->earlier.begin(), read->earlier.end());
   const Result<std::string> text = plan::writeAgreement(both);
   return text ? *text : theirs;
+}
+
+// Every tap of both, the file's first: an appointment may go on here while an older
+// state of the file comes back from elsewhere.
+std::string logOfBoth(const std::string& theirs, const std::string& mine) {
+  const Result<work::AppointmentLog> file = work::readLog(theirs), ours = work::readLog(mine);
+  if (!ours || mine.empty()) return theirs;
+  if (!file) return mine;
+  work::AppointmentLog both = *file;
+  for (const work::LogEvent& event : ours->events) {
+    const auto same = [&](const work::LogEvent& other) {
+      return other.run == event.run && other.utc_ms == event.utc_ms && other.tap == event.tap && other.pieces == event.pieces;
+    };
+    if (std::any_of(both.events.begin(), both.events.end(), same)) continue;
+    both.events.push_back(event);
+    both.events.back().number = static_cast<int>(both.events.size());
+  }
+  return work::writeLog(both);
 }
 
 }  // namespace
@@ -232,7 +252,7 @@ void MainWindow::readAnewNow() {
   if (!theirs.agreedJson.empty() && theirs.agreedJson != mine.agreedJson)
     controller_.record(DocumentController::Record::Agreed, agreedOfBoth(theirs.agreedJson, mine.agreedJson));
   if (!theirs.visitsJson.empty()) controller_.record(DocumentController::Record::Visits, theirs.visitsJson);
-  if (!theirs.logJson.empty()) controller_.record(DocumentController::Record::Log, theirs.logJson);
+  if (!theirs.logJson.empty()) controller_.record(DocumentController::Record::Log, logOfBoth(theirs.logJson, mine.logJson));
   controller_.markSaved(opened->file);
   if (!(controller_.document() == opened->plan)) controller_.markDiffering(opened->file);
 }

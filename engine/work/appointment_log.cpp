@@ -84,7 +84,11 @@ std::map<plan::ItemId, PieceNow> stateAt(const AppointmentLog& log, double at_s)
       PieceNow& piece = state[id];
       switch (event.tap) {
         case Tap::Placed:
-          if (!piece.placed_s || piece.stage != Stage::Placed) piece.placed_s = times[i];
+          // Only a rinse ends the time on the hair: put back after a look it counts on.
+          if (!piece.placed_s || piece.stage == Stage::Rinsed) {
+            piece.placed_s = times[i];
+            piece.level.reset(), piece.pigment.clear(), piece.looked_s.reset(), piece.out_s.reset();
+          }
           piece.came.reset();  // placed again: what came of it is not known yet
           piece.stage = Stage::Placed;
           break;

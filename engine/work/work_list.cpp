@@ -76,7 +76,7 @@ void noteFirstLook(std::vector<WorkNote>& notes, const plan::Plan& plan, const W
   const auto first = std::find_if(steps.begin(), steps.end(), [](const Step& s) { return s.kind == StepKind::Place; });
   if (first == steps.end()) return;
   const auto* formula = plan.find<plan::Formula>(list.timeline.bowls[*first->bowl].formula);
-  if (formula && formula->leaflet.longestTime_min) return;  // its limit is held against the list already
+  if (formula && formula->leaflet.longestTime_min.value_or(0) > 0) return;  // its limit is held against the list already
   notes.push_back({WorkNoteKind::FirstLookLate, {}, {first->piece}, look->from_min - first->from_min, 0, {}});
 }
 

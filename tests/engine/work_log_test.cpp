@@ -113,8 +113,12 @@ TEST_CASE("timers come from typed limits only and say look before them", "[work]
   CHECK(out[0].stage == Stage::TakenOut);
   CHECK(out[0].say == Say::LimitReached);
   CHECK(out[0].onHair_s == Approx(32 * 60));
-  taps.at(33, Tap::Rinsed, {"piece-1"});
-  CHECK(timersAt(plan, taps.log, 34 * 60).size() == 1);
+  taps.at(33, Tap::Placed, {"piece-1"});  // closed again after a look: no new beginning
+  CHECK(timersAt(plan, taps.log, 34 * 60)[0].onHair_s == Approx(34 * 60));
+  taps.at(35, Tap::Rinsed, {"piece-1"});
+  CHECK(timersAt(plan, taps.log, 36 * 60).size() == 1);
+  taps.at(40, Tap::Placed, {"piece-1"});  // a new application
+  CHECK(stateAt(taps.log, 41 * 60).at("piece-1").placed_s == Approx(40 * 60));
   plan::Plan untyped = plan;
   for (const std::optional<double> none : {std::optional<double>(), std::optional<double>(0)}) {
     plan::Formula formula = *plan.find<plan::Formula>("formula-1");

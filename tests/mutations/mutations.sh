@@ -50,8 +50,8 @@ mutation frozen-look 'after an edit the look stays as it was' \
   's/^  const bool first = !worn\.readings;/  bool drawn = true;\n  for (const PictureRequest\& r : pictures) drawn = drawn \&\& worn.pictures.at({r.view, r.pixel_mm}).picture();\n  if (worn.readings \&\& drawn) {\n    frame.readings = worn.readings;\n    for (const PictureRequest\& r : pictures) frame.pictures.push_back(worn.pictures.at({r.view, r.pixel_mm}).picture());\n    return frame;\n  }\n&/'
 
 mutation no-read-back 'a save is not read back' \
-  engine/plan/plan_file.cpp '[file]' \
-  '/if \(const auto same = checkSaved/,/return named\(same\.error/d'
+  engine/plan/replace_file.cpp '[file]' \
+  's/if \(const auto same = readBack\(fresh\); !step\(same\)\)/if (const auto same = readBack(fresh); false \&\& !step(same))/'
 
 mutation backcomb-on-tight-curls 'a pattern brings its backcomb onto tight curls' \
   engine/plan/pattern.cpp 'on tight curls backcomb*' \
@@ -90,8 +90,8 @@ mutation sweep-skipped 'the part is not swept: only its usual place is looked at
   's/for \(double s = -kFarthest_mm; s <= kFarthest_mm; s \+= kCoarse_mm\)/for (double s = 0; s <= 0; s += kCoarse_mm)/'
 
 mutation folder-not-synced 'a save does not sync the folder' \
-  engine/plan/plan_file.cpp '[file]' \
-  '/if \(const auto synced = disk\.syncFolder/,/return named\(synced\.error/d'
+  engine/plan/replace_file.cpp '[file]' \
+  's/const auto synced = disk\.syncFolder\(folderOf\(target\)\); !synced/const auto synced = false ? disk.syncFolder(folderOf(target)) : Result<void>(); !synced/'
 
 mutation migration-drops-a-field 'the scalp contact of format 1 is lost on the way to format 2' \
   engine/plan/migrations.cpp '[format]' \
@@ -111,7 +111,7 @@ mutation lock-ignored 'a plan that another program has open is taken' \
 
 mutation undo-takes-agreement 'undo takes back what was agreed' \
   app/document/document_controller.cpp '[record]' \
-  's/document_ = withRecords\(plan::applied\(std::move\(document_\), edit\), .*\);/document_ = plan::applied(std::move(document_), edit);/'
+  's/document_ = withRecords\(plan::applied\(withoutRecords\(std::move\(document_\)\), edit\), .*\);/document_ = plan::applied(withoutRecords(std::move(document_)), edit);/'
 
 mutation earlier-agreement-lost 'agreeing anew forgets what was agreed before' \
   engine/plan/agreement.cpp '[agreement]' \
