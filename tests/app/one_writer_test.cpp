@@ -9,6 +9,7 @@
 #include "app/cards/piece_card.h"
 #include "app/desk/card_column.h"
 #include "app/desk/message_bar.h"
+#include "engine/work/log_text.h"
 #include "tests/app/card_helpers.h"
 #include "tests/app/desk_fixture.h"
 #include "tests/support/hold_lock.h"
@@ -271,6 +272,45 @@ TEST_CASE("a plan changed by another program is noticed by itself and read anew,
   actionOf(desk, "edit.undo")->trigger();
   CHECK(desk.window->controller().document().hair().white_frac == 0.1);
   CHECK(desk.window->controller().isModified());
+}
+
+TEST_CASE("reading anew keeps the taps made since and those of the file", "[watch][log]") {
+  Desk desk;
+  const QString path = desk.file("shared");
+  desk.window->openPath(path);
+  auto& controller = desk.window->controller();
+  work::AppointmentLog log;
+  std::int64_t ms = 0;
+  const auto tap = [&](work::AppointmentLog& to, const char* run) {
+    work::LogEvent event;
+    event.tap = work::Tap::Looked;
+    event.pieces = {"piece-1"};
+    ms += 60'000;
+    to = work::appended(to, event, {1'700'000'000'000 + ms, ms, run});
+  };
+  using document::DocumentController;
+  for (int i = 0; i < 2; ++i) tap(log, "here");
+  controller.record(DocumentController::Record::Log, work::writeLog(log));
+  actionOf(desk, "file.save")->trigger();
+  // Elsewhere the saved plan goes on by one tap; here by three.
+  const auto other = store::openPlan(path);
+  REQUIRE(other.ok());
+  plan::Plan theirs = other->plan;
+  plan::PlanInfo info = theirs.info();
+  work::AppointmentLog elsewhere = log;
+  tap(elsewhere, "elsewhere");
+  info.logJson = work::writeLog(elsewhere);
+  theirs.put(plan::kPlanId, info);
+  for (int i = 0; i < 3; ++i) tap(log, "here");
+  controller.record(DocumentController::Record::Log, work::writeLog(log));
+  REQUIRE(store::savePlan(theirs, path).ok());
+  desk.window->fileWatch().look();
+  desk.press("Read it anew");
+  if (desk.window->messages().isShowing()) desk.press("Read it anew");  // asked first where something is unsaved
+  const auto both = work::readLog(controller.document().info().logJson);
+  REQUIRE(both.ok());
+  CHECK(both->events.size() == 6);
+  CHECK(controller.isModified());  // the file does not have them all
 }
 
 TEST_CASE("with changes here, reading anew asks, and undo brings them back", "[watch]") {
