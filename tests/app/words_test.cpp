@@ -62,7 +62,7 @@ TEST_CASE("no screen of the window says that something is ready or safe or promi
   CHECK(promiseIn(everyWordOf(*desk.window)).toStdString() == "");
   play(desk);
   auto& page = desk.window->appointmentPage();
-  for (const auto view : {AppointmentPage::View::WorkList, AppointmentPage::View::Log, AppointmentPage::View::After, AppointmentPage::View::Outcome}) {
+  for (const auto view : {AppointmentPage::View::WorkList, AppointmentPage::View::Log, AppointmentPage::View::After, AppointmentPage::View::Outcome, AppointmentPage::View::NextVisit}) {
     page.turnTo(view);
     QTest::qWait(300);
     CHECK(promiseIn(everyWordOf(page)).toStdString() == "");
@@ -74,7 +74,7 @@ TEST_CASE("no printed page says that something is ready or safe or promises", "[
   Desk desk;
   desk.window->openPath(desk.file("Soft root"));
   play(desk);
-  for (const auto kind : {handout::DocumentKind::Handout, handout::DocumentKind::RecordCard, handout::DocumentKind::ClientPage}) {
+  for (const auto kind : {handout::DocumentKind::Handout, handout::DocumentKind::RecordCard, handout::DocumentKind::ClientPage, handout::DocumentKind::WorkList}) {
     const auto pages = handout::makePages(handout::requestFor(kind, desk.window->controller().document()), {}, {}, {});
     REQUIRE(pages.ok());
     const QString words = wordsOn(*pages);
