@@ -272,7 +272,7 @@ void WorkListView::fill() {
     return;
   }
   const work::Timeline& line = list_->timeline;
-  summary_->setText(tr("%1 pieces; the last is in after %2 min, work in all %3 min and %4 min in reserve, by your own speeds. "
+  summary_->setText(tr("%1 pieces; the last is in after %2 min, work in all %3 min and %4 min in reserve, by the assumptions or, where ticked, your own factors. "
                        "How long the product stays on the hair is not in it: that is seen, not planned.")
                         .arg(list_->order.size())
                         .arg(minutes(line.lastIn_min), minutes(line.total_min), minutes(line.reserve_min)));
@@ -310,7 +310,7 @@ void WorkListView::fillSide(const plan::Plan& plan) {
     bowls << tr("%1, at %2 min, %3 pieces: %4")
                  .arg(bowlName(plan, bowl), minutes(bowl.mixFrom_min)).arg(bowl.pieces.size()).arg(gramsText(list_->bowls[i]));
   }
-  bowls << tr("Grams by your own factor: weigh what is left, and the next head is nearer.");
+  bowls << tr("Grams by the assumptions or, where ticked, your own factors, not measured on this head: weigh what is left.");
   const work::Amounts& amounts = list_->amounts;
   std::map<double, int> widths;
   int unsized = 0;

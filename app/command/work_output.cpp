@@ -273,12 +273,12 @@ void workTable(std::ostream& out, const WorkShown& shown) {
   }
   out << "  " << shown.list.order.size() << " pieces in " << amounts.foils.size() << " foils, " << amounts.films.size() << " films, "
       << amounts.openAir << " in open air; " << numberText(amounts.hairs, 0) << " hairs, " << numberText(amounts.hair_g, 1) << " g of hair\n";
-  out << "\nMinutes of work, by your own speeds (the time product stays on the hair is not in them)\n";
+  out << "\nMinutes of work, by the plan's assumptions (the time product stays on the hair is not in them)\n";
   for (const work::Step& step : line.steps) stepLine(out, shown, step);
   out << "  last piece in at " << numberText(line.lastIn_min, 1) << ", looked at all by " << numberText(line.looked_min, 1) << ", comb-out "
       << numberText(line.combOut_min, 1) << "; in all " << numberText(line.total_min, 1) << " min and " << numberText(line.reserve_min, 1)
       << " min in reserve\n";
-  out << "\nBowls (grams by your own factor: weigh what is left)\n";
+  out << "\nBowls (grams by the plan's assumptions, not measured: weigh what is left)\n";
   for (std::size_t i = 0; i < line.bowls.size(); ++i) bowlLine(out, shown, i);
   if (!shown.settings.foils_mm.empty()) {
     out << "\nFoils\n";

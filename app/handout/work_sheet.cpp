@@ -47,7 +47,7 @@ void addBowls(Column& column, const plan::Plan& plan, const work::WorkList& list
                     {paint::gramsText(list.bowls[i]), Weight::Plain}, {pieces.join(QStringLiteral(", ")), Weight::Plain}});
   }
   column.heading(Words::tr("Bowl by bowl"));
-  column.text(Words::tr("Grams by your own factor: weigh what is left."), type::kSmall, Weight::Plain, Column::Tone::Soft);
+  column.text(Words::tr("Grams by the assumptions or, where ticked, your own factors, not measured on this head: weigh what is left."), type::kSmall, Weight::Plain, Column::Tone::Soft);
   column.stay();
   column.table({Words::tr("Bowl"), Words::tr("At, min"), Words::tr("Grams"), Words::tr("Pieces")}, {0.2, 0.1, 0.32, 0.38}, rows);
 }
@@ -91,7 +91,7 @@ void addWorkSheet(Column& column, const Request& request) {
   if (!list) return column.text(Words::tr("The head's measures do not fit together, so that there is no work list: %1").arg(words::inWords(list.error())));
   if (list->order.empty()) return column.text(Words::tr("No piece is lightened or deepened in this choice yet."));
   const work::Timeline& line = list->timeline;
-  column.text(Words::tr("%1 pieces; the last is in after %2 min, work in all %3 min and %4 min in reserve, by your own speeds. "
+  column.text(Words::tr("%1 pieces; the last is in after %2 min, work in all %3 min and %4 min in reserve, by the assumptions or, where ticked, your own factors. "
                   "How long the product stays on the hair is not in it: that is seen, not planned.")
                   .arg(list->order.size())
                   .arg(paint::minutes(line.lastIn_min), paint::minutes(line.total_min), paint::minutes(line.reserve_min)));

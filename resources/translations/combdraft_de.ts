@@ -4089,10 +4089,6 @@
         <translation>Schale für Schale</translation>
     </message>
     <message>
-        <source>Grams by your own factor: weigh what is left.</source>
-        <translation>Gramm nach Ihrem eigenen Faktor: Wiegen Sie den Rest.</translation>
-    </message>
-    <message>
         <source>Bowl</source>
         <translation>Schale</translation>
     </message>
@@ -4161,16 +4157,20 @@
         <translation>In dieser Variante wird noch keine Strähne aufgehellt oder abgedunkelt.</translation>
     </message>
     <message>
-        <source>%1 pieces; the last is in after %2 min, work in all %3 min and %4 min in reserve, by your own speeds. How long the product stays on the hair is not in it: that is seen, not planned.</source>
-        <translation>%1 Strähnen; die letzte ist nach %2 min eingelegt, Arbeit insgesamt %3 min und %4 min Reserve, in Ihrem eigenen Tempo. Wie lange das Produkt auf dem Haar bleibt, ist nicht darin: Das ist zu sehen, nicht zu planen.</translation>
-    </message>
-    <message>
         <source>Needs a look</source>
         <translation>Bitte ansehen</translation>
     </message>
     <message>
         <source>Nothing was found, which is no promise.</source>
         <translation>Es wurde nichts gefunden; das ist kein Versprechen.</translation>
+    </message>
+    <message>
+        <source>Grams by the assumptions or, where ticked, your own factors, not measured on this head: weigh what is left.</source>
+        <translation>Gramm nach den Annahmen oder, wo angehakt, Ihren eigenen Faktoren, nicht an diesem Kopf gemessen: wiegen Sie, was übrig bleibt.</translation>
+    </message>
+    <message>
+        <source>%1 pieces; the last is in after %2 min, work in all %3 min and %4 min in reserve, by the assumptions or, where ticked, your own factors. How long the product stays on the hair is not in it: that is seen, not planned.</source>
+        <translation>%1 Strähnen; die letzte sitzt nach %2 min, Arbeit insgesamt %3 min und %4 min Reserve, nach den Annahmen oder, wo angehakt, Ihren eigenen Faktoren. Wie lange das Produkt im Haar bleibt, steht nicht darin: das wird gesehen, nicht geplant.</translation>
     </message>
 </context>
 <context>
@@ -6213,16 +6213,8 @@
         <translation>Die Maße des Kopfs passen nicht zusammen; sehen Sie auf die Kopfkarte.</translation>
     </message>
     <message>
-        <source>%1 pieces; the last is in after %2 min, work in all %3 min and %4 min in reserve, by your own speeds. How long the product stays on the hair is not in it: that is seen, not planned.</source>
-        <translation>%1 Strähnen; die letzte ist nach %2 min eingelegt, Arbeit insgesamt %3 min und %4 min Reserve, in Ihrem eigenen Tempo. Wie lange das Produkt auf dem Haar bleibt, ist nicht darin: Das ist zu sehen, nicht zu planen.</translation>
-    </message>
-    <message>
         <source>%1, at %2 min, %3 pieces: %4</source>
         <translation>%1, bei %2 min, %3 Strähnen: %4</translation>
-    </message>
-    <message>
-        <source>Grams by your own factor: weigh what is left, and the next head is nearer.</source>
-        <translation>Gramm nach Ihrem eigenen Faktor: Wiegen Sie den Rest, und der nächste Kopf liegt näher.</translation>
     </message>
     <message>
         <source>%1 foils of %2 mm</source>
@@ -6267,6 +6259,14 @@
     <message>
         <source>The list as pages, to print or to save</source>
         <translation>Die Liste als Seiten, zum Drucken oder Speichern</translation>
+    </message>
+    <message>
+        <source>%1 pieces; the last is in after %2 min, work in all %3 min and %4 min in reserve, by the assumptions or, where ticked, your own factors. How long the product stays on the hair is not in it: that is seen, not planned.</source>
+        <translation>%1 Strähnen; die letzte sitzt nach %2 min, Arbeit insgesamt %3 min und %4 min Reserve, nach den Annahmen oder, wo angehakt, Ihren eigenen Faktoren. Wie lange das Produkt im Haar bleibt, steht nicht darin: das wird gesehen, nicht geplant.</translation>
+    </message>
+    <message>
+        <source>Grams by the assumptions or, where ticked, your own factors, not measured on this head: weigh what is left.</source>
+        <translation>Gramm nach den Annahmen oder, wo angehakt, Ihren eigenen Faktoren, nicht an diesem Kopf gemessen: wiegen Sie, was übrig bleibt.</translation>
     </message>
 </context>
 <context>
