@@ -7,6 +7,7 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "app/appointment/side_parts.h"
 #include "app/paint/figure.h"
 #include "app/paint/hair_words.h"
 #include "app/words/engine_words.h"
@@ -20,16 +21,6 @@ namespace {
 using plan::HairZone;
 
 QString level(double value) { return paint::figure(numberText(value, 1)); }
-
-QLabel* heading(QVBoxLayout* column, const QString& text, QWidget* parent) {
-  auto* made = new QLabel(text, parent);
-  QFont font = made->font();
-  font.setWeight(QFont::DemiBold);
-  made->setFont(font);
-  made->setWordWrap(true);
-  column->addWidget(made);
-  return made;
-}
 
 }  // namespace
 
@@ -60,38 +51,19 @@ AfterView::AfterView(document::DocumentController& controller, QWidget* parent) 
 }
 
 QWidget* AfterView::buildLeft() {
-  auto* scroll = new QScrollArea(this);
-  scroll->setWidgetResizable(true);
-  scroll->setFrameShape(QFrame::NoFrame);
-  scroll->setFocusPolicy(Qt::NoFocus);
-  auto* left = new QWidget(scroll);
-  auto* column = new QVBoxLayout(left);
-  column->setContentsMargins(0, 0, 6, 0);
-  column->setSpacing(6);
-  heading(column, tr("What came, by zone"), left);
-  state_ = new QLabel(left);
-  state_->setWordWrap(true);
-  column->addWidget(state_);
-  table_ = new QTableWidget(0, 6, left);
-  table_->setAccessibleName(tr("Levels that came, by zone"));
-  table_->setHorizontalHeaderLabels({tr("zone"), tr("level that came"), tr("from, to"), tr("pieces"), tr("planned"), tr("colour left")});
-  table_->verticalHeader()->hide();
-  table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
-  table_->setSelectionBehavior(QAbstractItemView::SelectRows);
-  table_->setSelectionMode(QAbstractItemView::SingleSelection);
-  table_->setTabKeyNavigation(false);
-  table_->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
+  const auto [scroll, column] = newScrolledColumn(this);
+  QWidget* const left = column->parentWidget();
+  addHeading(column, tr("What came, by zone"));
+  state_ = addText(column);
+  table_ = newTable(tr("Levels that came, by zone"), {tr("zone"), tr("level that came"), tr("from, to"), tr("pieces"), tr("planned"), tr("colour left")}, left);
   column->addWidget(table_);
 
   finishes_ = new QWidget(left);
   auto* rows = new QVBoxLayout(finishes_);
   rows->setContentsMargins(0, 6, 0, 0);
   rows->setSpacing(4);
-  heading(rows, tr("A finish that you type"), finishes_);
-  auto* words = new QLabel(tr("Level and tone that your toner is to leave. A zone's own finish comes before the one for all."), finishes_);
-  words->setWordWrap(true);
-  words->setProperty("soft", true);
-  rows->addWidget(words);
+  addHeading(rows, tr("A finish that you type"));
+  addSoftText(rows, tr("Level and tone that your toner is to leave. A zone's own finish comes before the one for all."));
   all_ = new FinishField(tr("All zones with a level"), finishes_);
   rows->addWidget(all_);
   connect(all_, &FinishField::edited, this, &AfterView::enable);
@@ -114,15 +86,9 @@ QWidget* AfterView::buildLeft() {
   buttons->addStretch(1);
   connect(try_, &QPushButton::clicked, this, &AfterView::tryTyped);
   connect(see_, &QPushButton::clicked, this, &AfterView::lookWanted);
-  said_ = new QLabel(left);
-  said_->setWordWrap(true);
-  column->addWidget(said_);
-  auto* caution = new QLabel(tr("A level is judged on rinsed, dry hair in daylight, a strand first. The maker's directions for the toner come before what is typed here."), left);
-  caution->setWordWrap(true);
-  caution->setProperty("caution", true);
-  column->addWidget(caution);
+  said_ = addText(column);
+  addCaution(column, tr("A level is judged on rinsed, dry hair in daylight, a strand first. The maker's directions for the toner come before what is typed here."));
   column->addStretch(1);
-  scroll->setWidget(left);
   return scroll;
 }
 

@@ -57,6 +57,7 @@ void AppointmentPage::turnTo(View view) {
   views_->setCurrentIndex(static_cast<int>(view));
   QWidget* const first[] = {workList_->table(), log_->pieces(), after_->finishOfAll()->level(), outcome_->mixed(), nextVisit_->weeks()};
   first[static_cast<int>(view)]->setFocus();
+  Q_EMIT turned();
 }
 
 void AppointmentPage::setFactors(const work::OwnFactors& factors) {

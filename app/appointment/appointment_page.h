@@ -21,6 +21,7 @@ class AppointmentPage : public QWidget {
 
   enum class View { WorkList, Log, After, Outcome, NextVisit };
   void turnTo(View view);
+  View view() const { return static_cast<View>(views_->currentIndex()); }
   /// The user's own factors, as the settings hold them.
   void setFactors(const work::OwnFactors& factors);
   WorkListView& workList() { return *workList_; }
@@ -32,6 +33,7 @@ class AppointmentPage : public QWidget {
 
  Q_SIGNALS:
   void left();
+  void turned();  ///< to another view
   void tapped();  ///< the log changed: bring it onto the disk
   void factorsChanged(const combdraft::work::OwnFactors& factors);
   void lookWanted();  ///< the plan was changed: to the sheet, to look at it

@@ -1,5 +1,7 @@
 #include "app/appointment/log_view.h"
 
+#include <time.h>
+
 #include <QDateTime>
 #include <QGridLayout>
 #include <QHBoxLayout>
@@ -23,7 +25,9 @@ namespace {
 
 using work::Tap;
 
-constexpr int kTick_ms = 1000, kButton_px = 56, kLastTaps = 8, kLookFirst = 12;
+constexpr int kTick_ms = 1000, kButton_px = 56, kLastTaps = 8, kLookFirst = 12, kPigmentLetters = 60;
+constexpr std::int64_t kTwice_ms = 400;       // sooner than a hand means a second tap of the same button
+constexpr double kOtherVisit_s = 6 * 3600.0;  // without a tap: a new log is offered, never begun by itself
 constexpr double kLetters = 1.45;  // times the text size: readable at arm's length
 
 QFont largeFont(const QWidget* widget, double times) {
@@ -34,6 +38,15 @@ QFont largeFont(const QWidget* widget, double times) {
 
 QString timeOf(const work::LogEvent& event) {
   return QDateTime::fromMSecsSinceEpoch(event.utc_ms).toLocalTime().toString(QStringLiteral("HH:mm"));
+}
+
+// Counts on while the computer sleeps, where the system has such a clock: a tablet that
+// dozed off must not make the time on the hair shorter.
+std::int64_t steadyNow_ms() {
+#ifdef CLOCK_BOOTTIME
+  if (timespec now{}; clock_gettime(CLOCK_BOOTTIME, &now) == 0) return static_cast<std::int64_t>(now.tv_sec) * 1000 + now.tv_nsec / 1'000'000;
+#endif
+  return std::chrono::duration_cast<std::chrono::milliseconds>(std::chrono::steady_clock::now().time_since_epoch()).count();
 }
 
 // Time of day of the tap that put it in: a fact where nobody typed a limit to count to.
@@ -49,8 +62,7 @@ QString placedAt(const work::AppointmentLog& log, const plan::ItemId& piece) {
 LogView::Clock LogView::systemClock() {
   const std::string run = QUuid::createUuid().toString(QUuid::WithoutBraces).toStdString();
   return [run] {
-    const auto steady = std::chrono::duration_cast<std::chrono::milliseconds>(std::chrono::steady_clock::now().time_since_epoch());
-    return work::TapClock{QDateTime::currentMSecsSinceEpoch(), static_cast<std::int64_t>(steady.count()), run};
+    return work::TapClock{QDateTime::currentMSecsSinceEpoch(), steadyNow_ms(), run};
   };
 }
 
@@ -69,6 +81,11 @@ LogView::LogView(document::DocumentController& controller, Clock clock, QWidget*
   trouble_->setProperty("caution", true);
   trouble_->hide();
   column->addWidget(trouble_);
+  state_ = new QLabel(this);
+  state_->setWordWrap(true);
+  state_->setFont(largeFont(this, 1.15));
+  state_->hide();
+  column->addWidget(state_);
   auto* middle = new QHBoxLayout;
   middle->setSpacing(14);
   column->addLayout(middle, 1);
@@ -81,6 +98,7 @@ LogView::LogView(document::DocumentController& controller, Clock clock, QWidget*
   middle->addWidget(buildButtons(), 2);
   middle->addWidget(buildSide(), 3);
 
+  setAwake(new ScreenAwake(ScreenAwake::sessionBus(), this));
   timer_.setInterval(kTick_ms);
   connect(&timer_, &QTimer::timeout, this, &LogView::tick);
   connect(&controller_, &document::DocumentController::changed, this, [this](const document::DocumentChange& change) {
@@ -136,6 +154,7 @@ QWidget* LogView::buildButtons() {
   pigment_->setAccessibleName(tr("Remaining pigment seen"));
   pigment_->setEditable(true);
   pigment_->setInsertPolicy(QComboBox::NoInsert);
+  pigment_->lineEdit()->setMaxLength(kPigmentLetters);
   pigment_->lineEdit()->setPlaceholderText(tr("pigment seen"));
   pigment_->addItems({tr("red"), tr("red orange"), tr("orange"), tr("gold orange"), tr("gold"), tr("deep yellow"), tr("yellow"), tr("pale yellow")});
   pigment_->setCurrentIndex(-1);
@@ -145,9 +164,10 @@ QWidget* LogView::buildButtons() {
   tapButton(Tap::TakenOut, tr("Taken out"), tr("Product or foil is off this hair"));
   tapButton(Tap::Rinsed, tr("Rinsed"), tr("This hair is rinsed"));
   takeBack_ = big(tr("Take back the last tap"), tr("It counts no more; it stays in the log, marked"));
-  connect(takeBack_, &QPushButton::clicked, this, [this] {
-    if (const auto log = logNow()) keep(work::withLastTakenBack(*log));
-  });
+  connect(takeBack_, &QPushButton::clicked, this, &LogView::takeBackLast);
+  beginAnew_ = big(tr("Begin a new log"), tr("For another visit with this plan: the taps until now stay in the log and count no more"));
+  connect(beginAnew_, &QPushButton::clicked, this, &LogView::beginNewLog);
+  beginAnew_->hide();
   who_ = new QLineEdit(box);
   who_->setPlaceholderText(tr("who taps: initials"));
   who_->setAccessibleName(tr("Who taps"));
@@ -182,6 +202,11 @@ QWidget* LogView::buildSide() {
   bowls_ = part(tr("Bowls"), 1.2);
   last_ = part(tr("Last taps"), 1.0);
   odd_ = part(tr("Odd in the log"), 1.0);
+  awakeText_ = new QLabel(tr("This computer's screen may go dark by itself: it could not be asked to stay awake. See its own settings before you begin."), side);
+  awakeText_->setWordWrap(true);
+  awakeText_->setProperty("soft", true);
+  awakeText_->hide();
+  column->addWidget(awakeText_);
   column->addStretch(1);
   scroll->setWidget(side);
   return scroll;
@@ -190,6 +215,7 @@ QWidget* LogView::buildSide() {
 void LogView::showEvent(QShowEvent* event) {
   QWidget::showEvent(event);
   timer_.start();
+  awake_->keep(tr("An appointment log is open"));
   fill();
   if (pieces_->currentRow() < 0)
     if (const auto log = logNow()) goOn(*log);
@@ -197,6 +223,8 @@ void LogView::showEvent(QShowEvent* event) {
 
 void LogView::hideEvent(QHideEvent* event) {
   timer_.stop();
+  awake_->letGo();
+  state_->hide();
   QWidget::hideEvent(event);
 }
 
@@ -228,6 +256,7 @@ void LogView::fill() {
   const double now = work::secondsAt(*log, clock_());
   fillPieces(*log, now);
   fillSide(*log, now);
+  offerNewLog(*log);
 }
 
 void LogView::tick() {
@@ -240,8 +269,11 @@ void LogView::tick() {
 
 void LogView::fillPieces(const work::AppointmentLog& log, double now_s) {
   const plan::Plan& plan = controller_.document();
-  const std::vector<plan::ItemId> order = work::workOrder(plan, {}, work::OrderUse::AsPlanned);
+  std::vector<plan::ItemId> order = work::workOrder(plan, {}, work::OrderUse::AsPlanned);
   const auto state = work::stateAt(log, now_s);
+  // Hair under product stays in view, whatever an edit did to the piece in the plan.
+  for (const auto& [id, now] : state)
+    if (work::isUnderProduct(now) && std::find(order.begin(), order.end(), id) == order.end()) order.push_back(id);
   const auto timers = work::timersAt(plan, log, now_s);
   while (pieces_->count() > static_cast<int>(order.size())) delete pieces_->takeItem(pieces_->count() - 1);
   while (pieces_->count() < static_cast<int>(order.size())) pieces_->addItem(QString());
@@ -277,9 +309,10 @@ void LogView::fillSide(const work::AppointmentLog& log, double now_s) {
     const QString name = tr("%1: bowl %2").arg(formulaName(plan, bowl.formula)).arg(bowl.number);
     bowls << (!bowl.life_s                         ? tr("%1, mixed; how long it may be used is not typed from its leaflet").arg(name)
               : bowl.say == work::Say::LifeOver ? tr("%1, %2 old: longer than it may be used. Mix a new one.").arg(name, clockText(bowl.age_s))
-                                                : tr("%1, %2 old; may be used for %3 more").arg(name, clockText(bowl.age_s), clockText(*bowl.life_s - bowl.age_s)));
+                                                : tr("%1, %2 old, of %3 typed from its leaflet").arg(name, clockText(bowl.age_s), clockText(*bowl.life_s)));
   }
-  for (auto event = log.events.rbegin(); event != log.events.rend() && last.size() < kLastTaps; ++event)
+  const auto taps = work::tapsOfVisit(log);
+  for (auto event = taps.rbegin(); event != taps.rend() && last.size() < kLastTaps; ++event)
     last << tr("%1  %2").arg(timeOf(*event), tapText(plan, *event));
   for (const work::LogProblem& problem : work::problemsOf(plan, log)) odd << problemText(plan, problem);
   const auto put = [](QLabel* label, const QStringList& lines, const QString& none) { label->setText(lines.isEmpty() ? none : lines.join(u'\n')); };
@@ -313,7 +346,8 @@ std::vector<plan::ItemId> LogView::chosen(const work::AppointmentLog& log, Tap t
       case Tap::Looked: return stage != work::Stage::Planned;  // after the rinse too: that level counts
       case Tap::TakenOut: return stage == work::Stage::Placed;
       case Tap::Rinsed: return stage == work::Stage::Placed || stage == work::Stage::TakenOut;
-      case Tap::BowlMixed: break;
+      case Tap::BowlMixed:
+      case Tap::Begun: break;
     }
     return false;
   };
@@ -324,7 +358,9 @@ std::vector<plan::ItemId> LogView::chosen(const work::AppointmentLog& log, Tap t
 
 void LogView::tap(Tap which) {
   const auto log = logNow();
-  if (!log) return;
+  if (!log || isTouchedTwice(which)) return;
+  if (log->events.size() >= work::kMostTaps)
+    return say(tr("This log holds %1 taps, and more are not kept in one plan. Save a copy of the plan and go on there.").arg(work::kMostTaps));
   work::LogEvent event;
   event.tap = which;
   event.who = who_->text().simplified().toStdString();
@@ -332,13 +368,14 @@ void LogView::tap(Tap which) {
     event.formula = bowl_->currentData().toString().toStdString();
   else
     event.pieces = chosen(*log, which);
+  if (which == Tap::Placed) event.planned = work::plannedLifts(controller_.document(), event.pieces);
   if (which != Tap::BowlMixed && event.pieces.empty()) return;
   if (which == Tap::Looked) {
     event.level = level_->value();
     event.pigment = pigment_->currentText().simplified().toStdString();
   }
   const work::AppointmentLog next = work::appended(*log, std::move(event), clock_());
-  keep(next);
+  if (!keep(next)) return;  // what was typed stays, and so does the chosen piece
   if (which == Tap::Looked) {  // the next piece is judged anew
     level_->setValue(std::nullopt);
     pigment_->setCurrentIndex(-1);
@@ -347,10 +384,65 @@ void LogView::tap(Tap which) {
   if (which == Tap::Placed) goOn(next);
 }
 
-void LogView::keep(const work::AppointmentLog& log) {
+bool LogView::isTouchedTwice(Tap which) {
+  const work::TapClock now = clock_();
+  const bool isTwice = touched_ && touched_->first == which && touched_->second.steady_ms && now.steady_ms &&
+                       *now.steady_ms - *touched_->second.steady_ms < kTwice_ms;
+  touched_.emplace(which, now);
+  if (isTwice) say(tr("A second touch in less than half a second was not counted."));
+  return isTwice;
+}
+
+void LogView::takeBackLast() {
+  if (const auto log = logNow()) keep(work::withLastTakenBack(*log));
+}
+
+void LogView::beginNewLog() {
+  const auto log = logNow();
+  if (!log) return;
+  work::LogEvent begun;
+  begun.tap = Tap::Begun;
+  begun.who = who_->text().simplified().toStdString();
+  if (keep(work::appended(*log, std::move(begun), clock_()))) say(tr("A new log is begun. Take back the last tap to have the one before again."));
+}
+
+// A day's taps are one log. It is offered only: hair may still be under product.
+void LogView::offerNewLog(const work::AppointmentLog& log) {
+  const auto taps = work::tapsOfVisit(log);
+  const double now = work::secondsAt(log, clock_());
+  const auto state = work::stateAt(log, now);
+  const bool isOn = std::any_of(state.begin(), state.end(), [](const auto& one) { return work::isUnderProduct(one.second); });
+  const bool isOld = !taps.empty() && now - taps.back().at_s >= kOtherVisit_s && log.events.size() < work::kMostTaps;
+  beginAnew_->setVisible(isOld);
+  if (!isOld) return;
+  const QString day = QLocale().toString(QDateTime::fromMSecsSinceEpoch(taps.back().utc_ms).toLocalTime().date(), QLocale::ShortFormat);
+  say(isOn ? tr("The last tap here is of %1, and not all of its pieces were tapped as rinsed. For another visit begin a new log.").arg(day)
+           : tr("The last tap here is of %1. For another visit begin a new log.").arg(day));
+}
+
+void LogView::say(const QString& text) {
+  state_->setText(text);
+  state_->show();
+}
+
+bool LogView::keep(const work::AppointmentLog& log) {
   const auto outcome = controller_.record(document::DocumentController::Record::Log, work::writeLog(log));
+  state_->hide();
+  if (outcome == document::DocumentController::Outcome::Refused)
+    say(tr("This tap is not in the log: the plan may only be read, or it has no room left. What was typed here stays; note the time on paper."));
   fill();
   if (outcome == document::DocumentController::Outcome::Made) Q_EMIT tapped();
+  return outcome != document::DocumentController::Outcome::Refused;
+}
+
+void LogView::setAwake(ScreenAwake* awake) {
+  delete awake_;
+  awake_ = awake;
+  awake_->setParent(this);
+  const auto tell = [this] { awakeText_->setVisible(awake_->state() == ScreenAwake::State::Refused); };
+  connect(awake_, &ScreenAwake::stateChanged, this, tell);
+  if (isVisible()) awake_->keep(tr("An appointment log is open"));
+  tell();
 }
 
 // Chooses the next piece that is not placed, from the chosen one on and round.

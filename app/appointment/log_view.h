@@ -2,7 +2,7 @@
 // The appointment as it goes: large buttons for a gloved hand, what to look at
 // first, and the safety line. Every tap is in the plan at once (outside undo) and
 // `tapped` tells the window to bring it onto the disk. Nothing here makes a sound,
-// stops the hand or asks anything.
+// stops the hand or asks anything. While it is in view the screen is kept awake.
 #include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
@@ -14,6 +14,7 @@
 #include <functional>
 #include <optional>
 
+#include "app/appointment/screen_awake.h"
 #include "app/controls/number_field.h"
 #include "app/controls/segments.h"
 #include "app/document/document_controller.h"
@@ -28,15 +29,20 @@ class LogView : public QWidget {
 
  public:
   using Clock = std::function<work::TapClock()>;
-  /// The wall clock, the clock of this computer that cannot be set back, and a
-  /// name for this run of the program.
+  /// The wall clock, the clock of this computer that cannot be set back and counts on
+  /// while it sleeps, and a name for this run of the program.
   static Clock systemClock();
 
   explicit LogView(document::DocumentController& controller, Clock clock = systemClock(), QWidget* parent = nullptr);
 
   void fill();
+  /// The last tap that stands counts no more; nothing to take back changes nothing.
+  void takeBackLast();
+  /// In the place of the session's own bus; for tests.
+  void setAwake(ScreenAwake* awake);
   QPushButton* button(work::Tap tap) { return buttons_[static_cast<std::size_t>(tap)]; }
   QPushButton* takeBack() { return takeBack_; }
+  QPushButton* beginAnew() { return beginAnew_; }
   QListWidget* pieces() { return pieces_; }
   controls::Segments* scope() { return scope_; }
   controls::NumberField* level() { return level_; }
@@ -45,6 +51,7 @@ class LogView : public QWidget {
   QString lastText() const { return last_->text(); }
   QString troubleText() const { return trouble_->isHidden() ? QString() : trouble_->text(); }
   QString safetyText() const { return safety_->text(); }
+  QString stateText() const { return state_->isHidden() ? QString() : state_->text(); }
 
  Q_SIGNALS:
   /// The log grew or a tap was taken back.
@@ -63,20 +70,27 @@ class LogView : public QWidget {
   std::optional<work::AppointmentLog> logNow();
   std::vector<plan::ItemId> chosen(const work::AppointmentLog& log, work::Tap tap) const;
   void tap(work::Tap tap);
-  void keep(const work::AppointmentLog& log);
+  void beginNewLog();
+  bool isTouchedTwice(work::Tap tap);
+  /// Whether it is in the plan now.
+  bool keep(const work::AppointmentLog& log);
+  void say(const QString& text);
+  void offerNewLog(const work::AppointmentLog& log);
   void goOn(const work::AppointmentLog& log);
 
   document::DocumentController& controller_;
   const Clock clock_;
   QTimer timer_;
   std::array<QPushButton*, 5> buttons_{};
-  QPushButton* takeBack_;
+  QPushButton *takeBack_, *beginAnew_;
+  ScreenAwake* awake_ = nullptr;
+  std::optional<std::pair<work::Tap, work::TapClock>> touched_;
   QListWidget* pieces_;
   controls::Segments* scope_;
   controls::NumberField* level_;
   QComboBox *pigment_, *bowl_;
   QLineEdit* who_;
-  QLabel *safety_, *trouble_, *first_, *bowls_, *last_, *odd_;
+  QLabel *safety_, *trouble_, *state_, *awakeText_, *first_, *bowls_, *last_, *odd_;
 };
 
 }  // namespace combdraft::appointment

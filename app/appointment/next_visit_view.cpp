@@ -7,6 +7,7 @@
 #include <QVBoxLayout>
 
 #include "app/appointment/finish_field.h"
+#include "app/appointment/side_parts.h"
 #include "app/controls/units.h"
 #include "app/paint/figure.h"
 #include "app/paint/hair_words.h"
@@ -28,44 +29,9 @@ constexpr int kVisits = 3, kLocks = 20'000, kWordLines = 5;
 
 QString percent(double frac) { return NextVisitView::tr("%1 %").arg(paint::figure(numberText(100 * frac, 0))); }
 
-QLabel* addHeading(QVBoxLayout* column, const QString& text, QWidget* parent) {
-  auto* heading = new QLabel(text, parent);
-  QFont font = heading->font();
-  font.setWeight(QFont::DemiBold);
-  heading->setFont(font);
-  heading->setWordWrap(true);
-  column->addWidget(heading);
-  return heading;
-}
-
-QLabel* addText(QVBoxLayout* column, const QString& text, const char* property, QWidget* parent) {
-  auto* label = new QLabel(text, parent);
-  label->setWordWrap(true);
-  if (property) label->setProperty(property, true);
-  column->addWidget(label);
-  return label;
-}
-
-QTableWidget* newTable(const QString& name, const QStringList& head, QWidget* parent) {
-  auto* table = new QTableWidget(0, static_cast<int>(head.size()), parent);
-  table->setAccessibleName(name);
-  table->setHorizontalHeaderLabels(head);
-  table->verticalHeader()->hide();
-  table->setEditTriggers(QAbstractItemView::NoEditTriggers);
-  table->setSelectionBehavior(QAbstractItemView::SelectRows);
-  table->setSelectionMode(QAbstractItemView::SingleSelection);
-  table->setTabKeyNavigation(false);
-  table->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
-  return table;
-}
-
-void setRow(QTableWidget* table, int row, const QStringList& cells) {
-  for (int i = 0; i < cells.size(); ++i) table->setItem(row, i, new QTableWidgetItem(cells[i]));
-}
-
 }  // namespace
 
-Result<plan::Plan> nextVisitPlan(const plan::Plan& today, double weeks, const QString& title) {
+Result<plan::Plan> nextVisitPlan(const plan::Plan& today, double weeks, const QString& title, OldLight oldLight) {
   const Result<plan::ChangeSet> grown = work::grownOut(today, {}, weeks);
   if (!grown) return grown.error();
   plan::Plan next = plan::applied(today, *grown);
@@ -79,7 +45,11 @@ Result<plan::Plan> nextVisitPlan(const plan::Plan& today, double weeks, const QS
   hair.porosity = {};
   hair.conditionDate.clear();
   next.put(plan::kHairId, hair);
-  return next;
+  if (oldLight == OldLight::AsTyped) return next;
+  std::vector<plan::ItemId> placed;  // what was not placed has no old light of its own
+  for (const work::RepeatPiece& one : work::piecesToRepeat(today, {}, weeks, 0))
+    if (one.wasPlaced) placed.push_back(one.piece);
+  return plan::applied(next, work::stoppedAtOldLight(today, next, placed, weeks));
 }
 
 NextVisitView::NextVisitView(document::DocumentController& controller, QWidget* parent) : QWidget(parent), controller_(controller) {
@@ -90,21 +60,14 @@ NextVisitView::NextVisitView(document::DocumentController& controller, QWidget* 
   left->setSpacing(6);
   row->addLayout(left, 3);
   buildPieces(left);
-  auto* scroll = new QScrollArea(this);
-  scroll->setWidgetResizable(true);
-  scroll->setFrameShape(QFrame::NoFrame);
-  scroll->setFocusPolicy(Qt::NoFocus);
-  auto* side = new QWidget(scroll);
-  auto* column = new QVBoxLayout(side);
-  column->setContentsMargins(0, 0, 6, 0);
-  column->setSpacing(6);
-  addHeading(column, tr("Hair that is still left out, over three visits like this one"), side);
-  shares_ = addText(column, {}, "soft", side);
+  const auto [scroll, column] = newScrolledColumn(this);
+  QWidget* const side = column->parentWidget();
+  addHeading(column, tr("Hair that is still left out, over three visits like this one"));
+  shares_ = addSoftText(column);
   leftOut_ = newTable(tr("Hair that is still left out"), {tr("zone"), tr("this visit"), tr("three, same pieces"), tr("two, anywhere"), tr("three, anywhere")}, side);
   column->addWidget(leftOut_);
   buildWords(column);
   column->addStretch(1);
-  scroll->setWidget(side);
   row->addWidget(scroll, 3);
   connect(&controller_, &document::DocumentController::changed, this, [this](const document::DocumentChange& change) {
     if (change.kind == document::DocumentChange::Kind::Replaced)
@@ -118,7 +81,7 @@ NextVisitView::NextVisitView(document::DocumentController& controller, QWidget* 
 }
 
 void NextVisitView::buildPieces(QVBoxLayout* column) {
-  addHeading(column, tr("What shows by then"), this);
+  addHeading(column, tr("What shows by then"));
   auto* fields = new QHBoxLayout;
   fields->setSpacing(18);
   column->addLayout(fields);
@@ -136,9 +99,14 @@ void NextVisitView::buildPieces(QVBoxLayout* column) {
   spec.tip = tr("A piece whose light begins farther off the scalp than this is repeated");
   showFrom_ = addTyped(fields, spec, this);
   for (controls::NumberField* field : {weeks_, showFrom_}) connect(field, &controls::NumberField::edited, this, &NextVisitView::fillPieces);
-  state_ = addText(column, {}, nullptr, this);
+  state_ = addText(column);
   pieces_ = newTable(tr("Pieces to repeat and to leave"), {tr("piece"), tr("light begins at, by then"), tr("next time")}, this);
   column->addWidget(pieces_, 1);
+  stopThere_ = new QCheckBox(tr("Stop pieces where their old light begins"), this);
+  stopThere_->setChecked(true);
+  stopThere_->setMinimumHeight(30);
+  stopThere_->setToolTip(tr("In the next plan a repeated piece ends at its grown-out start, so that what is light already gets no product; pieces with a stop of their own keep it"));
+  column->addWidget(stopThere_);
   auto* row = new QHBoxLayout;
   column->addLayout(row);
   begin_ = new QPushButton(tr("Begin the next visit's plan"), this);
@@ -147,16 +115,17 @@ void NextVisitView::buildPieces(QVBoxLayout* column) {
   row->addWidget(begin_);
   row->addStretch(1);
   connect(begin_, &QPushButton::clicked, this, &NextVisitView::beginNext);
-  trouble_ = addText(column, {}, "caution", this);
+  trouble_ = addCaution(column, {});
   trouble_->hide();
-  addText(column, tr("Test and look again before each visit: hair that was lightened is other hair than before."), "caution", this);
+  addCaution(column, tr("Test and look again before each visit: hair that was lightened is other hair than before. Product that runs over it can break it: "
+                     "find the old line on each strand, it is seldom where growth alone would put it, and go by the maker's directions for hair that is light already."));
   column->addStretch(0);
 }
 
 void NextVisitView::buildWords(QVBoxLayout* column) {
   column->addSpacing(8);
-  addHeading(column, tr("Two weeks later"), this);
-  which_ = addText(column, {}, "soft", this);
+  addHeading(column, tr("Two weeks later"));
+  which_ = addSoftText(column);
   words_ = new controls::TextBox(tr("The client's words, what to change"), tr("nothing written yet"), kWordLines,
                                  static_cast<qsizetype>(plan::limits::kTextBytes), this);
   column->addWidget(words_);
@@ -200,21 +169,24 @@ void NextVisitView::fillPieces() {
   const QString growth = paint::figure(numberText(Assumptions(plan.info().assumptions)["growth.mm_per_week"], 2));
   if (pieces.empty()) return state_->setText(tr("No piece is lightened in this choice, so that nothing grows out."));
   if (!typed) return state_->setText(tr("Type the weeks and from where on a grown-out start is to be repeated. Growth goes by the assumptions: %1 mm a week.").arg(growth));
-  int repeat = 0;
+  int repeat = 0, notPlaced = 0;
   pieces_->setRowCount(static_cast<int>(pieces.size()));
   for (int row = 0; row < pieces_->rowCount(); ++row) {
     const work::RepeatPiece& one = pieces[static_cast<std::size_t>(row)];
-    repeat += one.repeat;
-    setRow(pieces_, row, {pieceName(plan, one.piece), controls::lengthText(one.start_mm, controls::Units::current().length()), one.repeat ? tr("repeat") : tr("leave")});
+    repeat += one.repeat && one.wasPlaced;
+    notPlaced += !one.wasPlaced;
+    setRow(pieces_, row, {pieceName(plan, one.piece), controls::lengthText(one.start_mm, controls::Units::current().length()), !one.wasPlaced ? tr("not placed this time") : one.repeat ? tr("repeat") : tr("leave")});
   }
-  state_->setText(tr("%1 pieces to repeat, %2 to leave. Growth goes by the assumptions: %3 mm a week.").arg(repeat).arg(static_cast<int>(pieces.size()) - repeat).arg(growth));
+  QString text = tr("%1 pieces to repeat, %2 to leave. Growth goes by the assumptions: %3 mm a week.").arg(repeat).arg(static_cast<int>(pieces.size()) - repeat - notPlaced).arg(growth);
+  if (notPlaced > 0) text += u' ' + tr("%1 pieces were not tapped as placed: they made nothing light and stay in the next plan.").arg(notPlaced);
+  state_->setText(text);
 }
 
 void NextVisitView::fillLeftOut() {
   const Result<work::Amounts> amounts = work::amountsOf(controller_.document(), {{}, {}, kLocks});
   leftOut_->setVisible(amounts.ok());
   if (!amounts) return shares_->setText(tr("The head's measures do not fit together; look at the head card."));
-  shares_->setText(tr("The same pieces again keep it; pieces that fall anywhere use it up, and contrast goes with it."));
+  shares_->setText(tr("By counting: if exactly the same hair were taken again, the rest would stay left out. No hand finds every hair again, so part of it goes at each visit; pieces that fall anywhere use it up fastest, and contrast goes with it."));
   leftOut_->setRowCount(static_cast<int>(plan::kHairZones));
   for (std::size_t i = 0; i < plan::kHairZones; ++i) {
     const double light = amounts->zones[i].share_frac();
@@ -261,13 +233,13 @@ void NextVisitView::beginNext() {
   QString base = store::shownTitle(plan, controller_.file().path);
   while (tr("%1, next visit").arg(base).toUtf8().size() > static_cast<qsizetype>(plan::limits::kLineBytes)) base.chop(1);
   const QString title = tr("%1, next visit").arg(base);
-  const Result<plan::Plan> next = nextVisitPlan(plan, *weeks_->value(), title);
+  const Result<plan::Plan> next = nextVisitPlan(plan, *weeks_->value(), title, stopThere_->isChecked() ? OldLight::StopThere : OldLight::AsTyped);
   trouble_->setVisible(!next);
   if (!next) return trouble_->setText(words::inWords(next.error()));
   std::vector<std::string> leave;
   if (showFrom_->value())
     for (const work::RepeatPiece& one : work::piecesToRepeat(plan, plan.info().activeChoice, *weeks_->value(), *showFrom_->value()))
-      if (!one.repeat) leave.push_back(one.piece);
+      if (!one.repeat && one.wasPlaced) leave.push_back(one.piece);
   Q_EMIT nextPlanWanted(*next, leave);
 }
 

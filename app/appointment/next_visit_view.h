@@ -2,6 +2,7 @@
 // The visit after this one: which pieces show by then, what repeating does to the hair
 // that is left out, a new plan that begins with today's result grown out, and what the
 // client says two weeks later. Weeks and distances are typed; nothing is preset.
+#include <QCheckBox>
 #include <QLabel>
 #include <QPushButton>
 #include <QTableWidget>
@@ -20,7 +21,8 @@ namespace combdraft::appointment {
 /// A plan for the visit in `weeks`: the hair grown out with today's light in it, no
 /// log and no agreement yet, condition and porosity to be checked anew. Number and so
 /// client and single hairs stay. Errors as work::grownOut.
-Result<plan::Plan> nextVisitPlan(const plan::Plan& today, double weeks, const QString& title);
+enum class OldLight { AsTyped, StopThere };  ///< StopThere: work::stoppedAtOldLight
+Result<plan::Plan> nextVisitPlan(const plan::Plan& today, double weeks, const QString& title, OldLight oldLight);
 
 class NextVisitView : public QWidget {
   Q_OBJECT
@@ -36,6 +38,7 @@ class NextVisitView : public QWidget {
   QTableWidget* pieces() { return pieces_; }
   QTableWidget* leftOut() { return leftOut_; }
   QPushButton* begin() { return begin_; }
+  QCheckBox* stopThere() { return stopThere_; }
   controls::TextBox* words() { return words_; }
   QPushButton* openClient() { return openClient_; }
   QString stateText() const { return state_->text(); }
@@ -62,6 +65,7 @@ class NextVisitView : public QWidget {
   controls::NumberField *weeks_, *showFrom_;
   QLabel *state_, *trouble_, *shares_, *which_;
   QTableWidget *pieces_, *leftOut_;
+  QCheckBox* stopThere_;
   QPushButton *begin_, *openClient_;
   controls::TextBox* words_;
 };

@@ -6,12 +6,15 @@
 #include <QScrollArea>
 #include <QShowEvent>
 #include <QVBoxLayout>
+#include <cmath>
 
 #include "app/appointment/finish_field.h"
+#include "app/appointment/side_parts.h"
 #include "app/paint/work_words.h"
 #include "app/paint/figure.h"
 #include "app/words/engine_words.h"
 #include "engine/base/number_text.h"
+#include "engine/plan/edits.h"
 #include "engine/work/amounts.h"
 #include "engine/work/log_text.h"
 #include "engine/work/speeds.h"
@@ -26,23 +29,6 @@ constexpr double kMostMixed_g = 5000;
 constexpr int kLocks = 20'000;
 
 QString level(double value) { return paint::figure(numberText(value, 1)); }
-
-QLabel* addLabel(QVBoxLayout* column, QWidget* parent) {
-  auto* label = new QLabel(parent);
-  label->setWordWrap(true);
-  label->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
-  column->addWidget(label);
-  return label;
-}
-
-void addHeading(QVBoxLayout* column, const QString& text, QWidget* parent) {
-  auto* heading = new QLabel(text, parent);
-  QFont font = heading->font();
-  font.setWeight(QFont::DemiBold);
-  heading->setFont(font);
-  heading->setWordWrap(true);
-  column->addWidget(heading);
-}
 
 QString notTyped() { return OutcomeView::tr("not typed"); }
 
@@ -60,14 +46,11 @@ controls::NumberFieldSpec typed(const QString& label, const QString& unit, doubl
 // After a finish was tried the plan holds the levels that came; that they agree says nothing then.
 bool isTakenOver(const plan::LiftsTo& lifts, double got) { return lifts.low == got && lifts.high == got; }
 
-/// Of backcombed pieces; nothing when there are none.
-std::optional<double> plannedPushed(const plan::Plan& plan) {
-  double sum = 0;
-  int count = 0;
+std::vector<plan::ItemId> backcombedIn(const plan::Plan& plan) {
+  std::vector<plan::ItemId> pieces;
   for (const auto& [id, piece] : plan.pieces(plan.info().activeChoice))
-    if (work::isWorked(*piece) && work::isBackcombed(*piece)) sum += piece->backcomb.pushed_frac, ++count;
-  if (count == 0 || sum <= 0) return std::nullopt;
-  return sum / count;
+    if (work::isWorked(*piece) && work::isBackcombed(*piece)) pieces.push_back(id);
+  return pieces;
 }
 
 }  // namespace
@@ -78,16 +61,8 @@ OutcomeView::OutcomeView(document::DocumentController& controller, QWidget* pare
   row->setSpacing(18);
   auto* left = new QVBoxLayout;
   row->addLayout(left, 3);
-  state_ = addLabel(left, this);
-  table_ = new QTableWidget(0, 4, this);
-  table_->setAccessibleName(tr("Planned and got, piece by piece"));
-  table_->setHorizontalHeaderLabels({tr("piece"), tr("planned level"), tr("level that came"), tr("typed span")});
-  table_->verticalHeader()->hide();
-  table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
-  table_->setSelectionBehavior(QAbstractItemView::SelectRows);
-  table_->setSelectionMode(QAbstractItemView::SingleSelection);
-  table_->setTabKeyNavigation(false);
-  table_->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
+  state_ = addText(left);
+  table_ = newTable(tr("Planned and got, piece by piece"), {tr("piece"), tr("planned level"), tr("level that came"), tr("typed span")}, this);
   left->addWidget(table_, 1);
   left->addStretch(0);
   row->addWidget(buildSide(), 2);
@@ -111,15 +86,9 @@ OutcomeView::OutcomeView(document::DocumentController& controller, QWidget* pare
 }
 
 QWidget* OutcomeView::buildSide() {
-  auto* scroll = new QScrollArea(this);
-  scroll->setWidgetResizable(true);
-  scroll->setFrameShape(QFrame::NoFrame);
-  scroll->setFocusPolicy(Qt::NoFocus);
-  auto* side = new QWidget(scroll);
-  auto* column = new QVBoxLayout(side);
-  column->setContentsMargins(0, 0, 6, 0);
-  column->setSpacing(6);
-  addHeading(column, tr("What was used on this head"), side);
+  const auto [scroll, column] = newScrolledColumn(this);
+  QWidget* const side = column->parentWidget();
+  addHeading(column, tr("What was used on this head"));
   mixed_ = addTyped(column, typed(tr("Mixed in all"), tr("g"), kMostMixed_g, tr("All bowls together, weighed")), side);
   left_ = addTyped(column, typed(tr("Left in the bowls"), tr("g"), kMostMixed_g, tr("What was not put on, weighed")), side);
   controls::NumberFieldSpec share = typed(tr("Pushed back in fact"), tr("%"), 1, tr("How much of the taken hair the comb pushed back"));
@@ -127,8 +96,8 @@ QWidget* OutcomeView::buildSide() {
   share.decimals = 0;
   pushed_ = addTyped(column, share, side);
   for (controls::NumberField* field : {mixed_, left_, pushed_}) connect(field, &controls::NumberField::edited, this, &OutcomeView::fillHead);
-  addHeading(column, tr("What this head gives"), side);
-  head_ = addLabel(column, side);
+  addHeading(column, tr("What this head gives"));
+  head_ = addText(column);
   consent_ = new QCheckBox(tr("Take these over into my own factors"), side);
   consent_->setMinimumHeight(30);
   consent_->setToolTip(tr("Nothing is taken over without this tick; it is asked for each head"));
@@ -137,22 +106,23 @@ QWidget* OutcomeView::buildSide() {
   take_->setMinimumHeight(34);
   take_->setToolTip(tr("This head counts from now on, on this computer only"));
   column->addWidget(take_, 0, Qt::AlignLeft);
-  said_ = addLabel(column, side);
-  addHeading(column, tr("My own factors"), side);
-  learned_ = addLabel(column, side);
+  said_ = addText(column);
+  addHeading(column, tr("My own factors"));
+  learned_ = addText(column);
+  usePushed_ = new QPushButton(side);
+  usePushed_->setMinimumHeight(34);
+  usePushed_->setToolTip(tr("The backcombed pieces of this choice are then planned with the share that your own comb pushes back; one undo takes it back"));
+  column->addWidget(usePushed_, 0, Qt::AlignLeft);
   takeAway_ = new QPushButton(tr("Take the last head away again"), side);
   takeAway_->setMinimumHeight(34);
   takeAway_->setToolTip(tr("The factors are then as before that head was taken over"));
   column->addWidget(takeAway_, 0, Qt::AlignLeft);
-  auto* caution = new QLabel(tr("How long product stays on the hair and how far hair lifts are never learned from heads: that is seen, strand by strand."), side);
-  caution->setWordWrap(true);
-  caution->setProperty("caution", true);
-  column->addWidget(caution);
+  addCaution(column, tr("How long product stays on the hair and how far hair lifts are never learned from heads: that is seen, strand by strand."));
   column->addStretch(1);
   connect(consent_, &QCheckBox::toggled, this, &OutcomeView::fillHead);
+  connect(usePushed_, &QPushButton::clicked, this, &OutcomeView::usePushed);
   connect(take_, &QPushButton::clicked, this, &OutcomeView::takeOver);
   connect(takeAway_, &QPushButton::clicked, this, &OutcomeView::takeLastAway);
-  scroll->setWidget(side);
   return scroll;
 }
 
@@ -168,7 +138,28 @@ void OutcomeView::setFactors(const work::OwnFactors& factors) {
     if (const auto one = work::learned(factors_, static_cast<Factor>(i))) lines << factorText(static_cast<Factor>(i), *one);
   learned_->setText(lines.isEmpty() ? tr("None yet: the work list goes by the assumptions.") : lines.join(u'\n'));
   takeAway_->setEnabled(!factors_.heads.empty());
+  showPushing();
   fillHead();
+}
+
+void OutcomeView::showPushing() {
+  const auto pushed = work::learned(factors_, Factor::PushedShare);
+  usePushed_->setVisible(pushed && hasBackcombed_);
+  if (pushed) usePushed_->setText(tr("Plan the backcombed pieces with %1 % pushed back").arg(paint::figure(numberText(100 * pushed->value, 0))));
+}
+
+void OutcomeView::usePushed() {
+  const auto pushed = work::learned(factors_, Factor::PushedShare);
+  if (!pushed) return;
+  const plan::Plan& plan = controller_.document();
+  // Whole per cent, as the card shows it.
+  const double share_frac = std::round(100 * pushed->value) / 100;
+  const auto edit = plan::changePieces(plan, backcombedIn(plan), [&](plan::Piece& piece) { piece.backcomb.pushed_frac = share_frac; });
+  switch (controller_.edit(plan::applied(plan, edit), tr("Plan with your own pushed share"))) {
+    case document::DocumentController::Outcome::Made: return said_->setText(tr("The backcombed pieces are planned with it. Look at them on the heads; undo takes it back."));
+    case document::DocumentController::Outcome::Unchanged: return said_->setText(tr("They are planned with it already."));
+    case document::DocumentController::Outcome::Refused: return said_->setText(tr("Nothing was changed."));
+  }
 }
 
 void OutcomeView::fill() {
@@ -176,7 +167,7 @@ void OutcomeView::fill() {
   const Result<work::AppointmentLog> log = work::readLog(plan.info().logJson);
   speed_.reset();
   hair_g_ = 0;
-  planned_pushed_frac_ = plannedPushed(plan);
+  hasBackcombed_ = !backcombedIn(plan).empty();
   fillTable();
   if (log) {
     speed_ = work::speedFrom(plan, *log);
@@ -185,7 +176,8 @@ void OutcomeView::fill() {
       for (const work::PieceAmount& piece : amounts->pieces)
         if (const auto now = state.find(piece.piece); now != state.end() && now->second.placed_s) hair_g_ += piece.covered_g();
   }
-  pushed_->setEnabled(planned_pushed_frac_.has_value());
+  pushed_->setEnabled(hasBackcombed_);
+  showPushing();
   fillHead();
 }
 
@@ -204,11 +196,11 @@ void OutcomeView::fillTable() {
   table_->setRowCount(static_cast<int>(outcomes.size()));
   for (int row = 0; row < table_->rowCount(); ++row) {
     const work::PieceOutcome& one = outcomes[static_cast<std::size_t>(row)];
-    const plan::LiftsTo& lifts = plan.find<plan::Piece>(one.piece)->root.lifts;
+    const plan::LiftsTo& lifts = one.planned;
     const bool taken = isTakenOver(lifts, one.got);
     const QString span = taken ? tr("taken over by a finish; undo shows the plan")
                                : (one.inSpan ? tr("inside %1 to %2") : tr("outside %1 to %2")).arg(level(lifts.low), level(lifts.high));
-    const QString cells[] = {pieceName(plan, one.piece), taken ? QString() : level(one.planned), level(one.got), span};
+    const QString cells[] = {pieceName(plan, one.piece), taken ? QString() : level(lifts.level), level(one.got), span};
     for (int i = 0; i < 4; ++i) {
       auto* cell = new QTableWidgetItem(cells[i]);
       cell->setData(Qt::UserRole, QString::fromStdString(one.piece));
@@ -227,7 +219,7 @@ work::MeasuredHead OutcomeView::measured() const {
       put(Factor::ProductPerHair, used->perHair);
       put(Factor::Waste, used->waste_share);
     }
-  if (pushed_->value() && planned_pushed_frac_) put(Factor::PushedShare, *pushed_->value() / *planned_pushed_frac_);
+  if (pushed_->value() && hasBackcombed_) put(Factor::PushedShare, *pushed_->value());
   return head;
 }
 

@@ -32,6 +32,7 @@ class OutcomeView : public QWidget {
   QCheckBox* consent() { return consent_; }
   QPushButton* take() { return take_; }
   QPushButton* takeAway() { return takeAway_; }
+  QPushButton* usePushedButton() { return usePushed_; }
   QString stateText() const { return state_->text(); }
   QString headText() const { return head_->text(); }
   QString factorsText() const { return learned_->text(); }
@@ -48,18 +49,21 @@ class OutcomeView : public QWidget {
   QWidget* buildSide();
   void fillTable();
   void fillHead();
+  void showPushing();
+  void usePushed();
   void takeOver();
   void takeLastAway();
 
   document::DocumentController& controller_;
   work::OwnFactors factors_;
   double hair_g_ = 0;                    ///< under product, of the pieces that were placed
-  std::optional<double> speed_, planned_pushed_frac_;
+  std::optional<double> speed_;
+  bool hasBackcombed_ = false;
   QTableWidget* table_;
   QLabel *state_, *head_, *learned_, *said_;
   controls::NumberField *mixed_, *left_, *pushed_;
   QCheckBox* consent_;
-  QPushButton *take_, *takeAway_;
+  QPushButton *take_, *takeAway_, *usePushed_;
 };
 
 }  // namespace combdraft::appointment

@@ -8,8 +8,10 @@
 #include <algorithm>
 #include <map>
 
-#include "app/paint/work_words.h"
+#include "app/paint/amount_words.h"
 #include "app/paint/figure.h"
+#include "app/paint/price_words.h"
+#include "app/paint/work_words.h"
 #include "engine/base/number_text.h"
 #include "engine/plan/edits.h"
 
@@ -19,6 +21,7 @@ namespace {
 
 constexpr int kAfterEdit_ms = 200;
 constexpr double kNarrowest_mm = 10, kWidest_mm = 1000;
+constexpr double kLeastBowl_g = 1, kMostBowl_g = 1000;
 
 /// "90, 120" or "90 120" as widths; nothing when one is none.
 std::optional<std::vector<double>> widthsIn(const QString& text) {
@@ -71,7 +74,17 @@ WorkListView::WorkListView(document::DocumentController& controller, QWidget* pa
   key->setProperty("soft", true);
   key->setWordWrap(true);
   column->addWidget(key);
+  buildMiddle(column);
 
+  later_.setSingleShot(true);
+  later_.setInterval(kAfterEdit_ms);
+  connect(&later_, &QTimer::timeout, this, &WorkListView::fill);
+  connect(&controller_, &document::DocumentController::changed, this, [this](const document::DocumentChange& change) {
+    if (isVisible() && change.kind != document::DocumentChange::Kind::Tentative) later_.start();
+  });
+}
+
+void WorkListView::buildMiddle(QVBoxLayout* column) {
   auto* middle = new QHBoxLayout;
   middle->setSpacing(14);
   column->addLayout(middle, 1);
@@ -93,13 +106,6 @@ WorkListView::WorkListView(document::DocumentController& controller, QWidget* pa
     const std::string piece = cell->data(Qt::UserRole).toString().toStdString();
     strip_->setMoment(cell->data(Qt::UserRole + 1).toDouble());
     if (controller_.document().find<plan::Piece>(piece)) controller_.select(document::Selection::one(piece));
-  });
-
-  later_.setSingleShot(true);
-  later_.setInterval(kAfterEdit_ms);
-  connect(&later_, &QTimer::timeout, this, &WorkListView::fill);
-  connect(&controller_, &document::DocumentController::changed, this, [this](const document::DocumentChange& change) {
-    if (isVisible() && change.kind != document::DocumentChange::Kind::Tentative) later_.start();
   });
 }
 
@@ -123,6 +129,25 @@ void WorkListView::buildTop(QVBoxLayout* column) {
   paper_->setToolTip(tr("The list as pages, to print or to save"));
   row->addWidget(paper_);
   connect(paper_, &QPushButton::clicked, this, &WorkListView::paperWanted);
+  buildTyped(column);
+  byFactors_ = new QCheckBox(this);
+  byFactors_->setMinimumHeight(30);
+  byFactors_->setToolTip(tr("Speeds and amounts that you took over from your own heads; what is typed under Assumptions of this plan still comes first"));
+  column->addWidget(byFactors_, 0, Qt::AlignLeft);
+  connect(byFactors_, &QCheckBox::toggled, this, &WorkListView::fill);
+  setFactors({});
+  connect(order_, &controls::Segments::chosen, this, [this](int i) {
+    order_->setCurrent(i);
+    fill();
+  });
+  connect(pairs_, &controls::Segments::chosen, this, [this](int i) {
+    pairs_->setCurrent(i);
+    fill();
+  });
+}
+
+// What only she knows: nothing of it has a figure of ours.
+void WorkListView::buildTyped(QVBoxLayout* column) {
   auto* second = new QHBoxLayout;
   second->setSpacing(14);
   column->addLayout(second);
@@ -141,21 +166,16 @@ void WorkListView::buildTop(QVBoxLayout* column) {
   spec.tip = tr("A round of looking while placing goes on, as you work");
   lookEvery_ = new controls::NumberField(spec, this);
   second->addWidget(lookEvery_, 2);
-  second->addStretch(2);
-  byFactors_ = new QCheckBox(this);
-  byFactors_->setMinimumHeight(30);
-  byFactors_->setToolTip(tr("Speeds and amounts that you took over from your own heads; what is typed under Assumptions of this plan still comes first"));
-  column->addWidget(byFactors_, 0, Qt::AlignLeft);
-  connect(byFactors_, &QCheckBox::toggled, this, &WorkListView::fill);
-  setFactors({});
-  connect(order_, &controls::Segments::chosen, this, [this](int i) {
-    order_->setCurrent(i);
-    fill();
-  });
-  connect(pairs_, &controls::Segments::chosen, this, [this](int i) {
-    pairs_->setCurrent(i);
-    fill();
-  });
+  controls::NumberFieldSpec least;
+  least.label = tr("Smallest bowl that I mix");
+  least.unit = tr("g");
+  least.low = kLeastBowl_g;
+  least.high = kMostBowl_g;
+  least.mayBeEmpty = true;
+  least.emptyText = tr("none typed");
+  least.tip = tr("Bowls that come to less are told");
+  smallestBowl_ = new controls::NumberField(least, this);
+  second->addWidget(smallestBowl_, 2);
   connect(foils_, &controls::TextField::edited, this, [this](const QString& text) {
     foils_mm_ = widthsIn(text).value_or(std::vector<double>());
     foils_->setText(text);
@@ -163,6 +183,10 @@ void WorkListView::buildTop(QVBoxLayout* column) {
   });
   connect(lookEvery_, &controls::NumberField::edited, this, [this](std::optional<double> value) {
     lookEvery_->setValue(value);
+    fill();
+  });
+  connect(smallestBowl_, &controls::NumberField::edited, this, [this](std::optional<double> value) {
+    smallestBowl_->setValue(value);
     fill();
   });
 }
@@ -175,11 +199,17 @@ QWidget* WorkListView::buildSide() {
   auto* column = new QVBoxLayout(side);
   column->setContentsMargins(0, 0, 6, 0);
   column->setSpacing(5);
-  bowls_ = addPart(column, tr("Bowls"), side);
-  foilCounts_ = addPart(column, tr("Foils and hair"), side);
-  notes_ = addPart(column, tr("Needs a look"), side);
-  savings_ = addPart(column, tr("Would save time, and changes the look: see it first"), side);
-  auto* caution = new QLabel(firstCome() + u'\n' + safetyLine(), side);
+  found_ = new QWidget(side);
+  auto* parts = new QVBoxLayout(found_);
+  parts->setContentsMargins(0, 0, 0, 0);
+  parts->setSpacing(5);
+  bowls_ = addPart(parts, tr("Bowls"), found_);
+  foilCounts_ = addPart(parts, tr("Foils and hair"), found_);
+  notes_ = addPart(parts, tr("Needs a look"), found_);
+  savings_ = addPart(parts, tr("Would save time"), found_);
+  found_->hide();
+  column->addWidget(found_);
+  auto* caution = new QLabel(QStringList{firstCome(), glovesAndAir(), safetyLine(), estimatesOnly()}.join(u'\n'), side);
   caution->setWordWrap(true);
   caution->setProperty("caution", true);
   column->addWidget(caution);
@@ -195,6 +225,8 @@ work::WorkSettings WorkListView::settings() const {
   settings.foils_mm = foils_mm_;
   settings.lookEvery_min = lookEvery_->value();
   settings.locks = 20'000;
+  settings.smallestBowl_g = smallestBowl_->value();
+  settings.perHair_heads = work::weighedHeads(factorsUsed(), controller_.document());
   return settings;
 }
 
@@ -229,21 +261,9 @@ void WorkListView::fillPrice() {
   const bool any = list_ && !list_->order.empty() && !rates_.isEmpty();
   price_->setVisible(any);
   if (!any) return price_->clear();
-  double grams = 0, sum = 0;
-  for (const work::BowlGrams& bowl : list_->bowls) grams += bowl.mixed_g;
-  const double minutes_min = list_->timeline.total_min;
-  constexpr double kHour_min = 60;
-  const auto money = [this](double value) {
-    const QString number = paint::figure(numberText(value, 2));
-    return rates_.currency.isEmpty() ? number : tr("%1 %2").arg(number, rates_.currency);
-  };
-  if (rates_.perHour) sum += minutes_min / kHour_min * *rates_.perHour;
-  if (rates_.perGram) sum += grams * *rates_.perGram;
-  const QString worked = minutes(minutes_min), mixed = paint::figure(numberText(grams, 0));
-  const QString what = !rates_.perGram ? tr("%1 min of work").arg(worked)
-                       : !rates_.perHour ? tr("%1 g mixed").arg(mixed)
-                                         : tr("%1 min of work and %2 g mixed").arg(worked, mixed);
-  price_->setText(tr("At your own rates: %1 for %2. The time on the hair and the reserve are not in it; what you ask for is yours to say.").arg(money(sum), what));
+  const WorkedOut worked = workedOut(*list_);
+  price_->setText(tr("At your own rates: %1 for %2. The time on the hair and the reserve are not in it; what you ask for is yours to say.")
+                      .arg(sumText(rates_, worked), workedText(rates_, worked)));
 }
 
 void WorkListView::showEvent(QShowEvent* event) {
@@ -264,6 +284,7 @@ void WorkListView::fill() {
   table_->setVisible(any);
   strip_->setVisible(any);
   moment_->setVisible(any);
+  found_->setVisible(any);
   if (!any) {
     summary_->setText(made ? tr("No piece is lightened or deepened yet. Draw pieces on the sheet; their order, foils and bowls then stand here.")
                            : tr("The head's measures do not fit together; look at the head card."));
@@ -275,7 +296,9 @@ void WorkListView::fill() {
   summary_->setText(tr("%1 pieces; the last is in after %2 min, work in all %3 min and %4 min in reserve, by the assumptions or, where ticked, your own factors. "
                        "How long the product stays on the hair is not in it: that is seen, not planned.")
                         .arg(list_->order.size())
-                        .arg(minutes(line.lastIn_min), minutes(line.total_min), minutes(line.reserve_min)));
+                        .arg(minutes(line.lastIn_min), minutes(line.total_min), minutes(line.reserve_min)) +
+                    u' ' + mixedText(list_->amounts));
+  places_.take(plan, list_->order);
   strip_->show(plan, line, pairs_->current() == 1 ? 2 : 1);
   moment_->setText(strip_->momentText());
   fillTable(plan);
@@ -285,17 +308,19 @@ void WorkListView::fill() {
 void WorkListView::fillTable(const plan::Plan& plan) {
   const QSignalBlocker quiet(table_);
   const auto& steps = list_->timeline.steps;
-  table_->setRowCount(static_cast<int>(steps.size()));
+  const std::vector<work::StepLine> lines = work::linesOf(list_->timeline);
+  table_->setRowCount(static_cast<int>(lines.size()));
   for (int row = 0; row < table_->rowCount(); ++row) {
-    const work::Step& step = steps[static_cast<std::size_t>(row)];
+    const work::StepLine& line = lines[static_cast<std::size_t>(row)];
+    const work::Step& step = steps[line.front()];
     const auto* piece = plan.find<plan::Piece>(step.piece);
     const QString foil = piece && step.kind == work::StepKind::Place ? QString::fromStdString(piece->foil) : QString();
     const QString cells[] = {step.kind == work::StepKind::CombOut ? QString() : minutes(step.from_min), QString::number(step.pair + 1),
-                             stepText(plan, list_->timeline, step), foil};
+                             stepText(plan, list_->timeline, line, places_), foil};
     for (int column = 0; column < 4; ++column) {
       auto* cell = new QTableWidgetItem(cells[column]);
       cell->setData(Qt::UserRole, QString::fromStdString(step.piece));
-      cell->setData(Qt::UserRole + 1, step.to_min);
+      cell->setData(Qt::UserRole + 1, steps[line.back()].to_min);
       table_->setItem(row, column, cell);
     }
   }
@@ -310,7 +335,7 @@ void WorkListView::fillSide(const plan::Plan& plan) {
     bowls << tr("%1, at %2 min, %3 pieces: %4")
                  .arg(bowlName(plan, bowl), minutes(bowl.mixFrom_min)).arg(bowl.pieces.size()).arg(gramsText(list_->bowls[i]));
   }
-  bowls << tr("Grams by the assumptions or, where ticked, your own factors, not measured on this head: weigh what is left.");
+  bowls << thinWeavesText();
   const work::Amounts& amounts = list_->amounts;
   std::map<double, int> widths;
   int unsized = 0;
@@ -321,9 +346,10 @@ void WorkListView::fillSide(const plan::Plan& plan) {
   if (amounts.openAir > 0) counts << tr("%1 pieces in open air").arg(amounts.openAir);
   counts << tr("%1 hairs, %2 g of hair taken").arg(paint::figure(numberText(amounts.hairs, 0)), paint::figure(numberText(amounts.hair_g, 0)));
   for (const work::WorkNote& note : list_->notes) notes << noteText(plan, note);
-  if (notes.isEmpty()) notes << tr("Nothing was found, which is no promise.");
+  if (notes.isEmpty()) notes << nothingFound();
   constexpr std::size_t kMost = 5;
   const auto found = work::savingsOf(plan, settings(), *list_);
+  if (!found.empty()) savings << changesLook();
   for (std::size_t i = 0; i < std::min(kMost, found.size()); ++i) savings << savingText(plan, found[i]);
   bowls_->setText(bowls.join(u'\n'));
   foilCounts_->setText(counts.join(u'\n'));

@@ -15,6 +15,7 @@
 #include "app/controls/segments.h"
 #include "app/controls/text_field.h"
 #include "app/document/document_controller.h"
+#include "app/paint/place_book.h"
 #include "app/store/settings.h"
 #include "engine/work/outcome.h"
 #include "engine/work/work_list.h"
@@ -45,12 +46,14 @@ class WorkListView : public QWidget {
   controls::Segments* pairs() { return pairs_; }
   controls::TextField* foils() { return foils_; }
   controls::NumberField* lookEvery() { return lookEvery_; }
+  controls::NumberField* smallestBowl() { return smallestBowl_; }
   QPushButton* paper() { return paper_; }
   QCheckBox* byFactors() { return byFactors_; }
   QPushButton* useOrder() { return useOrder_; }
   /// What minutes and grams come to; "" without rates.
   QString priceText() const { return price_->text(); }
-  /// What stands at the side, as text: bowls, foils, notes, savings.
+  QString summaryText() const { return summary_->text(); }
+  /// What stands at the side, as text: bowls, foils, notes, savings; empty until they are worked out.
   QString sideText() const;
 
  Q_SIGNALS:
@@ -61,6 +64,8 @@ class WorkListView : public QWidget {
 
  private:
   void buildTop(QVBoxLayout* column);
+  void buildTyped(QVBoxLayout* column);
+  void buildMiddle(QVBoxLayout* column);
   QWidget* buildSide();
   plan::Plan planUsed() const;
   void fillTable(const plan::Plan& plan);
@@ -76,12 +81,14 @@ class WorkListView : public QWidget {
   store::Rates rates_;
   controls::Segments *order_, *pairs_;
   controls::TextField* foils_;
-  controls::NumberField* lookEvery_;
+  controls::NumberField *lookEvery_, *smallestBowl_;
   QCheckBox* byFactors_;
   QPushButton *useOrder_, *paper_;
   QLabel *summary_, *moment_, *bowls_, *foilCounts_, *notes_, *savings_, *price_;
   TimelineStrip* strip_;
   QTableWidget* table_;
+  QWidget* found_;           ///< the side's parts, hidden until they are worked out
+  paint::PlaceBook places_;  ///< of the pieces in the list
 };
 
 }  // namespace combdraft::appointment

@@ -2,6 +2,7 @@
 
 #include <QVBoxLayout>
 
+#include "app/cards/agreed_line.h"
 #include "app/cards/card_parts.h"
 #include "app/cards/consultation_client.h"
 #include "app/cards/consultation_questions.h"
@@ -13,7 +14,7 @@
 
 namespace combdraft::cards {
 
-ConsultationCard::ConsultationCard(document::DocumentController& controller, QWidget* parent) : QWidget(parent) {
+ConsultationCard::ConsultationCard(document::DocumentController& controller, QWidget* parent) : QWidget(parent), controller_(controller) {
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(12, 10, 12, 12);
   column->setSpacing(5);
@@ -21,6 +22,9 @@ ConsultationCard::ConsultationCard(document::DocumentController& controller, QWi
   trouble_ = addCaution(column);
   asks_ = addCaution(column);
   asks_->setObjectName(QStringLiteral("asks"));
+  agreed_ = addSoftText(column, {});
+  agreed_->setObjectName(QStringLiteral("agreed"));
+  agreed_->hide();
   tabs_ = new controls::Segments(tr("Page of the consultation"),
                                  {{tr("Wishes"), tr("What the client wants, photos, how it is worn, what it costs"), {}},
                                   {tr("Questions"), tr("Consent, age, past reactions, scalp, history, tests"), {}},
@@ -43,6 +47,9 @@ ConsultationCard::ConsultationCard(document::DocumentController& controller, QWi
   connect(client_, &ConsultationClient::exportWanted, this, &ConsultationCard::exportWanted);
   connect(client_, &ConsultationClient::removeWanted, this, &ConsultationCard::removeWanted);
   connect(client_, &ConsultationClient::removeWithPlanWanted, this, &ConsultationCard::removeWithPlanWanted);
+  connect(&controller_, &document::DocumentController::changed, this, [this](const document::DocumentChange& change) {
+    if (change.kind != document::DocumentChange::Kind::Tentative) fillAgreed();
+  });
   turnTo(Page::Wishes);
   setKeeper(nullptr);
 }
@@ -75,6 +82,33 @@ void ConsultationCard::setPolicy(const store::ClientPolicy& policy) {
   fill();
 }
 
+void ConsultationCard::setRates(const store::Rates& rates) { wishes_->setRates(rates); }
+
+void ConsultationCard::showEvent(QShowEvent* event) {
+  QWidget::showEvent(event);
+  fillAgreed();
+}
+
+// The frozen placement is looked through once for each agreement, and only for eyes that see it.
+void ConsultationCard::fillAgreed() {
+  if (!isVisible()) return;
+  const std::string& json = controller_.document().info().agreedJson;
+  if (json != agreedJson_) {
+    agreedJson_ = json;
+    agreement_.reset();
+    openFindings_.reset();
+    if (Result<plan::Agreement> read = plan::readAgreement(json); read) {  // "" is an error too
+      agreement_ = std::move(read).value();
+      openFindings_ = openFindings(*agreement_);
+    }
+  }
+  const bool mayKnow = keeper_ && store::hasConsent(keeper_->file());
+  agreed_->setText(json.empty()  ? QString()
+                   : agreement_ ? agreedLine(*agreement_, openFindings_, mayKnow ? &keeper_->file() : nullptr, policy_)
+                                : tr("What was agreed stands in the plan and cannot be read."));
+  agreed_->setVisible(!json.empty());
+}
+
 void ConsultationCard::fill() {
   showLines(trouble_, keeper_ && !keeper_->trouble().isEmpty() ? QStringList{keeper_->trouble()} : QStringList());
   QStringList lines{firstQuestions()};
@@ -87,6 +121,7 @@ void ConsultationCard::fill() {
   questions_->fill();
   visits_->fill();
   client_->fill();
+  fillAgreed();
 }
 
 }  // namespace combdraft::cards

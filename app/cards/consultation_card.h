@@ -3,10 +3,13 @@
 // the client was here. It stands beside the plan and is kept apart from it.
 #include <QLabel>
 #include <memory>
+#include <optional>
 
 #include "app/controls/segments.h"
 #include "app/document/document_controller.h"
 #include "app/store/client_keeper.h"
+#include "app/store/settings.h"
+#include "engine/plan/agreement.h"
 
 namespace combdraft::cards {
 
@@ -27,6 +30,8 @@ class ConsultationCard : public QWidget {
   void setKeeper(std::shared_ptr<store::ClientKeeper> keeper);
   const std::shared_ptr<store::ClientKeeper>& keeper() const { return keeper_; }
   void setPolicy(const store::ClientPolicy& policy);
+  /// The user's own rates: what a choice comes to stands beside its price.
+  void setRates(const store::Rates& rates);
   void turnTo(Page page);
   Page current() const;
 
@@ -36,6 +41,8 @@ class ConsultationCard : public QWidget {
   ConsultationClient* client() { return client_; }
   /// The cautions as they are shown, a line each.
   QString cautions() const { return asks_->text(); }
+  /// What was agreed and what was open then; "" where nothing was agreed. Filled while it is shown.
+  QString agreedText() const { return agreed_->text(); }
 
  Q_SIGNALS:
   void photosWanted();
@@ -44,12 +51,20 @@ class ConsultationCard : public QWidget {
   void removeWanted();
   void removeWithPlanWanted();
 
+ protected:
+  void showEvent(QShowEvent* event) override;
+
  private:
   void fill();
+  void fillAgreed();
 
+  document::DocumentController& controller_;
   std::shared_ptr<store::ClientKeeper> keeper_;
   store::ClientPolicy policy_;
-  QLabel *trouble_, *asks_;
+  std::string agreedJson_;                ///< that the two below are of
+  std::optional<plan::Agreement> agreement_;
+  std::optional<std::size_t> openFindings_;
+  QLabel *trouble_, *asks_, *agreed_;
   controls::Segments* tabs_;
   ConsultationWishes* wishes_;
   ConsultationQuestions* questions_;

@@ -4,6 +4,7 @@
 #include <QPushButton>
 
 #include "app/cards/card_parts.h"
+#include "app/words/date_words.h"
 
 namespace combdraft::cards {
 namespace {
@@ -13,7 +14,7 @@ constexpr int kListLines = 6;
 }  // namespace
 
 QString clientTitle(const store::ClientFile& file) {
-  const QString last = store::lastOccasion(file).toString(Qt::ISODate);
+  const QString last = words::dateText(store::lastOccasion(file));
   const QString visits = ConsultationClient::tr("visits: %1").arg(file.visits.size());
   return file.name.empty() ? ConsultationClient::tr("without a name, last %1, %2").arg(last, visits)
                            : ConsultationClient::tr("%1, last %2, %3").arg(QString::fromStdString(file.name), last, visits);
@@ -107,7 +108,7 @@ void ConsultationClient::fill() {
   const bool empty = store::isEmpty(file());
   other_->setVisible(keeper() && empty);
   since_->setText(empty ? tr("Nothing is kept of this client yet.")
-                        : tr("Begun on %1.").arg(QString::fromStdString(file().begun)));
+                        : tr("Begun on %1.").arg(words::dateText(file().begun)));
   export_->setEnabled(!empty);
   remove_->ask()->setEnabled(!empty);
   remove_->calm();

@@ -5,6 +5,7 @@
 
 #include "app/cards/card_parts.h"
 #include "app/cards/test_list.h"
+#include "app/words/date_words.h"
 
 namespace combdraft::cards {
 namespace {
@@ -16,6 +17,14 @@ QVBoxLayout* columnOf(QWidget* widget) {
   column->setContentsMargins(0, 0, 0, 0);
   column->setSpacing(5);
   return column;
+}
+
+// In the order of the answers.
+std::vector<controls::Segment> answerWords() {
+  return {{ConsultationQuestions::tr("Not asked"), {}, {}},
+          {ConsultationQuestions::tr("No"), {}, {}},
+          {ConsultationQuestions::tr("Yes"), {}, {}},
+          {ConsultationQuestions::tr("Doesn't know"), ConsultationQuestions::tr("Asked, and the client does not know: looked at as if it were a yes"), {}}};
 }
 
 }  // namespace
@@ -81,12 +90,12 @@ void ConsultationQuestions::agree() {
 }
 
 void ConsultationQuestions::buildHealth(QVBoxLayout* column) {
-  const std::vector<controls::Segment> answers{{tr("Not asked"), {}, {}}, {tr("No"), {}, {}}, {tr("Yes"), {}, {}}};
+  const std::vector<controls::Segment> answers = answerWords();
   addChosen<Answer>(column, tr("Of the age that label, local rules and insurer ask for"), answers,
                     [](ClientFile& f) -> Answer& { return f.health.ageReached; });
   addChosen<Answer>(column, tr("Has reacted before, also to a black tattoo"), answers, [](ClientFile& f) -> Answer& { return f.health.reacted; });
   addText(column, tr("To what, and how"), tr("in the client's words"), 2, [](ClientFile& f) -> std::string& { return f.health.reactions; });
-  addChosen<store::ScalpFound>(column, tr("Scalp"), {{tr("Not looked at"), {}, {}}, {tr("Nothing found"), {}, {}}, {tr("Something"), {}, {}}},
+  addChosen<store::ScalpFound>(column, tr("Scalp"), {{tr("Not looked"), {}, {}}, {tr("Nothing"), {}, {}}, {tr("Something"), {}, {}}, {tr("Unsure"), tr("Looked at, and you cannot tell"), {}}},
                                [](ClientFile& f) -> store::ScalpFound& { return f.health.scalp; });
   addText(column, tr("What was seen, and where"), tr("what you see, without naming it"), 2,
           [](ClientFile& f) -> std::string& { return f.health.scalpWords; });
@@ -95,8 +104,7 @@ void ConsultationQuestions::buildHealth(QVBoxLayout* column) {
 
 void ConsultationQuestions::buildHistory(QVBoxLayout* column) {
   addHeading(column, tr("What the hair has been through"));
-  const QStringList words{tr("Not asked"), tr("No"), tr("Yes")};
-  const std::vector<controls::Segment> answers{{words[0], {}, {}}, {words[1], {}, {}}, {words[2], {}, {}}};
+  const std::vector<controls::Segment> answers = answerWords();
   addChosen<Answer>(column, tr("Dye"), answers, [](ClientFile& f) -> Answer& { return f.history.dye; });
   addChosen<Answer>(column, tr("Henna"), answers, [](ClientFile& f) -> Answer& { return f.history.henna; });
   addChosen<Answer>(column, tr("Metallic colour"), answers, [](ClientFile& f) -> Answer& { return f.history.metallic; });
@@ -132,7 +140,7 @@ void ConsultationQuestions::fill() {
     field->abandonTyping();
     field->setText({});
   }
-  what_->setText(tr("Agreed on %1, kept for: %2").arg(QString::fromStdString(file().consent->date), QString::fromStdString(file().consent->purpose)));
+  what_->setText(tr("Agreed on %1, kept for: %2").arg(words::dateText(file().consent->date), QString::fromStdString(file().consent->purpose)));
 }
 
 }  // namespace combdraft::cards

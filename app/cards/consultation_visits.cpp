@@ -8,6 +8,7 @@
 #include "app/cards/card_parts.h"
 #include "app/store/client_json.h"
 #include "app/store/plan_store.h"
+#include "app/words/date_words.h"
 #include "engine/plan/field_info.h"
 
 namespace combdraft::cards {
@@ -97,7 +98,7 @@ void ConsultationVisits::fill() {
     abandonTyping(detail_);
   }
   const auto nameOf = [](const store::Visit& visit) {
-    return tr("%1: %2").arg(visit.date.empty() ? tr("no day") : QString::fromStdString(visit.date), QString::fromStdString(visit.title));
+    return tr("%1: %2").arg(visit.date.empty() ? tr("no day") : words::dateText(visit.date), QString::fromStdString(visit.title));
   };
   const QSignalBlocker quiet(list_);
   while (list_->count() > static_cast<int>(visits.size())) delete list_->takeItem(list_->count() - 1);

@@ -1,7 +1,10 @@
 #include "app/cards/consultation_words.h"
 
 #include <QCoreApplication>
+#include <QStringList>
 #include <algorithm>
+
+#include "app/words/date_words.h"
 
 namespace combdraft::cards {
 namespace {
@@ -14,8 +17,6 @@ using store::TestKind;
 struct Words {
   Q_DECLARE_TR_FUNCTIONS(consultation)
 };
-
-QString dateText(const QDate& date) { return date.toString(Qt::ISODate); }
 
 // The one that counts: of each kind the last that was made.
 const ClientTest* lastOf(const ClientFile& file, TestKind kind) {
@@ -40,9 +41,11 @@ void askTests(const ClientFile& file, const store::ClientPolicy& policy, const Q
         lines.push_back({Asks::Test, Words::tr("%1: %2.").arg(testName(kind.value), dueText(test, policy, today))});
   }
   const store::HairHistory& h = file.history;
-  const bool doubtful = h.henna == Answer::Yes || h.metallic == Answer::Yes || h.boxColour == Answer::Yes;
-  if (doubtful && !has(file, TestKind::Metal))
-    lines.push_back({Asks::Test, Words::tr("Henna, metallic or box colour was said: no metal test is written down.")});
+  const bool said = h.henna == Answer::Yes || h.metallic == Answer::Yes || h.boxColour == Answer::Yes;
+  const bool unknown = h.henna == Answer::Unknown || h.metallic == Answer::Unknown || h.boxColour == Answer::Unknown;
+  if ((said || unknown) && !has(file, TestKind::Metal))
+    lines.push_back({Asks::Test, said ? Words::tr("Henna, metallic or box colour was said: no metal test is written down.")
+                                      : Words::tr("Whether henna, metallic or box colour is on the hair is not known: no metal test is written down.")});
   if (!has(file, TestKind::Strand))
     lines.push_back({Asks::Test, Words::tr("No test strand is written down: it shows how far this hair lightens.")});
   if (!has(file, TestKind::Skin))
@@ -60,16 +63,25 @@ std::vector<AskLine> asksOf(const ClientFile& file, const store::ClientPolicy& p
     lines.push_back({Asks::Refer, Words::tr("Has reacted before: to a doctor first; label and insurer say what may follow.")});
   if (health.scalp == store::ScalpFound::Something)
     lines.push_back({Asks::Refer, Words::tr("Something was found on the scalp: what it is, is not for the colourist to say.")});
+  if (health.reacted == Answer::Unknown)
+    lines.push_back({Asks::Refer, Words::tr("Does not know of past reactions: ask again; when in doubt, to a doctor first. Label and insurer say what may follow.")});
+  if (health.scalp == store::ScalpFound::Unsure)
+    lines.push_back({Asks::Refer, Words::tr("It is not sure what is on the scalp: look again; when in doubt, to a doctor first.")});
   askTests(file, policy, today, lines);
   if (health.ageReached == Answer::NotAsked)
     lines.push_back({Asks::Check, Words::tr("The age was not asked; label, local rules and insurer set the lowest one.")});
+  if (health.ageReached == Answer::Unknown)
+    lines.push_back({Asks::Check, Words::tr("The age is not known: ask again; label, local rules and insurer set the lowest one, for tests too.")});
   if (health.reacted == Answer::NotAsked)
     lines.push_back({Asks::Check, Words::tr("Past reactions were not asked: to colour, to lightener, to a black tattoo.")});
   if (health.scalp == store::ScalpFound::NotLooked)
     lines.push_back({Asks::Check, Words::tr("The scalp was not looked at: broken, sore or irritated skin is referred.")});
   const store::HairHistory& h = file.history;
-  if (h.dye == Answer::NotAsked || h.henna == Answer::NotAsked || h.metallic == Answer::NotAsked || h.boxColour == Answer::NotAsked)
+  const auto anyIs = [&h](Answer answer) { return h.dye == answer || h.henna == answer || h.metallic == answer || h.boxColour == answer; };
+  if (anyIs(Answer::NotAsked))
     lines.push_back({Asks::Check, Words::tr("Not all of the hair's history was asked: dye, henna, metallic colour, box colour.")});
+  if (anyIs(Answer::Unknown))
+    lines.push_back({Asks::Check, Words::tr("Not all of the hair's history is known: ask again, and look at the ends and at old bands.")});
   return lines;
 }
 
@@ -85,6 +97,14 @@ QString askText(const AskLine& line) {
 QString firstQuestions() {
   return Words::tr("Ask first, whether or not it is written down: the age that label, rules and insurer ask for; past reactions, also to a "
              "black tattoo; the scalp's condition; which tests are due. When in doubt, refer.");
+}
+
+QString offerText(const store::Offer& offer) {
+  QStringList parts;
+  if (!offer.visits.empty()) parts << Words::tr("Visits: %1").arg(QString::fromStdString(offer.visits));
+  if (!offer.minutes.empty()) parts << Words::tr("Minutes: %1").arg(QString::fromStdString(offer.minutes));
+  if (!offer.price.empty()) parts << Words::tr("Price: %1").arg(QString::fromStdString(offer.price));
+  return parts.join(QStringLiteral("; "));
 }
 
 QString testName(TestKind kind) {
@@ -103,7 +123,7 @@ QString dueText(const ClientTest& test, const store::ClientPolicy& policy, const
   const QDate due = store::dueOn(test, policy);
   if (!due.isValid()) return test.date.empty() ? Words::tr("not made yet") : Words::tr("no due date typed, and no policy of yours");
   if (due == today) return Words::tr("due today");
-  return (due < today ? Words::tr("overdue since %1") : test.date.empty() ? Words::tr("not made yet, due %1") : Words::tr("next due %1")).arg(dateText(due));
+  return (due < today ? Words::tr("overdue since %1") : test.date.empty() ? Words::tr("not made yet, due %1") : Words::tr("next due %1")).arg(words::dateText(due));
 }
 
 }  // namespace combdraft::cards

@@ -23,6 +23,10 @@ QString askText(const AskLine& line);
 /// The questions that come before anything is mixed, written down or not.
 QString firstQuestions();
 
+/// "Visits: 2; Minutes: 150; Price: 140": what was typed for a choice, for the client's
+/// screen; "" where nothing was.
+QString offerText(const store::Offer& offer);
+
 QString testName(store::TestKind kind);
 /// "overdue since 2026-01-31", "due today", "next due 2026-07-31", or that nobody
 /// decided; of a test not made yet, that it is not.

@@ -7,6 +7,7 @@
 #include <QVBoxLayout>
 
 #include "app/cards/card_parts.h"
+#include "app/controls/drop_widgets.h"
 #include "app/paint/figure.h"
 #include "app/words/engine_words.h"
 #include "engine/base/number_text.h"
@@ -187,8 +188,7 @@ MixRows::Row MixRows::buildRow(Kind kind, std::size_t index) {
 
 void MixRows::fit(Group& group, std::size_t count) {
   while (group.all.size() > count) {
-    group.all.back().box->hide();
-    group.all.back().box->deleteLater();
+    controls::dropWidget(group.all.back().box);
     group.all.pop_back();
   }
   while (group.all.size() < count) {

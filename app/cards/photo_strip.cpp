@@ -9,6 +9,7 @@
 #include <algorithm>
 
 #include "app/cards/card_parts.h"
+#include "app/controls/drop_widgets.h"
 #include "app/controls/flow_layout.h"
 #include "app/store/client_photo.h"
 
@@ -159,7 +160,7 @@ void PhotoStrip::fillSmall() {
     for (const store::ClientPhoto& photo : file().photos) files.push_back(photo.file);
   if (files != files_) {
     const bool hadFocus = std::any_of(small_.begin(), small_.end(), [](const QAbstractButton* b) { return b->hasFocus(); });
-    for (QAbstractButton* button : small_) delete button;
+    for (QAbstractButton* button : small_) controls::dropWidget(button);
     small_.clear();
     // One that came is the one to speak about.
     const bool grew = files.size() > files_.size() && !files_.empty();

@@ -5,6 +5,7 @@
 #include "app/cards/card_parts.h"
 #include "app/cards/provenance.h"
 #include "app/cards/zone_words.h"
+#include "app/controls/drop_widgets.h"
 #include "app/controls/units.h"
 #include "engine/plan/field_info.h"
 
@@ -82,9 +83,7 @@ void StretchList::setRows(const std::vector<HairStretch>& rows) {
   // Another number of entries: what was typed and refused may be another's.
   if (rows.size() != rows_.size()) abandonTyping(this);
   while (rows_.size() > rows.size()) {
-    rows_.back().box->hide();
-    rows_.back().box->deleteLater();  // its own button may have asked for this
-    list_->removeWidget(rows_.back().box);
+    controls::dropWidget(rows_.back().box);  // its own button may have asked for this
     rows_.pop_back();
   }
   while (rows_.size() < rows.size()) {

@@ -8,6 +8,7 @@
 #include "app/cards/card_parts.h"
 #include "app/cards/consultation_words.h"
 #include "app/store/client_json.h"
+#include "app/words/date_words.h"
 #include "engine/plan/field_info.h"
 
 namespace combdraft::cards {
@@ -112,7 +113,7 @@ void TestList::fill() {
   while (list_->count() > static_cast<int>(tests.size())) delete list_->takeItem(list_->count() - 1);
   while (list_->count() < static_cast<int>(tests.size())) list_->addItem(QString());
   for (std::size_t i = 0; i < tests.size(); ++i) {
-    const QString date = QString::fromStdString(tests[i].date);
+    const QString date = words::dateText(tests[i].date);
     list_->item(static_cast<int>(i))->setText(date.isEmpty() ? tr("%1, %2").arg(testName(tests[i].kind), dueText(tests[i], policy_, today))
                                                              : tr("%1, %2, %3").arg(testName(tests[i].kind), date, dueText(tests[i], policy_, today)));
   }

@@ -27,7 +27,10 @@ plan::Agreement agreementOf(const plan::Plan& plan, const Shown& shown, const QD
                     liftWord(shown.settings.lift),
                     std::string(head::viewWord(shown.view)),
                     shown.facing};
-  if (shown.span) agreement.span = plan::AgreedSpan{shown.span->planned, shown.span->low, shown.span->high};
+  if (shown.span) {
+    const LevelSpan span = asShown(*shown.span);  // what stood on the screen, not what lies behind it
+    agreement.span = plan::AgreedSpan{span.planned, span.low, span.high};
+  }
   agreement.promiseLine = promiseLine().toStdString();
   agreement.pictureBase64 = smallPicture(shown.pane, shown.view, shown.facing, promiseLine(), plan::kAgreedPictureBytes);
   agreement.engineVersion = COMBDRAFT_VERSION;

@@ -2,7 +2,6 @@
 
 #include <QAccessible>
 #include <QKeyEvent>
-#include <QLocale>
 #include <QPushButton>
 #include <QScrollArea>
 #include <algorithm>
@@ -10,8 +9,10 @@
 
 #include "app/chair/hold_button.h"
 #include "app/chair/touch_controls.h"
+#include "app/controls/drop_widgets.h"
 #include "app/controls/flow_layout.h"
 #include "app/paint/look_layer.h"
+#include "app/words/date_words.h"
 #include "engine/plan/choice_edits.h"
 
 namespace combdraft::chair {
@@ -119,7 +120,7 @@ void ChairView::fillChips() {
   for (std::size_t s = 0; s < sides_.size(); ++s) {
     Side& side = sides_[s];
     if (!side.choice.empty() && !lookPlan_.find<plan::Choice>(side.choice)) side.choice = s == 0 ? plan::ItemId() : lookPlan_.info().activeChoice;
-    qDeleteAll(side.chips);
+    for (QToolButton* chip : side.chips) controls::dropWidget(chip);
     side.chips.clear();
     std::vector<plan::ItemId> ids;
     if (s == 0) ids.emplace_back();
@@ -334,7 +335,7 @@ void ChairView::agree(int which) {
                                                                                    : tr("the plan has no room for it"));
   fillAgreed();
   say(tr("\u2713 Kept with the plan: %1 as it is shown, its range, and the date %2.")
-          .arg(nameOf(side.choice), QLocale().toString(QDate::currentDate(), QLocale::LongFormat)));
+          .arg(nameOf(side.choice), words::dateText(QDate::currentDate())));
 }
 
 void ChairView::say(const QString& news) {

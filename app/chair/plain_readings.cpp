@@ -7,13 +7,13 @@
 
 #include "app/controls/number_input.h"
 #include "app/paint/figure.h"
+#include "app/paint/level_span.h"
 #include "engine/base/number_text.h"
 #include "engine/colour/levels.h"
 
 namespace combdraft::chair {
 namespace {
 
-constexpr double kShown = 0.05;  // of a level: what one decimal shows
 // A part of the hair is named as dark when less than this much of it is light,
 // and clearly less than on the whole head [own].
 constexpr double kDark_share = 0.2, kOfWhole = 0.6;
@@ -27,8 +27,12 @@ QString number(double value) { return paint::figure(numberText(value, 1)); }
 QString weeks(double value) { return controls::shownNumber(std::round(value), 0); }
 
 QString fromTo(double low, double high) {
-  return high - low < 2 * kShown ? Words::tr("about %1").arg(number((low + high) / 2)) : Words::tr("%1 to %2").arg(number(low), number(high));
+  const paint::LevelEnds ends = paint::outwards(low, high);
+  return Words::tr("%1 to %2").arg(number(ends.low), number(ends.high));
 }
+
+// While the ends are not known yet there is no span to be told.
+QString about(double level) { return Words::tr("about %1").arg(number(std::round(2 * level) / 2)); }
 
 // L* between two levels of hair as steps of one level, about the look's own lightness.
 double steps(const look::Readings& readings) {
@@ -36,6 +40,8 @@ double steps(const look::Readings& readings) {
   const double L = readings.whole.lightness, half = readings.contrast.delta / 2;
   return scale.levelOfLightness(L + half) - scale.levelOfLightness(L - half);
 }
+
+bool isWhole(const LookSpan& span) { return span.less && span.planned && span.more; }
 
 bool hasTwoLevels(const look::Contrast& contrast) {
   return contrast.verdict == look::ContrastVerdict::TwoClearLevels || contrast.verdict == look::ContrastVerdict::Soft;
@@ -87,12 +93,19 @@ std::optional<LevelSpan> levelSpan(const LookSpan& span) {
   return levels;
 }
 
+LevelSpan asShown(const LevelSpan& levels) {
+  const paint::LevelEnds ends = paint::outwards(levels.low, levels.high);
+  return {levels.planned, ends.low, ends.high};
+}
+
 PlainReading howLight(const LookSpan& span, const look::Readings* today) {
-  PlainReading plain{Words::tr("How light"), {}, Words::tr("Being worked out.")};
+  PlainReading plain{Words::tr("How light, if it lightens less or more"), {}, Words::tr("Being worked out.")};
   const auto levels = levelSpan(span);
   if (!levels) return plain;
-  plain.value = fromTo(levels->low, levels->high);
-  const QString low = levelWord(levels->low), high = levelWord(levels->high);
+  const bool whole = isWhole(span);
+  plain.value = whole ? fromTo(levels->low, levels->high) : about(levels->planned);
+  const LevelSpan shown = whole ? asShown(*levels) : *levels;
+  const QString low = levelWord(shown.low), high = levelWord(shown.high);
   const QString words = low == high ? low : Words::tr("%1 to %2").arg(low, high);
   plain.sentence = today ? Words::tr("Looks like %1 as a whole; today it is %2 (%3). 1 is black, 10 lightest blond.")
                                .arg(words, levelWord(today->whole.level), number(today->whole.level))
@@ -120,7 +133,7 @@ PlainReading howMuchDifference(const LookSpan& span) {
       low = std::min(low, steps(**one));
       high = std::max(high, steps(**one));
     }
-  plain.value = Words::tr("%1 steps").arg(fromTo(low, high));
+  plain.value = Words::tr("%1 steps").arg(isWhole(span) ? fromTo(low, high) : about(low));
   plain.sentence = contrast.verdict == look::ContrastVerdict::TwoClearLevels
                        ? Words::tr("Light and dark stand clearly apart. A step is one number of that scale.")
                        : Words::tr("Light and dark run softly into each other. A step is one number of that scale.");

@@ -1,6 +1,10 @@
 #pragma once
 // What a client is told about a look: three readings, each from ... to ... with
 // one sentence, and what stays dark. No words of technique, no promise.
+//
+// From where to where: the same look with every piece at the lower, at the planned and at
+// the upper end of its typed lift; not the ranges of the assumptions. Levels are told in
+// halves, rounded outwards (app/paint/level_span.h).
 #include <QString>
 #include <optional>
 
@@ -10,8 +14,8 @@
 namespace combdraft::chair {
 
 struct PlainReading {
-  QString title;     ///< "How light"
-  QString value;     ///< "6.1 to 7.0"; "" while nothing is known
+  QString title;     ///< "How light, if it lightens less or more"
+  QString value;     ///< "6.0 to 7.0"; "about 6.5" while the ends are not known, "" while nothing is
   QString sentence;
 };
 
@@ -23,8 +27,10 @@ struct LookSpan {
 struct LevelSpan {
   double planned = 0, low = 0, high = 0;  ///< levels
 };
-/// How light the whole look is; nothing without the planned reading.
+/// How light the whole look is, to the last digit; nothing without the planned reading.
 std::optional<LevelSpan> levelSpan(const LookSpan& span);
+/// The ends as the client sees them.
+LevelSpan asShown(const LevelSpan& levels);
 
 /// `today` may be null.
 PlainReading howLight(const LookSpan& span, const look::Readings* today);

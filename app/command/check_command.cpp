@@ -1,18 +1,23 @@
+#include <algorithm>
 #include <iostream>
 
 #include "app/command/commands.h"
 #include "app/command/json_out.h"
+#include "app/command/log_check.h"
 #include "engine/plan/plan_file.h"
 #include "engine/plan/placement_check.h"
 
 namespace combdraft::command {
 namespace {
 
+constexpr std::size_t kMostOfLog = 20;  // lines of the table
+
 struct Checked {
   std::string file;
   std::vector<Error> errors;         ///< the file cannot be read as a plan
   std::vector<plan::Issue> issues;   ///< what its items mean together
   plan::Migration migration{};       ///< from an older format
+  std::vector<LogFinding> log{};     ///< of its appointment log; never an error
 };
 
 Checked checked(const std::string& file) {
@@ -20,7 +25,7 @@ Checked checked(const std::string& file) {
   if (!read) return {file, {read.error()}, {}};
   std::vector<plan::Issue> issues = plan::validate(read->plan);
   for (plan::Issue& issue : plan::checkPlacement(read->plan)) issues.push_back(std::move(issue));
-  return {file, {}, std::move(issues), read->migration};
+  return {file, {}, std::move(issues), read->migration, checkLog(read->plan)};
 }
 
 bool isFine(const Checked& c) { return c.errors.empty() && !plan::hasErrors(c.issues); }
@@ -43,6 +48,9 @@ void table(const Checked& c) {
     if (issue.severity != plan::Severity::Error)
       std::cout << "  " << plan::severityWord(issue.severity) << ": " << plan::describe(issue)
                 << '\n';
+  for (std::size_t i = 0; i < std::min(c.log.size(), kMostOfLog); ++i)
+    std::cout << "  " << plan::severityWord(plan::Severity::Caution) << ": " << c.file << ": " << c.log[i].where << ": " << c.log[i].message << '\n';
+  if (c.log.size() > kMostOfLog) std::cout << "  and " << c.log.size() - kMostOfLog << " more of the log; --json lists all\n";
 }
 
 void json(JsonOut& out, const Checked& c) {
@@ -85,7 +93,20 @@ void json(JsonOut& out, const Checked& c) {
     out.beginList();
     for (const plan::ItemId& id : issue.items) out.text(id);
     out.endList();
+    text("where", "");
     text("message", plan::describe(issue));
+    out.endObject();
+  }
+  for (const LogFinding& finding : c.log) {
+    out.beginObject();
+    text("kind", finding.kind);
+    text("severity", plan::severityWord(plan::Severity::Caution));
+    out.key("items");
+    out.beginList();
+    for (const plan::ItemId& id : finding.items) out.text(id);
+    out.endList();
+    text("where", finding.where);
+    text("message", finding.message);
     out.endObject();
   }
   out.endList();

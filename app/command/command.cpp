@@ -135,6 +135,15 @@ void addWorkOptions(CLI::App& app, WorkCommand& command) {
          },
          "a round of looking after so many minutes while placing goes on")
       ->type_name("MIN");
+  app.add_option_function<std::string>(
+         "--smallest-bowl",
+         [&command](const std::string& text) {
+           const auto grams = parseNumber(text);
+           if (!grams || *grams < 1 || *grams > 1000) throw CLI::ValidationError("--smallest-bowl", "found \"" + text + "\", allowed is 1 to 1000 g");
+           command.settings.smallestBowl_g = *grams;
+         },
+         "the least that you mix at once; bowls that come to less are told (1 to 1000 g)")
+      ->type_name("G");
   addNumber(app, "--locks", command.locks, 2000, 200000, "", "locks that hair is counted on");
 }
 

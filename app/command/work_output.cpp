@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "app/paint/describe_piece.h"
 #include "engine/base/number_text.h"
 #include "engine/plan/plan_words.h"
 #include "engine/work/speeds.h"
@@ -45,12 +46,14 @@ std::string bowlName(const plan::Plan& plan, const work::Bowl& bowl) {
   return formulaName(plan, bowl.formula) + ", bowl " + std::to_string(bowl.number);
 }
 std::string savingText(const work::Saving& saving) {
-  const std::string where = saving.section.empty() ? "pieces in no section" : saving.section;
+  std::string where = saving.section;
+  if (where.empty()) where = std::to_string(saving.pieces.size()) + (saving.pieces.size() == 1 ? " piece" : " pieces");
+  if (saving.zone) where += ", " + std::string(plan::wordOf(*saving.zone));
   switch (saving.kind) {
     case work::Saving::Kind::SecondPair: return "a second pair of hands";
-    case work::Saving::Kind::WithoutBackcomb: return where + " without backcombing";
-    case work::Saving::Kind::SliceForWeave: return where + " sliced, not woven";
-    case work::Saving::Kind::LeaveOut: return where + " left out";
+    case work::Saving::Kind::WithoutBackcomb: return where + ", without backcombing";
+    case work::Saving::Kind::SliceForWeave: return where + ", sliced, not woven";
+    case work::Saving::Kind::LeaveOut: return where + ", left out";
   }
   return {};
 }
@@ -60,23 +63,50 @@ std::string padded(std::string text, std::size_t width) {
   return text;
 }
 std::string filled(std::string text, std::size_t width) {
-  if (text.size() < width) text.append(width - text.size(), ' ');
+  text.resize(std::max(text.size(), width), ' ');
   return text;
 }
 
-void stepLine(std::ostream& out, const WorkShown& shown, const work::Step& step) {
-  out << padded(numberText(step.from_min, 1), 7) << " to " << padded(numberText(step.to_min, 1), 6) << "  ";
+void stepLine(std::ostream& out, const WorkShown& shown, const work::StepLine& line, const paint::HeadScene& head) {
+  const work::Timeline& timeline = shown.list.timeline;
+  const work::Step &step = timeline.steps[line.front()], &last = timeline.steps[line.back()];
+  std::string where = step.piece;
+  if (const auto* piece = shown.plan.find<plan::Piece>(step.piece))
+    if (const std::string place = paint::placeWords(head, *piece).toStdString(); !place.empty()) where += ", " + place;
+  out << padded(numberText(step.from_min, 1), 7) << " to " << padded(numberText(last.to_min, 1), 6) << "  ";
   if (shown.settings.pairs == 2) out << "hands " << step.pair + 1 << "  ";
-  out << filled(std::string(wordOf(step.kind)), 9) << ' ' << filled(step.piece, 10);
-  if (step.bowl) out << ' ' << bowlName(shown.plan, shown.list.timeline.bowls[*step.bowl]);
-  if (step.kind == StepKind::Place) out << ", product " << numberText(step.productAge_min, 1) << " min old";
+  out << filled(std::string(wordOf(step.kind)), 9) << ' ' << filled(where, 24);
+  if (step.bowl) out << ' ' << bowlName(shown.plan, timeline.bowls[*step.bowl]);
+  if (line.size() > 1) out << ", to the handover, then " << bowlName(shown.plan, timeline.bowls[*last.bowl]);
+  if (step.kind == StepKind::Place) {
+    out << "; product " << numberText(step.productAge_min, 1);
+    if (line.size() > 1) out << " and " << numberText(last.productAge_min, 1);
+    out << " min old";
+  }
   out << '\n';
+}
+void stepLines(std::ostream& out, const WorkShown& shown) {
+  const paint::HeadScene head(shown.plan.head());
+  const std::vector<work::StepLine> lines = work::linesOf(shown.list.timeline);
+  for (const work::StepLine& line : lines) stepLine(out, shown, line, head);
+}
+
+// The command line knows nothing of the user's own heads: a value of the plan has no span here.
+void mixedLine(std::ostream& out, const work::Amounts& amounts) {
+  const auto grams = [](double value) { return numberText(value, value < 10 ? 1 : 0); };
+  const work::GramsSpan mixed = amounts.mixed_g();
+  out << "  about " << grams(mixed.about) << " g mixed in all";
+  if (amounts.product.from == work::ProductRange::From::Assumption)
+    out << ", somewhere from " << grams(mixed.low) << " to " << grams(mixed.high) << " g by the assumption's range: weigh what is left and take it over\n";
+  else
+    out << ", by the plan's own product for hair; how far off it may be is not known: weigh what is left\n";
+  out << "  Thin weaves take more product for their hair than this estimates.\n";
 }
 
 void bowlLine(std::ostream& out, const WorkShown& shown, std::size_t i) {
   const work::Bowl& bowl = shown.list.timeline.bowls[i];
   const work::BowlGrams& grams = shown.list.bowls[i];
-  out << "  " << bowlName(shown.plan, bowl) << ": " << numberText(grams.mixed_g, 0) << " g";
+  out << "  " << bowlName(shown.plan, bowl) << ": about " << numberText(grams.mixed_g, 0) << " g";
   if (grams.split) {
     std::string parts;
     for (const work::PartGrams& part : *grams.split)
@@ -172,6 +202,7 @@ class Json {
     });
   }
   void formulas() {
+    const bool isSpanKnown = shown_.list.amounts.product.from != work::ProductRange::From::Typed;
     list("formulas", shown_.list.amounts.formulas, [&](const work::FormulaAmount& amount) {
       const auto* formula = shown_.plan.find<plan::Formula>(amount.formula);
       text("id", amount.formula);
@@ -184,6 +215,8 @@ class Json {
       number("product_g", amount.product_g, 2);
       number("waste_g", amount.waste_g, 1);
       number("mixed_g", amount.mixed_g(), 2);
+      number("mixed_low_g", isSpanKnown ? std::optional(amount.mixedLow_g) : std::nullopt, 2);
+      number("mixed_high_g", isSpanKnown ? std::optional(amount.mixedHigh_g) : std::nullopt, 2);
     });
   }
   void strength(const plan::Formula* formula) {
@@ -254,6 +287,7 @@ class Json {
       text("section", saving.section);
       ids("pieces", saving.pieces);
       number("saved_min", saving.saved_min, 2);
+      text("zone", saving.zone ? plan::wordOf(*saving.zone) : std::string_view());
     });
   }
 
@@ -274,12 +308,13 @@ void workTable(std::ostream& out, const WorkShown& shown) {
   out << "  " << shown.list.order.size() << " pieces in " << amounts.foils.size() << " foils, " << amounts.films.size() << " films, "
       << amounts.openAir << " in open air; " << numberText(amounts.hairs, 0) << " hairs, " << numberText(amounts.hair_g, 1) << " g of hair\n";
   out << "\nMinutes of work, by the plan's assumptions (the time product stays on the hair is not in them)\n";
-  for (const work::Step& step : line.steps) stepLine(out, shown, step);
+  stepLines(out, shown);
   out << "  last piece in at " << numberText(line.lastIn_min, 1) << ", looked at all by " << numberText(line.looked_min, 1) << ", comb-out "
       << numberText(line.combOut_min, 1) << "; in all " << numberText(line.total_min, 1) << " min and " << numberText(line.reserve_min, 1)
       << " min in reserve\n";
-  out << "\nBowls (grams by the plan's assumptions, not measured: weigh what is left)\n";
+  out << "\nBowls (grams by the plan's assumptions, not measured)\n";
   for (std::size_t i = 0; i < line.bowls.size(); ++i) bowlLine(out, shown, i);
+  mixedLine(out, amounts);
   if (!shown.settings.foils_mm.empty()) {
     out << "\nFoils\n";
     std::vector<double> widths = shown.settings.foils_mm;
@@ -288,14 +323,16 @@ void workTable(std::ostream& out, const WorkShown& shown) {
       out << "  " << numberText(width, 0) << " mm: "
           << std::count_if(amounts.foils.begin(), amounts.foils.end(), [&](const work::FoilNeed& f) { return f.width_mm == width; }) << '\n';
   }
-  if (!shown.list.notes.empty()) out << "\nNeeds a look\n";
+  out << "\nNeeds a look\n";
+  if (shown.list.notes.empty()) out << "  Nothing of what this list looks for was found; that says nothing about this hair.\n";
   for (const work::WorkNote& note : shown.list.notes)
     out << "  " << (note.formula.empty() ? "" : formulaName(shown.plan, note.formula) + ": ") << work::sentenceOf(note) << '\n';
-  if (!shown.savings.empty()) out << "\nWould save time (and change the look: see it first)\n";
+  if (!shown.savings.empty()) out << "\nWould save time\n  Each of these but a second pair of hands changes the look too: see it first.\n";
   for (std::size_t i = 0; i < std::min<std::size_t>(5, shown.savings.size()); ++i)
     out << "  " << padded(numberText(shown.savings[i].saved_min, 1), 6) << " min  " << savingText(shown.savings[i]) << '\n';
-  out << "\nThe maker's directions, local rules and your licence come first. Pain, burning, swelling: take the product off, follow the\n"
-         "maker's first aid, get medical help.\n";
+  out << "\nThe maker's directions, local rules and your licence come first. Wear gloves and keep the air moving. Pain, burning,\n"
+         "swelling: take the product off, follow the maker's first aid, get medical help.\n"
+         "Minutes and grams are estimates: this head may take more or less of both.\n";
 }
 
 void workJson(JsonOut& out, const WorkShown& shown) { Json(out, shown).write(); }

@@ -32,6 +32,7 @@ CardColumn::CardColumn(document::DocumentController& controller, document::ViewS
       {{tr("Piece"), tr("The selected pieces"), {}}, {tr("Section"), tr("The selected section and the rule that lays it out"), {}}, {tr("Head"), tr("Measures, part, swirls"), {}},
        {tr("Hair"), tr("How much, how long, which level"), {}}, {tr("Formula"), tr("Mixtures as typed from their leaflets"), {}}, {tr("Changes"), tr("What was changed; choose a line to go back to it"), {}}},
       this);
+  tabs_->setLines(controls::Segments::Lines::AsNeeded);
   column->addWidget(tabs_);
   stack_ = new QStackedWidget(this);
   column->addWidget(stack_, 1);

@@ -9,6 +9,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "app/controls/drop_widgets.h"
 #include "app/controls/number_input.h"
 #include "app/controls/theme.h"
 #include "app/desk/finding_place.h"
@@ -124,7 +125,7 @@ void FindingDetail::show(std::shared_ptr<const live::AdviceResult> advice, std::
 }
 
 void FindingDetail::build() {
-  if (content_) content_->hide(), content_->deleteLater();  // it may be what was clicked
+  if (content_) controls::dropWidget(content_);  // it may be what was clicked
   content_ = nullptr;
   tries_.clear();
   keep_ = drop_ = nullptr;

@@ -6,6 +6,7 @@
 #include <QTimer>
 #include <QVBoxLayout>
 #include <algorithm>
+#include <utility>
 
 #include "app/cards/piece_edits.h"
 #include "app/words/engine_words.h"
@@ -74,8 +75,9 @@ FindingsList::FindingsList(document::DocumentController& controller, QWidget* pa
   list_->setSpacing(1);
   list_->viewport()->installEventFilter(this);
   column->addWidget(list_);
-  empty_ = new QLabel(tr("The plan's own check found nothing. That is no promise: look at the hair and the skin, and "
-                         "read the maker's directions before work."), this);
+  empty_ = new QLabel(tr("Nothing is listed. What was looked for: in the drawing, pieces that start near the scalp or overlap, lightener over light "
+                         "or poor hair, backcombing of poor hair, and what was typed and does not fit together. This says nothing about this hair or "
+                         "this scalp: look at both, test, and read the maker's directions before work."), this);
   empty_->setWordWrap(true);
   empty_->setProperty("soft", true);
   column->addWidget(empty_);
@@ -83,8 +85,11 @@ FindingsList::FindingsList(document::DocumentController& controller, QWidget* pa
   connect(list_, &QListWidget::itemActivated, this, [this](QListWidgetItem* item) { choose(list_->row(item)); });
   connect(list_, &QListWidget::currentRowChanged, this, [this](int row) { if (list_->hasFocus()) choose(row); });
   connect(&controller_, &document::DocumentController::changed, this, [this](const document::DocumentChange& change) {
-    if (change.kind == document::DocumentChange::Kind::Replaced) advice_.reset();
+    const bool isOther = change.kind == document::DocumentChange::Kind::Replaced;
+    if (isOther) advice_.reset();
+    if (isOther) isChecked_ = false;
     if (change.kind != document::DocumentChange::Kind::Tentative) check();
+    if (isOther) Q_EMIT countChanged();
   });
   later_ = new QTimer(this);
   later_->setSingleShot(true);
@@ -101,7 +106,8 @@ QString FindingsList::countText() const {
   if (wrong > 0 && others > 0) return tr("Wrong: %1, needs a look: %2").arg(wrong).arg(others);
   if (wrong > 0) return tr("Wrong: %1").arg(wrong);
   if (others > 0) return tr("Needs a look: %1").arg(others);
-  return advice_ ? tr("Nothing listed") : tr("No finding from the drawing");
+  if (!isChecked_) return tr("The drawing is being checked");
+  return advice_ ? tr("Nothing listed") : tr("Only the drawing was checked");
 }
 
 void FindingsList::check() {
@@ -116,7 +122,9 @@ void FindingsList::check() {
 
 void FindingsList::checkLater() {
   placement_ = plan::checkPlacement(controller_.document());
+  const bool isFirst = !std::exchange(isChecked_, true);
   put();
+  if (isFirst) Q_EMIT countChanged();
 }
 
 void FindingsList::put() {
@@ -156,7 +164,7 @@ void FindingsList::fill() {
   list_->setCurrentRow(std::min(row, list_->count() - 1));
   fitHeight();
   list_->setVisible(!lines_.empty());
-  empty_->setVisible(lines_.empty());
+  empty_->setVisible(lines_.empty() && isChecked_);
   chooseAgain();
 }
 

@@ -29,7 +29,8 @@ class FindingsList : public QWidget {
   void setAdvice(std::shared_ptr<const live::AdviceResult> advice);
   /// Tells again which finding is chosen.
   void chooseAgain();
-  /// "Needs a look: 3", "Wrong: 1, needs a look: 3", "No finding from the drawing".
+  /// "Needs a look: 3", "Wrong: 1, needs a look: 3"; where nothing is listed,
+  /// what was looked at.
   QString countText() const;
   QListWidget* list() { return list_; }
 
@@ -60,6 +61,7 @@ class FindingsList : public QWidget {
   std::vector<plan::Issue> issues_, placement_;
   std::shared_ptr<const live::AdviceResult> advice_;
   std::vector<Line> lines_;
+  bool isChecked_ = false;  ///< of this plan all was looked for, how things lie too
   QTimer* later_ = nullptr;
   QLabel *title_, *empty_;
   QListWidget* list_;

@@ -9,6 +9,7 @@
 #include <QTimer>
 #include <QVBoxLayout>
 
+#include "app/controls/drop_widgets.h"
 #include "app/controls/flow_layout.h"
 #include "app/desk/error_text.h"
 #include "app/desk/plan_drawing.h"
@@ -70,13 +71,7 @@ LeftPlansBox::LeftPlansBox(QWidget* parent) : QFrame(parent) {
 }
 
 void LeftPlansBox::fill(const std::vector<store::LeftPlan>& left) {
-  while (QLayoutItem* item = column_->takeAt(0)) {
-    if (QWidget* widget = item->widget()) {
-      widget->hide();
-      widget->deleteLater();
-    }
-    delete item;
-  }
+  controls::dropContents(*column_);
   rows_.clear();
   plans_.clear();
   left_ = left;

@@ -317,6 +317,7 @@ void MainWindow::turnTo(Page page) {
   if ((now == Page::Handout || now == Page::Appointment) && page == Page::Work) requestLook();  // undo reaches pieces from there too
   drawing_->setVisible(page == Page::Work);
   offerHints();
+  nameUndo();
   actions_.refresh();
   titleChanged();
   if (page == Page::Start) start_->setFocus();

@@ -281,6 +281,8 @@ class MainWindow : public QMainWindow {
 
   void connectHandout();  ///< main_window_handout.cpp
   void connectAppointment();  ///< main_window_appointment.cpp
+  bool isLogShown() const;
+  void nameUndo();  ///< undo and redo say what they would do
   void showWorkListOnPaper();
   void beginNextVisit(const plan::Plan& next, const std::vector<std::string>& leave);
 

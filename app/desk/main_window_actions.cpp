@@ -6,6 +6,7 @@
 #include <QToolButton>
 #include <QUndoStack>
 
+#include "app/appointment/appointment_page.h"
 #include "app/cards/piece_edits.h"
 #include "app/controls/theme.h"
 #include "app/desk/card_column.h"
@@ -14,6 +15,7 @@
 #include "app/desk/message_bar.h"
 #include "app/desk/preferences_page.h"
 #include "app/desk/thing_names.h"
+#include "app/desk/tool_row.h"
 #include "app/sheet/head_sheet.h"
 #include "engine/plan/edits.h"
 #include "engine/plan/twins.h"
@@ -41,11 +43,14 @@ void MainWindow::declareEditActions() {
   QUndoStack* undo = &controller_.undoStack();
   actions_.add({QStringLiteral("edit.undo"), tr("&Undo"), tr("Take the last change back"), QKeySequence::Undo,
                 QStringLiteral("undo"),
-                [this, undo] { controller_.isTentative() ? controller_.dropTentative() : undo->undo(); },
-                {[undo, shown] { return shown() && undo->canUndo(); }, tr("Nothing has been changed yet")}});
+                [this, undo] {
+                  if (isLogShown()) return appointment_->log().takeBackLast();
+                  controller_.isTentative() ? controller_.dropTentative() : undo->undo();
+                },
+                {[this, undo, shown] { return shown() && (isLogShown() || undo->canUndo()); }, tr("Nothing has been changed yet")}});
   actions_.add({QStringLiteral("edit.redo"), tr("&Redo"), tr("Make the change again"),
                 QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z), QStringLiteral("redo"), [undo] { undo->redo(); },
-                {[undo, shown] { return shown() && undo->canRedo(); }, tr("Nothing has been taken back")}});
+                {[this, undo, shown] { return shown() && !isLogShown() && undo->canRedo(); }, tr("Nothing has been taken back")}});
   actions_.add({QStringLiteral("edit.findCommand"), tr("&Find a command…"),
                 tr("Type a word of what you want to do; it shows the key and runs the command"),
                 QKeySequence(Qt::Key_F1), QStringLiteral("find"), [this] { search_->open(); }, {}, {}, tr("Find")});
@@ -201,12 +206,13 @@ void MainWindow::buildMenusAndTools() {
     for (const char* id : ids)
       *id ? menu->addAction(actions_.action(QLatin1String(id))) : (void)menu->addSeparator();
   };
-  fill(menuBar()->addMenu(tr("&Plan")), {"file.start", "file.new", "file.open", "file.back", "", "file.save", "file.saveAs", "file.shareCopy", "file.picture", "", "handout.show", "handout.recordCard", "handout.clientPage", "handout.save", "handout.print", "handout.preview", "", "appointment.workList", "appointment.paper", "appointment.log", "appointment.after", "appointment.outcome", "appointment.nextVisit", "", "file.openAnyway", "file.openAsCopy", "file.faults", "", "window.new", "window.close", "file.quit"});
+  fill(menuBar()->addMenu(tr("&Plan")), {"file.start", "file.new", "file.open", "file.back", "", "file.save", "file.saveAs", "file.shareCopy", "file.picture", "", "handout.show", "handout.recordCard", "handout.clientPage", "handout.save", "handout.print", "handout.preview", "", "file.openAnyway", "file.openAsCopy", "file.faults", "", "window.new", "window.close", "file.quit"});
   fill(menuBar()->addMenu(tr("&Edit")), {"edit.undo", "edit.redo", "", "edit.cut", "edit.copy", "edit.paste", "piece.duplicate", "", "edit.selectAll", "edit.sameKind", "edit.sameSection", "edit.sameSide", "", "edit.findCommand", "edit.keys", "edit.preferences"});
   fill(menuBar()->addMenu(tr("&Tools")), {"tool.select", "", "tool.section", "tool.parting", "tool.layOut", "", "tool.piece", "tool.leftOut", "tool.dropOut", "tool.number", "", "tool.part", "tool.swirl", "tool.note", "tool.measure"});
   fill(menuBar()->addMenu(tr("P&iece")), {"piece.add", "piece.duplicate", "piece.remove", "", "piece.twin", "piece.ownWay", "", "piece.takeBack", "piece.letGo", "", "piece.numberByRule", "", "pattern.show", "pattern.save"});
   fillChoiceMenu(menuBar()->addMenu(tr("&Choice")));
   fill(menuBar()->addMenu(tr("Clie&nt")), {"view.consultationCard", "client.photo", "", "client.handOver", "client.delete", "", "client.list"});
+  fill(menuBar()->addMenu(tr("&Appointment")), {"appointment.workList", "appointment.paper", "", "appointment.log", "", "appointment.after", "appointment.outcome", "", "appointment.nextVisit"});
   QMenu* view = menuBar()->addMenu(tr("&View"));
   fill(view, {"view.diagram", "view.both", "view.look", ""});
   QMenu* large = view->addMenu(tr("Large &view"));
@@ -219,21 +225,17 @@ void MainWindow::buildMenusAndTools() {
   tools_->setAccessibleName(tr("Tools"));
   tools_->setMovable(false);
   tools_->setContextMenuPolicy(Qt::PreventContextMenu);
-  tools_->setToolButtonStyle(Qt::ToolButtonTextUnderIcon);
   const int iconSize = fontMetrics().height() * 3 / 2;
-  tools_->setIconSize({iconSize, iconSize});
-  for (const char* id : {"file.start", "file.new", "file.open", "file.save", "", "edit.undo", "edit.redo", "", "piece.add", "piece.twin", "piece.remove", "", "view.choicesCard", "view.consultationCard", "view.diagram", "view.both", "view.look", "", "view.surround", "view.dark", "", "edit.findCommand"}) {
-    if (!*id) {
-      tools_->addSeparator();
-      continue;
-    }
-    QAction* action = actions_.action(QLatin1String(id));
-    tools_->addAction(action);
-    if (QWidget* button = tools_->widgetForAction(action)) {
-      button->setAccessibleName(action->iconText());
-      button->setFocusPolicy(Qt::TabFocus);
-    }
+  auto* row = new ToolRow(iconSize, tools_);
+  const std::vector<std::vector<const char*>> groups{
+      {"file.start", "file.new", "file.open", "file.save"}, {"edit.undo", "edit.redo"}, {"piece.add", "piece.twin", "piece.remove"},
+      {"view.choicesCard", "view.consultationCard", "view.diagram", "view.both", "view.look"}, {"view.surround", "view.dark"}, {"edit.findCommand"}};
+  for (const std::vector<const char*>& group : groups) {
+    std::vector<QAction*> commands;
+    for (const char* id : group) commands.push_back(actions_.action(QLatin1String(id)));
+    row->addGroup(commands);
   }
+  tools_->addWidget(row);
   // The tools stand beside the sheet.
   QToolBar* hand = drawing_ = new QToolBar(tr("Drawing"), this);
   addToolBar(Qt::LeftToolBarArea, hand);
@@ -253,15 +255,18 @@ void MainWindow::buildMenusAndTools() {
       button->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
     }
   }
-  // Undo and redo say what they would do.
-  const auto naming = [this](const char* id, const QString& verb) {
-    return [this, id, verb](const QString& what) {
-      actions_.action(QLatin1String(id))->setText(what.isEmpty() ? verb : verb + QStringLiteral(": ") + what);
-    };
-  };
-  connect(&controller_.undoStack(), &QUndoStack::undoTextChanged, this, naming("edit.undo", tr("&Undo")));
-  connect(&controller_.undoStack(), &QUndoStack::redoTextChanged, this, naming("edit.redo", tr("&Redo")));
+  connect(&controller_.undoStack(), &QUndoStack::undoTextChanged, this, &MainWindow::nameUndo);
+  connect(&controller_.undoStack(), &QUndoStack::redoTextChanged, this, &MainWindow::nameUndo);
   actions_.refresh();
+}
+
+void MainWindow::nameUndo() {
+  const auto name = [this](const char* id, const QString& verb, const QString& what) {
+    actions_.action(QLatin1String(id))->setText(what.isEmpty() ? verb : verb + QStringLiteral(": ") + what);
+  };
+  // On the log's page the last tap is what a hand wants back, never an edit of the plan.
+  name("edit.undo", tr("&Undo"), isLogShown() ? tr("the last tap") : controller_.undoStack().undoText());
+  name("edit.redo", tr("&Redo"), isLogShown() ? QString() : controller_.undoStack().redoText());
 }
 
 void MainWindow::selectAllPieces() {

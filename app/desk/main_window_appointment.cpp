@@ -23,21 +23,29 @@ void MainWindow::declareAppointmentActions() {
     appointment_->turnTo(view);
   };
   const Condition shown = whilePlanShown();
-  actions_.add({QStringLiteral("appointment.workList"), tr("Wor&k list…"), tr("Order, bowls, foils and minutes of this placement"),
+  actions_.add({QStringLiteral("appointment.workList"), tr("&Work list…"), tr("Order, bowls, foils and minutes of this placement"),
                 QKeySequence(Qt::CTRL | Qt::Key_L), {}, [show] { show(AppointmentPage::View::WorkList); }, shown, {}, tr("Work list")});
-  actions_.add({QStringLiteral("appointment.log"), tr("Appoint&ment log…"), tr("What is placed, looked at, taken out and rinsed, as it happens"),
+  actions_.add({QStringLiteral("appointment.log"), tr("Appointment &log…"), tr("What is placed, looked at, taken out and rinsed, as it happens"),
                 QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_L), {}, [show] { show(AppointmentPage::View::Log); }, shown, {}, tr("Log")});
-  actions_.add({QStringLiteral("appointment.paper"), tr("Work list on paper…"), tr("Bowls, steps and foils in order as pages, to print or to save"),
+  actions_.add({QStringLiteral("appointment.paper"), tr("Work list on &paper…"), tr("Bowls, steps and foils in order as pages, to print or to save"),
                 {}, {}, [this] { showWorkListOnPaper(); }, shown, {}, tr("On paper")});
-  actions_.add({QStringLiteral("appointment.after"), tr("After t&he rinse…"), tr("Which level came where; try a finish or put depth back, as you type it"),
+  actions_.add({QStringLiteral("appointment.after"), tr("&After the rinse…"), tr("Which level came where; try a finish or put depth back, as you type it"),
                 QKeySequence(Qt::CTRL | Qt::Key_R), {}, [show] { show(AppointmentPage::View::After); }, shown, {}, tr("After the rinse")});
-  actions_.add({QStringLiteral("appointment.outcome"), tr("Planne&d and got…"), tr("Levels piece by piece, and what this head says of your own speed and amounts"),
+  actions_.add({QStringLiteral("appointment.outcome"), tr("Planned and &got…"), tr("Levels piece by piece, and what this head says of your own speed and amounts"),
                 {}, {}, [show] { show(AppointmentPage::View::Outcome); }, shown, {}, tr("Planned and got")});
-  actions_.add({QStringLiteral("appointment.nextVisit"), tr("Ne&xt visit…"), tr("What shows by then, which pieces to repeat, and the plan for it"),
+  actions_.add({QStringLiteral("appointment.nextVisit"), tr("&Next visit…"), tr("What shows by then, which pieces to repeat, and the plan for it"),
                 QKeySequence(Qt::CTRL | Qt::Key_T), {}, [show] { show(AppointmentPage::View::NextVisit); }, shown, {}, tr("Next visit")});
 }
 
+bool MainWindow::isLogShown() const {
+  return pages_->currentIndex() == static_cast<int>(Page::Appointment) && appointment_->view() == appointment::AppointmentPage::View::Log;
+}
+
 void MainWindow::connectAppointment() {
+  connect(appointment_, &appointment::AppointmentPage::turned, this, [this] {
+    nameUndo();
+    actions_.refresh();
+  });
   connect(appointment_, &appointment::AppointmentPage::left, this, [this] { turnBack(); });
   connect(&appointment_->workList(), &appointment::WorkListView::paperWanted, this, &MainWindow::showWorkListOnPaper);
   connect(appointment_, &appointment::AppointmentPage::lookWanted, this, [this] { turnTo(Page::Work); });

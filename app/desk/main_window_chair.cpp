@@ -11,6 +11,7 @@
 #include "app/chair/chair_view.h"
 #include "app/chair/class_view.h"
 #include "app/cards/consultation_card.h"
+#include "app/cards/consultation_words.h"
 #include "app/desk/card_column.h"
 #include "app/desk/command_search.h"
 #include "app/desk/error_text.h"
@@ -45,6 +46,11 @@ void MainWindow::connectShow() {
     if (showing_ == Showing::Class) requestLook();
   });
   connect(chair_, &chair::ChairView::leaveWanted, this, [this] { showToOthers(Showing::Desk); });
+  chair_->setCostLine([this](const plan::ItemId& choice) {
+    const auto& keeper = cards_->consultationCard()->keeper();
+    const store::Offer* offer = keeper ? store::findOffer(keeper->file(), controller_.document().info().number, choice) : nullptr;
+    return offer ? cards::offerText(*offer) : QString();
+  });
   connect(class_, &chair::ClassView::leaveWanted, this, [this] { showToOthers(Showing::Desk); });
   connect(class_, &chair::ClassView::studentWanted, this, [this] {
     auto* dialog = new QFileDialog(this, tr("The student's plan"), settings_.lastFolder(), tr("Plans (*.json)"));

@@ -82,7 +82,10 @@ std::string logOfBoth(const std::string& theirs, const std::string& mine) {
     const auto same = [&](const work::LogEvent& other) {
       return other.run == event.run && other.utc_ms == event.utc_ms && other.tap == event.tap && other.pieces == event.pieces;
     };
-    if (std::any_of(both.events.begin(), both.events.end(), same)) continue;
+    if (const auto known = std::find_if(both.events.begin(), both.events.end(), same); known != both.events.end()) {
+      known->takenBack = known->takenBack || event.takenBack;
+      continue;
+    }
     both.events.push_back(event);
     both.events.back().number = static_cast<int>(both.events.size());
   }

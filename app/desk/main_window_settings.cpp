@@ -148,6 +148,7 @@ void MainWindow::takePreferences() {
   preferences_->set(now, settings_.hasHints(), static_cast<int>(settings_.hintsPutAway().size()));
   preferences_->setPolicy(settings_.clientPolicy());
   cards_->consultationCard()->setPolicy(settings_.clientPolicy());
+  cards_->consultationCard()->setRates(settings_.rates());
   preferences_->setRates(settings_.rates());
   appointment_->workList().setRates(settings_.rates());
   appointment_->setFactors(settings_.ownFactors());

@@ -7,6 +7,8 @@
 #include <QStyle>
 #include <algorithm>
 
+#include "app/controls/drop_widgets.h"
+
 namespace combdraft::desk {
 
 MessageBar::MessageBar(QWidget* parent) : QFrame(parent) {
@@ -56,11 +58,7 @@ void MessageBar::next() {
 }
 
 void MessageBar::fill() {
-  for (QPushButton* button : buttons_) {
-    row_->removeWidget(button);
-    button->hide();
-    button->deleteLater();
-  }
+  for (QPushButton* button : buttons_) controls::dropWidget(button);
   buttons_.clear();
   if (waiting_.empty()) {
     hide();

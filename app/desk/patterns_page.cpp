@@ -9,8 +9,10 @@
 #include <QPlainTextEdit>
 #include <QPushButton>
 #include <QScrollArea>
+#include <QScrollBar>
 #include <QTimer>
 
+#include "app/controls/drop_widgets.h"
 #include "app/desk/error_text.h"
 #include "app/desk/page_parts.h"
 #include "app/desk/pattern_drawing.h"
@@ -52,6 +54,11 @@ PatternsPage::PatternsPage(QWidget* parent) : QWidget(parent), plan_(plan::Plan:
   scroll_->setFocusPolicy(Qt::NoFocus);
   scroll_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   scroll_->setAccessibleName(tr("Patterns"));
+  auto* content = new QWidget(scroll_);
+  list_ = new QVBoxLayout(content);
+  list_->setContentsMargins(0, 0, 8, 0);
+  list_->setSpacing(8);
+  scroll_->setWidget(content);
   column->addWidget(scroll_, 1);
   trouble_->hide();
   form_->hide();
@@ -145,13 +152,10 @@ void PatternsPage::fill(const store::Patterns& patterns, const plan::Plan& plan,
   trouble_->setVisible(!broken.isEmpty());
 
   rows_.clear();
-  auto* content = new QWidget;
-  list_ = new QVBoxLayout(content);
-  list_->setContentsMargins(0, 0, 8, 0);
-  list_->setSpacing(8);
+  controls::dropContents(*list_);
   for (const store::StoredPattern& pattern : patterns_) addRow(pattern, use);
   list_->addStretch(1);
-  scroll_->setWidget(content);  // the old rows go
+  scroll_->verticalScrollBar()->setValue(0);
   nextDrawing_ = 0;
   ++round_;
   QTimer::singleShot(0, this, [this, round = round_] {
@@ -163,7 +167,7 @@ void PatternsPage::addRow(const store::StoredPattern& pattern, Use use) {
   const QString name = pattern.name();
   const bool own = pattern.origin == store::StoredPattern::Origin::Own;
   Row row;
-  row.box = new QFrame;
+  row.box = new QFrame(list_->parentWidget());
   row.box->setObjectName(QStringLiteral("card"));
   row.box->setAccessibleName(name);
   auto* line = new QHBoxLayout(row.box);
@@ -208,6 +212,7 @@ void PatternsPage::addRow(const store::StoredPattern& pattern, Use use) {
   words->addLayout(buttons);
   line->addLayout(words, 1);
   list_->addWidget(row.box);
+  row.box->show();  // reveal() may be next
   rows_.push_back(row);
 }
 

@@ -3,7 +3,6 @@
 #include <QCheckBox>
 #include <QFormLayout>
 #include <QKeyEvent>
-#include <QLabel>
 #include <QPushButton>
 #include <QScrollArea>
 #include <algorithm>
@@ -17,6 +16,36 @@
 #include "app/desk/page_parts.h"
 
 namespace combdraft::desk {
+namespace {
+
+constexpr int kLetters = 72;  // a row is no wider than these: label and value are read together
+
+// Where rows of fields stand, below a heading.
+QVBoxLayout* addRows(QVBoxLayout* column, const QString& heading) {
+  cards::addHeading(column, heading);
+  auto* box = new QWidget(column->parentWidget());
+  box->setMaximumWidth(box->fontMetrics().averageCharWidth() * kLetters);
+  auto* rows = new QVBoxLayout(box);
+  rows->setContentsMargins(0, 0, 0, 0);
+  column->addWidget(box);
+  return rows;
+}
+
+controls::NumberField* addNumber(QVBoxLayout* rows, const controls::NumberFieldSpec& spec) {
+  auto* made = new controls::NumberField(spec, rows->parentWidget());
+  rows->addWidget(made);
+  return made;
+}
+
+// A number of the user's own: empty until it is typed. `like` has what its neighbours share.
+controls::NumberField* addOwn(QVBoxLayout* rows, controls::NumberFieldSpec like, const QString& label, const QString& tip) {
+  like.label = label;
+  like.tip = tip;
+  like.mayBeEmpty = true;
+  return addNumber(rows, like);
+}
+
+}  // namespace
 
 PreferencesPage::PreferencesPage(QWidget* parent) : QWidget(parent) {
   setObjectName(QStringLiteral("page"));
@@ -32,16 +61,10 @@ PreferencesPage::PreferencesPage(QWidget* parent) : QWidget(parent) {
   column->setContentsMargins(0, 0, 8, 0);
   column->setSpacing(8);
 
-  const auto softLabel = [&](const QString& text) {
-    auto* label = new QLabel(text, content);
-    label->setWordWrap(true);
-    label->setProperty("soft", true);
-    column->addWidget(label);
-  };
   const auto choice = [&](const QString& name, const std::vector<controls::Segment>& segments) {
     cards::addHeading(column, name);
     auto* made = new controls::Segments(name, segments, content);
-    made->setMaximumWidth(fontMetrics().averageCharWidth() * 72);
+    made->setMaximumWidth(fontMetrics().averageCharWidth() * kLetters);
     column->addWidget(made);
     return made;
   };
@@ -55,7 +78,7 @@ PreferencesPage::PreferencesPage(QWidget* parent) : QWidget(parent) {
   theme_ = choice(tr("Theme"), {{tr("Light"), tr("Paper and graphite"), {}},
                                 {tr("Dark"), tr("For the salon floor"), {}},
                                 {tr("As the system"), tr("Light or dark as the desktop asks"), {}}});
-  softLabel(tr("Hair is judged on paper or on mid grey, in a dark window always on mid grey; everything printed is light."));
+  cards::addSoftText(column, tr("Hair is judged on paper or on mid grey, in a dark window always on mid grey; everything printed is light."));
   connect(theme_, &controls::Segments::chosen, this, changeTo([](store::Preferences& p, int index) {
             p.theme = static_cast<store::ThemeChoice>(index);
           }));
@@ -64,7 +87,7 @@ PreferencesPage::PreferencesPage(QWidget* parent) : QWidget(parent) {
   language_ = choice(tr("Language"), {{tr("As the system"), tr("English where the system's language is not known here"), {}},
                                       {QStringLiteral("English"), {}, {}},
                                       {QStringLiteral("Deutsch"), {}, {}}});
-  softLabel(tr("Another language is spoken when the program is started again. Plans and the command line stay as they are."));
+  cards::addSoftText(column, tr("Another language is spoken when the program is started again. Plans and the command line stay as they are."));
   connect(language_, &controls::Segments::chosen, this, changeTo([](store::Preferences& p, int index) {
             p.language = static_cast<store::Language>(index);
           }));
@@ -72,7 +95,7 @@ PreferencesPage::PreferencesPage(QWidget* parent) : QWidget(parent) {
   std::vector<controls::Segment> sizes;
   for (const int percent : store::kTextSizes) sizes.push_back({tr("%1 %").arg(percent), {}, {}});
   textSize_ = choice(tr("Text size"), sizes);
-  softLabel(tr("Titles follow in the next window you open."));
+  cards::addSoftText(column, tr("Titles follow in the next window you open."));
   connect(textSize_, &controls::Segments::chosen, this, changeTo([](store::Preferences& p, int index) {
             p.textSize_percent = store::kTextSizes[index];
           }));
@@ -86,19 +109,14 @@ PreferencesPage::PreferencesPage(QWidget* parent) : QWidget(parent) {
 
   begin_ = choice(tr("The program begins with"), {{tr("What was open"), tr("The plans and windows of the last time"), {}},
                                                   {tr("The start page"), tr("Recent plans, examples and unsaved work"), {}}});
-  softLabel(tr("Unsaved work is offered either way."));
+  cards::addSoftText(column, tr("Unsaved work is offered either way."));
   connect(begin_, &controls::Segments::chosen, this, changeTo([](store::Preferences& p, int index) {
             p.begin = static_cast<store::Beginning>(index);
           }));
 
-  cards::addHeading(column, tr("A new piece begins with"));
-  auto* numbers = new QWidget(content);
-  numbers->setMaximumWidth(fontMetrics().averageCharWidth() * 72);
-  auto* rows = new QVBoxLayout(numbers);
-  rows->setContentsMargins(0, 0, 0, 0);
+  QVBoxLayout* rows = addRows(column, tr("A new piece begins with"));
   const auto number = [&](const char* field, const QString& label, double store::Preferences::* member) {
-    auto* made = new controls::NumberField(cards::specOf(field, label, QStringLiteral("mm")), numbers);
-    rows->addWidget(made);
+    auto* made = addNumber(rows, cards::specOf(field, label, QStringLiteral("mm")));
     connect(made, &controls::NumberField::edited, this, [this, member](std::optional<double> value, bool) {
       if (!value) return;
       now_.*member = *value;
@@ -108,11 +126,10 @@ PreferencesPage::PreferencesPage(QWidget* parent) : QWidget(parent) {
   };
   thickness_ = number("piece.thickness_mm", tr("Thickness"), &store::Preferences::newThickness_mm);
   start_ = number("piece.start_mm", tr("Starts off the scalp"), &store::Preferences::newStart_mm);
-  column->addWidget(numbers);
-  softLabel(tr("Pieces that are there already stay as they are. What a piece lifts to is a stand-in (level 9, 8 to 10) until you type it."));
+  cards::addSoftText(column, tr("Pieces that are there already stay as they are. What a piece lifts to is a stand-in (level 9, 8 to 10) until you type it."));
 
-  buildPolicy(column, content);
-  buildRates(column, content);
+  buildPolicy(column);
+  buildRates(column);
 
   cards::addHeading(column, tr("Hints"));
   hints_ = new QCheckBox(tr("Show hints at first use"), content);
@@ -132,24 +149,16 @@ PreferencesPage::PreferencesPage(QWidget* parent) : QWidget(parent) {
   column->addStretch(1);
 }
 
-void PreferencesPage::buildPolicy(QVBoxLayout* column, QWidget* content) {
-  cards::addHeading(column, tr("Clients: your own policy"));
-  auto* box = new QWidget(content);
-  box->setMaximumWidth(fontMetrics().averageCharWidth() * 72);
-  auto* rows = new QVBoxLayout(box);
-  rows->setContentsMargins(0, 0, 0, 0);
+void PreferencesPage::buildPolicy(QVBoxLayout* column) {
+  QVBoxLayout* rows = addRows(column, tr("Clients: your own policy"));
+  controls::NumberFieldSpec spec;
+  spec.unit = tr("months");
+  spec.low = 1;
+  spec.high = store::kMostMonths;
+  spec.decimals = 0;
+  spec.emptyText = tr("not decided");
   const auto months = [&](const QString& label, const QString& tip, auto take) {
-    controls::NumberFieldSpec spec;
-    spec.label = label;
-    spec.unit = tr("months");
-    spec.low = 1;
-    spec.high = store::kMostMonths;
-    spec.decimals = 0;
-    spec.mayBeEmpty = true;
-    spec.emptyText = tr("not decided");
-    spec.tip = tip;
-    auto* made = new controls::NumberField(spec, box);
-    rows->addWidget(made);
+    auto* made = addOwn(rows, spec, label, tip);
     connect(made, &controls::NumberField::edited, this, [this, take](std::optional<double> value, bool) {
       take(policy_) = value ? static_cast<int>(std::lround(*value)) : 0;
       Q_EMIT policyChanged(policy_);
@@ -163,30 +172,18 @@ void PreferencesPage::buildPolicy(QVBoxLayout* column, QWidget* content) {
     tests_[at] = months(tr("%1 counts for").arg(cards::testName(kind.value)), tr("As label, insurer or your own rule asks; then it is due again"),
                         [at](store::ClientPolicy& p) -> int& { return p.test_months[at]; });
   }
-  column->addWidget(box);
-  auto* words = new QLabel(tr("Nothing is preset: the maker's directions, local rules and your insurer come first."), content);
-  words->setWordWrap(true);
-  words->setProperty("soft", true);
-  column->addWidget(words);
+  cards::addSoftText(column, tr("Nothing is preset: the maker's directions, local rules and your insurer come first."));
 }
 
-void PreferencesPage::buildRates(QVBoxLayout* column, QWidget* content) {
-  cards::addHeading(column, tr("Price: your own rates"));
-  auto* box = new QWidget(content);
-  box->setMaximumWidth(fontMetrics().averageCharWidth() * 72);
-  auto* rows = new QVBoxLayout(box);
-  rows->setContentsMargins(0, 0, 0, 0);
+void PreferencesPage::buildRates(QVBoxLayout* column) {
+  QVBoxLayout* rows = addRows(column, tr("Price: your own rates"));
+  controls::NumberFieldSpec spec;
+  spec.low = 0;
+  spec.high = store::kHighestRate;
+  spec.decimals = 2;
+  spec.emptyText = tr("not typed");
   const auto rate = [&](const QString& label, const QString& tip, std::optional<double> store::Rates::* member) {
-    controls::NumberFieldSpec spec;
-    spec.label = label;
-    spec.low = 0;
-    spec.high = store::kHighestRate;
-    spec.decimals = 2;
-    spec.mayBeEmpty = true;
-    spec.emptyText = tr("not typed");
-    spec.tip = tip;
-    auto* made = new controls::NumberField(spec, box);
-    rows->addWidget(made);
+    auto* made = addOwn(rows, spec, label, tip);
     connect(made, &controls::NumberField::edited, this, [this, member](std::optional<double> value, bool) {
       rates_.*member = value;
       Q_EMIT ratesChanged(rates_);
@@ -195,17 +192,13 @@ void PreferencesPage::buildRates(QVBoxLayout* column, QWidget* content) {
   };
   perHour_ = rate(tr("For an hour of work"), tr("Minutes of the work list are reckoned with it"), &store::Rates::perHour);
   perGram_ = rate(tr("For a gram of mixture"), tr("Grams of all bowls are reckoned with it"), &store::Rates::perGram);
-  currency_ = new controls::TextField({tr("Word for the currency"), tr("none"), tr("Stands behind the sum, as you write it"), 12}, box);
+  currency_ = new controls::TextField({tr("Word for the currency"), tr("none"), tr("Stands behind the sum, as you write it"), 12}, rows->parentWidget());
   rows->addWidget(currency_);
   connect(currency_, &controls::TextField::edited, this, [this](const QString& text) {
     rates_.currency = text;
     Q_EMIT ratesChanged(rates_);
   });
-  column->addWidget(box);
-  auto* words = new QLabel(tr("The work list shows what its minutes and grams come to. What a choice is offered for on the consultation card stays as you type it there."), content);
-  words->setWordWrap(true);
-  words->setProperty("soft", true);
-  column->addWidget(words);
+  cards::addSoftText(column, tr("The work list shows what its minutes and grams come to. What a choice is offered for on the consultation card stays as you type it there."));
 }
 
 void PreferencesPage::setRates(const store::Rates& rates) {

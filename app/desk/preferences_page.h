@@ -5,7 +5,6 @@
 #include "app/store/settings.h"
 
 class QCheckBox;
-class QLabel;
 class QPushButton;
 class QVBoxLayout;
 
@@ -54,8 +53,8 @@ class PreferencesPage : public QWidget {
   void keyPressEvent(QKeyEvent* event) override;
 
  private:
-  void buildPolicy(QVBoxLayout* column, QWidget* content);
-  void buildRates(QVBoxLayout* column, QWidget* content);
+  void buildPolicy(QVBoxLayout* column);
+  void buildRates(QVBoxLayout* column);
 
   store::Preferences now_;
   store::ClientPolicy policy_;

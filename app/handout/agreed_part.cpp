@@ -2,13 +2,12 @@
 
 #include <QBuffer>
 #include <QCoreApplication>
-#include <QDate>
 #include <QImageReader>
-#include <QLocale>
 #include <cmath>
 
 #include "app/handout/figures.h"
 #include "app/paint/figure.h"
+#include "app/words/date_words.h"
 #include "app/words/engine_words.h"
 #include "engine/base/number_text.h"
 #include "engine/colour/light.h"
@@ -83,8 +82,7 @@ void addAgreed(Column& column, const plan::Plan& plan) {
     column.text(Words::tr("What was agreed stands in the plan and cannot be read: %1").arg(words::inWords(read.error())));
     return;
   }
-  const QDate date = QDate::fromString(QString::fromStdString(read->date), Qt::ISODate);
-  column.heading(date.isValid() ? Words::tr("Agreed on %1").arg(QLocale().toString(date, QLocale::ShortFormat)) : Words::tr("Agreed"));
+  column.heading(read->date.empty() ? Words::tr("Agreed") : Words::tr("Agreed on %1").arg(words::dateText(read->date)));
   const QImage picture = agreedPicture(*read);
   const double width_mm = picture.isNull() ? 0 : kPictureHeight_mm * picture.width() / picture.height();
   Column words(column.width_mm() - (width_mm > 0 ? width_mm + 6 : 0));

@@ -7,6 +7,7 @@
 #include "app/handout/figures.h"
 #include "app/handout/parts.h"
 #include "app/paint/figure.h"
+#include "app/paint/level_span.h"
 #include "app/paint/reading_words.h"
 #include "engine/base/number_text.h"
 #include "engine/colour/levels.h"
@@ -21,9 +22,11 @@ struct Words {
 QString number(double value) { return paint::figure(numberText(std::round(value * 10) / 10)); }
 
 QString lightWords(const look::Reading& reading) {
-  const QString from = number(colour::LevelScale().levelOfLightness(reading.low)), to = number(colour::LevelScale().levelOfLightness(reading.high));
-  if (!reading.rangeKnown || from == to) return Words::tr("All the hair that is seen looks like %1.").arg(paint::levelText(reading).toLower());
-  return Words::tr("All the hair that is seen looks like level %1; it may come out from %2 to %3.").arg(number(reading.level), from, to);
+  if (!reading.rangeKnown) return Words::tr("All the hair that is seen looks like %1.").arg(paint::levelText(reading).toLower());
+  const colour::LevelScale scale;
+  const paint::LevelEnds ends = paint::outwards(scale.levelOfLightness(reading.low), scale.levelOfLightness(reading.high));
+  return Words::tr("All the hair that is seen looks like level %1; by the program's own assumptions it may come out from %2 to %3.")
+      .arg(number(reading.level), number(ends.low), number(ends.high));
 }
 
 QString differenceWords(const look::Contrast& contrast) {

@@ -6,6 +6,7 @@
 #include "app/handout/parts.h"
 #include "app/paint/diagram.h"
 #include "app/paint/figure.h"
+#include "app/words/date_words.h"
 #include "engine/base/number_text.h"
 
 namespace combdraft::handout {
@@ -99,7 +100,7 @@ void addFormulaLines(Column& box, const plan::Formula& formula) {
   box.writingLine(Words::tr("A bowl may be used for"), 1, minutes(leaflet.workingLife_min));
   box.writingLine(Words::tr("Longest time on the hair"), 1, minutes(leaflet.longestTime_min));
   if (!leaflet.directions.empty()) box.writingLine(Words::tr("Directions"), 1, QString::fromStdString(leaflet.directions));
-  const QString origin = QString::fromStdString(leaflet.origin), read = QString::fromStdString(leaflet.read);
+  const QString origin = QString::fromStdString(leaflet.origin), read = words::dateText(leaflet.read);
   box.writingLine(Words::tr("Read in, on"), 1, origin.isEmpty() || read.isEmpty() ? origin + read : Words::tr("%1, on %2").arg(origin, read));
   const QString contact = leaflet.scalpContact == plan::ScalpContact::Yes  ? Words::tr("Leaflet: scalp contact yes.")
                           : leaflet.scalpContact == plan::ScalpContact::No ? Words::tr("Leaflet: scalp contact no.")

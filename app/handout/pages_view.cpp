@@ -6,6 +6,7 @@
 #include <QWheelEvent>
 #include <algorithm>
 
+#include "app/controls/drop_widgets.h"
 #include "app/controls/theme.h"
 #include "app/paint/painter_backend.h"
 
@@ -71,7 +72,7 @@ PagesView::PagesView(QWidget* parent) : QScrollArea(parent), inside_(new QWidget
 void PagesView::setPages(const Pages& pages) {
   pages_ = pages;
   while (views_.size() > pages->size()) {
-    delete views_.back();
+    controls::dropWidget(views_.back());
     views_.pop_back();
   }
   while (views_.size() < pages->size()) {

@@ -13,6 +13,7 @@
 #include "app/paint/figure.h"
 #include "app/paint/key.h"
 #include "app/paint/reading_words.h"
+#include "app/words/date_words.h"
 #include "engine/base/number_text.h"
 
 namespace combdraft::handout {
@@ -237,7 +238,7 @@ void addModelFacts(Column& column, const Request& request) {
   facts.emplace_back(Words::tr("Usual part"), head.part.empty() ? Words::tr("none, combed back") : Words::tr("as drawn"));
   if (!hair.bands.empty()) facts.emplace_back(Words::tr("Old colour bands"), QString::number(hair.bands.size()));
   if (!hair.scattered.empty()) facts.emplace_back(Words::tr("Already light, scattered"), Words::tr("yes: test a strand of it"));
-  if (!hair.conditionDate.empty()) facts.emplace_back(Words::tr("Condition checked on"), QString::fromStdString(hair.conditionDate));
+  if (!hair.conditionDate.empty()) facts.emplace_back(Words::tr("Condition checked on"), words::dateText(hair.conditionDate));
   std::vector<std::vector<Column::Cell>> rows;
   for (std::size_t i = 0; i < facts.size(); i += 2) {
     std::vector<Column::Cell> row{{facts[i].first, Weight::Plain}, {facts[i].second, Weight::Bold}};

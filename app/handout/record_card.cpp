@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "app/handout/agreed_part.h"
+#include "app/handout/log_part.h"
 #include "app/handout/figures.h"
 #include "app/handout/parts.h"
 #include "app/handout/piece_words.h"
@@ -178,6 +179,7 @@ void addRecordCard(Column& column, const Request& request, const paint::Scene& s
   addHair(column, request.plan.hair());
   addSections(column, request, scene);
   addPieces(column, scene);
+  addLog(column, request.plan);
   column.heading(Words::tr("Formulas"));
   addFormulas(column, request);
   addTreatments(column, request);

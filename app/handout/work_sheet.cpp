@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 #include <map>
 
+#include "app/paint/amount_words.h"
 #include "app/paint/figure.h"
 #include "app/paint/work_words.h"
 #include "app/words/engine_words.h"
@@ -47,17 +48,21 @@ void addBowls(Column& column, const plan::Plan& plan, const work::WorkList& list
                     {paint::gramsText(list.bowls[i]), Weight::Plain}, {pieces.join(QStringLiteral(", ")), Weight::Plain}});
   }
   column.heading(Words::tr("Bowl by bowl"));
-  column.text(Words::tr("Grams by the assumptions or, where ticked, your own factors, not measured on this head: weigh what is left."), type::kSmall, Weight::Plain, Column::Tone::Soft);
+  column.text(paint::mixedText(list.amounts) + u' ' + paint::thinWeavesText(), type::kSmall, Weight::Plain, Column::Tone::Soft);
   column.stay();
   column.table({Words::tr("Bowl"), Words::tr("At, min"), Words::tr("Grams"), Words::tr("Pieces")}, {0.2, 0.1, 0.32, 0.38}, rows);
 }
 
 void addSteps(Column& column, const plan::Plan& plan, const work::WorkList& list) {
   std::vector<std::vector<Column::Cell>> rows;
-  for (const work::Step& step : list.timeline.steps) {
+  paint::PlaceBook places;
+  places.take(plan, list.order);
+  const std::vector<work::StepLine> lines = work::linesOf(list.timeline);
+  for (const work::StepLine& line : lines) {
+    const work::Step& step = list.timeline.steps[line.front()];
     const auto* piece = plan.find<plan::Piece>(step.piece);
     const QString foil = piece && step.kind == work::StepKind::Place ? QString::fromStdString(piece->foil) : QString();
-    QString what = paint::stepText(plan, list.timeline, step);
+    QString what = paint::stepText(plan, list.timeline, line, places);
     if (step.kind == work::StepKind::Mix) what = Words::tr("%1, %2").arg(what, paint::gramsText(list.bowls[*step.bowl]));
     const Weight weight = step.kind == work::StepKind::Mix ? Weight::Bold : Weight::Plain;
     rows.push_back({{step.kind == work::StepKind::CombOut ? QString() : paint::minutes(step.from_min), Weight::Plain},
@@ -87,6 +92,7 @@ void addWorkSheet(Column& column, const Request& request) {
   const plan::Plan plan = planFor(request);
   work::WorkSettings settings = request.work.settings;
   settings.choice = request.choice;
+  settings.perHair_heads = work::weighedHeads(request.work.factors, request.plan);
   const Result<work::WorkList> list = work::workListOf(plan, settings);
   if (!list) return column.text(Words::tr("The head's measures do not fit together, so that there is no work list: %1").arg(words::inWords(list.error())));
   if (list->order.empty()) return column.text(Words::tr("No piece is lightened or deepened in this choice yet."));
@@ -96,11 +102,12 @@ void addWorkSheet(Column& column, const Request& request) {
                   .arg(list->order.size())
                   .arg(paint::minutes(line.lastIn_min), paint::minutes(line.total_min), paint::minutes(line.reserve_min)));
   column.text(paint::firstCome(), type::kBody, Weight::Bold);
+  column.text(paint::glovesAndAir() + u' ' + paint::estimatesOnly(), type::kSmall, Weight::Plain, Column::Tone::Soft);
   addBowls(column, plan, *list);
   addSteps(column, plan, *list);
   addFoils(column, list->amounts);
   column.heading(Words::tr("Needs a look"));
-  if (list->notes.empty()) column.text(Words::tr("Nothing was found, which is no promise."));
+  if (list->notes.empty()) column.text(paint::nothingFound());
   for (const work::WorkNote& note : list->notes) column.bullet(paint::noteText(plan, note));
 }
 

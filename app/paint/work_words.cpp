@@ -7,6 +7,7 @@
 #include "app/paint/figure.h"
 #include "app/words/engine_words.h"
 #include "engine/base/number_text.h"
+#include "engine/plan/plan_words.h"
 
 namespace combdraft::paint {
 namespace {
@@ -27,6 +28,30 @@ QString piecesName(const plan::Plan& plan, const std::vector<plan::ItemId>& piec
   return names.join(QStringLiteral(", "));
 }
 
+/// "piece 7, back left"; a place that the label says already is said once.
+QString placedName(const plan::Plan& plan, const plan::ItemId& id, const PlaceBook& places) {
+  const QString name = pieceName(plan, id), place = places.of(id);
+  const auto* piece = plan.find<plan::Piece>(id);
+  if (place.isEmpty() || (piece && !piece->label.empty() && plain(piece->label).startsWith(place))) return name;
+  return Words::tr("%1, %2").arg(name, place);
+}
+
+QString placeText(const plan::Plan& plan, const work::Timeline& timeline, const work::StepLine& line, const PlaceBook& places) {
+  const work::Step &first = timeline.steps[line.front()], &last = timeline.steps[line.back()];
+  const work::Bowl& bowl = timeline.bowls[*first.bowl];
+  const QString name = placedName(plan, first.piece, places), from = bowlName(plan, bowl), age = minutes(first.productAge_min);
+  if (line.size() > 1)
+    return Words::tr("place %1, from %2 up to the handover, then from %3; product %4 and %5 min old")
+        .arg(name, from, bowlName(plan, timeline.bowls[*last.bowl]), age, minutes(last.productAge_min));
+  const auto* piece = plan.find<plan::Piece>(first.piece);
+  if (!piece || !piece->handover_mm || piece->root.formula == piece->end.formula)
+    return Words::tr("place %1, from %2; product %3 min old").arg(name, from, age);
+  // A bowl was mixed between its two formulas.
+  return (bowl.formula == piece->root.formula ? Words::tr("place %1 up to the handover, from %2; product %3 min old")
+                                              : Words::tr("place %1 beyond the handover, from %2; product %3 min old"))
+      .arg(name, from, age);
+}
+
 }  // namespace
 
 QString pieceName(const plan::Plan& plan, const plan::ItemId& id) {
@@ -45,10 +70,11 @@ QString formulaName(const plan::Plan& plan, const plan::ItemId& id) {
   return Words::tr("%1, %2").arg(letter, kind);
 }
 
-QString sectionName(const plan::Plan& plan, const plan::ItemId& id) {
-  const auto* section = plan.find<plan::Section>(id);
-  if (!section) return Words::tr("pieces in no section");
-  return section->label.empty() ? plain(id).replace(u'-', u' ') : plain(section->label);
+QString sectionName(const plan::Plan& plan, const work::Saving& saving) {
+  if (const auto* section = plan.find<plan::Section>(saving.section))
+    return section->label.empty() ? plain(saving.section).replace(u'-', u' ') : plain(section->label);
+  const QString pieces = saving.pieces.size() == 1 ? pieceName(plan, saving.pieces.front()) : Words::tr("%1 pieces").arg(saving.pieces.size());
+  return saving.zone ? Words::tr("%1, %2").arg(pieces, words::inWords(plan::wordOf(*saving.zone))) : pieces;
 }
 
 QString bowlName(const plan::Plan& plan, const work::Bowl& bowl) {
@@ -83,7 +109,15 @@ QString noteText(const plan::Plan& plan, const work::WorkNote& note) {
     case Kind::LongestNotAboveZero: return Words::tr("%1: a longest time of %2 min. Type it from the leaflet, above 0.").arg(formula, typed(note.found));
     case Kind::PartsNotTyped: return Words::tr("%1: bowls show their total only. Type the parts from the leaflet to have grams of each.").arg(formula);
     case Kind::LifeNotTyped: return Words::tr("%1: no bowl is planned anew. Type from the leaflet how long a bowl may be used.").arg(formula);
+    case Kind::BowlTiny:
+      return (note.text.find(',') == std::string::npos
+                  ? Words::tr("%1, bowl %2: about %3 g. You mix %4 g at least, so more is left over.")
+                  : Words::tr("%1, bowls %2: the smallest about %3 g. You mix %4 g at least, so more is left over."))
+          .arg(formula, plain(note.text), number(note.found), typed(note.limit));
     case Kind::PieceLongerThanLife:
+      if (note.pieces.size() > 1)
+        return Words::tr("%1: mixing and placing take up to %2 min, a bowl of %3 may be used for %4 min. No order avoids it: only smaller pieces or a quicker hand.")
+            .arg(pieces, minutes(note.found), formula, minutes(note.limit));
       return Words::tr("%1: mixing and placing take %2 min, a bowl of %3 may be used for %4 min. No order avoids it: only a smaller piece or a quicker hand.")
           .arg(pieces, minutes(note.found), formula, minutes(note.limit));
     case Kind::LimitBeforeLastIn:
@@ -97,23 +131,22 @@ QString noteText(const plan::Plan& plan, const work::WorkNote& note) {
 }
 
 QString savingText(const plan::Plan& plan, const work::Saving& saving) {
-  const QString section = sectionName(plan, saving.section), saved = minutes(saving.saved_min);
+  const QString section = sectionName(plan, saving), saved = minutes(saving.saved_min);
   switch (saving.kind) {
     case work::Saving::Kind::SecondPair: return Words::tr("%1 min: a second pair of hands").arg(saved);
-    case work::Saving::Kind::WithoutBackcomb: return Words::tr("%1 min: %2 without backcombing").arg(saved, section);
-    case work::Saving::Kind::SliceForWeave: return Words::tr("%1 min: %2 sliced, not woven").arg(saved, section);
-    case work::Saving::Kind::LeaveOut: return Words::tr("%1 min: %2 left out").arg(saved, section);
+    case work::Saving::Kind::WithoutBackcomb: return Words::tr("%1 min: %2, without backcombing").arg(saved, section);
+    case work::Saving::Kind::SliceForWeave: return Words::tr("%1 min: %2, sliced, not woven").arg(saved, section);
+    case work::Saving::Kind::LeaveOut: return Words::tr("%1 min: %2, left out").arg(saved, section);
   }
   return {};
 }
 
-QString stepText(const plan::Plan& plan, const work::Timeline& timeline, const work::Step& step) {
+QString stepText(const plan::Plan& plan, const work::Timeline& timeline, const work::StepLine& line, const PlaceBook& places) {
+  const work::Step& step = timeline.steps[line.front()];
   switch (step.kind) {
     case work::StepKind::Mix: return Words::tr("mix %1").arg(bowlName(plan, timeline.bowls[*step.bowl]));
-    case work::StepKind::Backcomb: return Words::tr("backcomb %1").arg(pieceName(plan, step.piece));
-    case work::StepKind::Place:
-      return Words::tr("place %1 from %2; product %3 min old")
-          .arg(pieceName(plan, step.piece), bowlName(plan, timeline.bowls[*step.bowl]), minutes(step.productAge_min));
+    case work::StepKind::Backcomb: return Words::tr("backcomb %1").arg(placedName(plan, step.piece, places));
+    case work::StepKind::Place: return placeText(plan, timeline, line, places);
     case work::StepKind::Look: return Words::tr("look at the pieces that are in");
     case work::StepKind::CombOut: return Words::tr("after the rinse: open the backcombed pieces");
   }
@@ -122,11 +155,11 @@ QString stepText(const plan::Plan& plan, const work::Timeline& timeline, const w
 
 QString gramsText(const work::BowlGrams& grams) {
   const QString total = number(grams.mixed_g, 0);
-  if (!grams.split) return Words::tr("%1 g in all").arg(total);
+  if (!grams.split) return Words::tr("about %1 g in all").arg(total);
   QStringList parts;
   for (const work::PartGrams& part : *grams.split)
     parts << Words::tr("%1 %2 g").arg(part.name.empty() ? Words::tr("unnamed") : plain(part.name), number(part.grams, 1));
-  return Words::tr("%1 g: %2").arg(total, parts.join(QStringLiteral(", ")));
+  return Words::tr("about %1 g: %2").arg(total, parts.join(QStringLiteral(", ")));
 }
 
 QString tapName(work::Tap tap) {
@@ -136,12 +169,14 @@ QString tapName(work::Tap tap) {
     case work::Tap::Looked: return Words::tr("looked");
     case work::Tap::TakenOut: return Words::tr("taken out");
     case work::Tap::Rinsed: return Words::tr("rinsed");
+    case work::Tap::Begun: return Words::tr("a new log begun");
   }
   return {};
 }
 
 QString tapText(const plan::Plan& plan, const work::LogEvent& event) {
-  QString text = event.tap == work::Tap::BowlMixed ? Words::tr("%1: %2").arg(tapName(event.tap), formulaName(plan, event.formula))
+  QString text = event.tap == work::Tap::Begun       ? tapName(event.tap)
+                 : event.tap == work::Tap::BowlMixed ? Words::tr("%1: %2").arg(tapName(event.tap), formulaName(plan, event.formula))
                                                    : Words::tr("%1: %2").arg(tapName(event.tap), piecesName(plan, event.pieces));
   if (event.level) text = Words::tr("%1, level %2").arg(text, typed(*event.level));
   if (!event.pigment.empty()) text = Words::tr("%1, %2").arg(text, plain(event.pigment));
@@ -189,7 +224,7 @@ QString factorText(work::Factor which, const work::LearnedFactor& learned) {
     case work::Factor::Speed: return Words::tr("Placing took %1 times the minutes of the assumptions (%2).").arg(value, heads);
     case work::Factor::ProductPerHair: return Words::tr("Product: %1 g for 1 g of hair under it (%2).").arg(value, heads);
     case work::Factor::Waste: return Words::tr("Left in the bowl: %1 of what was used (%2).").arg(value, heads);
-    case work::Factor::PushedShare: return Words::tr("Pushed back in fact: %1 times what was planned (%2).").arg(value, heads);
+    case work::Factor::PushedShare: return Words::tr("The comb pushed back %1 % of the taken hair (%2).").arg(number(100 * learned.value, 0), heads);
   }
   return {};
 }

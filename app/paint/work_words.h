@@ -4,6 +4,7 @@
 #include <QString>
 #include <QStringList>
 
+#include "app/paint/place_book.h"
 #include "engine/plan/plan.h"
 #include "engine/work/appointment_log.h"
 #include "engine/work/outcome.h"
@@ -15,8 +16,8 @@ namespace combdraft::paint {
 QString pieceName(const plan::Plan& plan, const plan::ItemId& id);
 /// "A, lightener"; "no formula named" for "" and for one that is gone.
 QString formulaName(const plan::Plan& plan, const plan::ItemId& id);
-/// "section 2", its label, or "in no section".
-QString sectionName(const plan::Plan& plan, const plan::ItemId& id);
+/// What a saving changes: "section 2", its label, or "7 pieces, back" for those in no section.
+QString sectionName(const plan::Plan& plan, const work::Saving& saving);
 QString bowlName(const plan::Plan& plan, const work::Bowl& bowl);
 /// "12.5"
 QString minutes(double value);
@@ -25,9 +26,10 @@ QString clockText(double seconds);
 
 QString noteText(const plan::Plan& plan, const work::WorkNote& note);
 QString savingText(const plan::Plan& plan, const work::Saving& saving);
-/// "mix A, bowl 2", "place piece 7 from A, bowl 2; product 4.5 min old"
-QString stepText(const plan::Plan& plan, const work::Timeline& timeline, const work::Step& step);
-/// "80 g: powder 26.7 g, developer 53.3 g"; the total and where the parts are typed, without them.
+/// "mix A: bowl 2", "place piece 7, back left, from A: bowl 2; product 4.5 min old"; both formulas of a piece
+/// where they are one line (work::linesOf). Places as the book has them.
+QString stepText(const plan::Plan& plan, const work::Timeline& timeline, const work::StepLine& line, const PlaceBook& places);
+/// "about 80 g: powder 26.7 g, developer 53.3 g"; the total alone where the parts are not typed.
 QString gramsText(const work::BowlGrams& grams);
 
 QString tapName(work::Tap tap);

@@ -8,6 +8,7 @@
 #include "app/store/client_folder.h"
 #include "app/store/client_json.h"
 #include "app/store/client_photo.h"
+#include "app/words/date_words.h"
 
 namespace combdraft::store {
 namespace {
@@ -24,8 +25,14 @@ class Lines {
   void line(const QString& label, const std::string& words) {
     if (!words.empty()) lines_ << Said::tr("%1: %2").arg(label, text(words));
   }
+  void day(const QString& label, const std::string& iso) {
+    if (!iso.empty()) lines_ << Said::tr("%1: %2").arg(label, words::dateText(iso));
+  }
   void answer(const QString& label, Answer answer) {
-    if (answer != Answer::NotAsked) lines_ << Said::tr("%1: %2").arg(label, answer == Answer::Yes ? Said::tr("yes") : Said::tr("no"));
+    if (answer == Answer::NotAsked) return;
+    lines_ << Said::tr("%1: %2").arg(label, answer == Answer::Yes  ? Said::tr("yes")
+                                           : answer == Answer::No ? Said::tr("no")
+                                                                  : Said::tr("the client does not know"));
   }
   void plain(const QString& words) { lines_ << words; }
   QString all() const { return lines_.join(u'\n') + u'\n'; }
@@ -58,12 +65,14 @@ QString photoName(PhotoOf of) {
 
 void addHealth(Lines& lines, const ClientFile& file) {
   lines.heading(Said::tr("Questions"));
-  lines.line(Said::tr("Asked on"), file.health.asked);
+  lines.day(Said::tr("Asked on"), file.health.asked);
   lines.answer(Said::tr("Of the age that label, rules and insurer ask for"), file.health.ageReached);
   lines.answer(Said::tr("Reacted before"), file.health.reacted);
   lines.line(Said::tr("Past reactions"), file.health.reactions);
   if (file.health.scalp != ScalpFound::NotLooked)
-    lines.plain(file.health.scalp == ScalpFound::Something ? Said::tr("Scalp: something found") : Said::tr("Scalp: nothing found"));
+    lines.plain(file.health.scalp == ScalpFound::Something ? Said::tr("Scalp: something found")
+                : file.health.scalp == ScalpFound::Nothing ? Said::tr("Scalp: nothing found")
+                                                           : Said::tr("Scalp: looked at, and not sure"));
   lines.line(Said::tr("Scalp"), file.health.scalpWords);
   lines.heading(Said::tr("Hair history"));
   lines.answer(Said::tr("Dye"), file.history.dye);
@@ -75,9 +84,9 @@ void addHealth(Lines& lines, const ClientFile& file) {
   if (file.tests.empty()) return;
   lines.heading(Said::tr("Tests"));
   for (const ClientTest& test : file.tests) {
-    lines.line(testName(test.kind), test.date.empty() ? Said::tr("not made yet").toStdString() : test.date);
+    lines.day(testName(test.kind), test.date.empty() ? Said::tr("not made yet").toStdString() : test.date);
     lines.line(Said::tr("  Result"), test.result);
-    lines.line(Said::tr("  Due on"), test.due);
+    lines.day(Said::tr("  Due on"), test.due);
   }
 }
 
@@ -86,11 +95,11 @@ void addHealth(Lines& lines, const ClientFile& file) {
 QString clientText(const ClientFile& file) {
   Lines lines;
   lines.plain(Said::tr("What is kept about you"));
-  lines.line(Said::tr("Begun on"), file.begun);
+  lines.day(Said::tr("Begun on"), file.begun);
   lines.line(Said::tr("Name or mark"), file.name);
   lines.line(Said::tr("Contact"), file.contact);
   if (file.consent) {
-    lines.line(Said::tr("You agreed on"), file.consent->date);
+    lines.day(Said::tr("You agreed on"), file.consent->date);
     lines.line(Said::tr("to it being kept for"), file.consent->purpose);
   } else {
     lines.plain(Said::tr("No consent is written down."));
@@ -108,12 +117,12 @@ QString clientText(const ClientFile& file) {
     lines.plain(Said::tr("%1: %2; %3; %4").arg(text(offer.choice), text(offer.minutes), text(offer.price), text(offer.visits)));
   if (!file.visits.empty()) lines.heading(Said::tr("Visits"));
   for (const Visit& visit : file.visits) {
-    lines.line(text(visit.date), visit.title);
+    lines.line(words::dateText(visit.date), visit.title);
     lines.line(Said::tr("  Words"), visit.words);
   }
   if (!file.photos.empty()) lines.heading(Said::tr("Photos"));
   for (const ClientPhoto& photo : file.photos)
-    lines.plain(Said::tr("%1: %2, %3 %4").arg(text(photo.file), photoName(photo.of), text(photo.date), text(photo.words)));
+    lines.plain(Said::tr("%1: %2, %3 %4").arg(text(photo.file), photoName(photo.of), words::dateText(photo.date), text(photo.words)));
   lines.heading(Said::tr("Notes"));
   if (!file.notes.empty()) lines.plain(text(file.notes));
   return lines.all();

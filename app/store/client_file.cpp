@@ -73,7 +73,7 @@ namespace combdraft::plan {
 template <>
 std::span<const WordEntry<store::Answer>> words<store::Answer>() {
   using E = store::Answer;
-  static constexpr WordEntry<E> kWords[] = {{E::NotAsked, "not asked"}, {E::No, "no"}, {E::Yes, "yes"}};
+  static constexpr WordEntry<E> kWords[] = {{E::NotAsked, "not asked"}, {E::No, "no"}, {E::Yes, "yes"}, {E::Unknown, "not known"}};
   return kWords;
 }
 
@@ -81,7 +81,7 @@ template <>
 std::span<const WordEntry<store::ScalpFound>> words<store::ScalpFound>() {
   using E = store::ScalpFound;
   static constexpr WordEntry<E> kWords[] = {
-      {E::NotLooked, "not looked at"}, {E::Nothing, "nothing found"}, {E::Something, "something found"}};
+      {E::NotLooked, "not looked at"}, {E::Nothing, "nothing found"}, {E::Something, "something found"}, {E::Unsure, "not sure"}};
   return kWords;
 }
 

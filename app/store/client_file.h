@@ -24,8 +24,10 @@ struct Consent {
   bool operator==(const Consent&) const = default;
 };
 
-enum class Answer { NotAsked, No, Yes };
-enum class ScalpFound { NotLooked, Nothing, Something };
+/// Unknown: asked, and the client does not know; it is looked at as if it were a yes.
+enum class Answer { NotAsked, No, Yes, Unknown };
+/// Unsure: looked at, and the colourist cannot tell.
+enum class ScalpFound { NotLooked, Nothing, Something, Unsure };
 
 struct Wishes {
   std::string wanted, notWanted, howWorn, upkeep, budget, visits;

@@ -51,6 +51,10 @@ visibility::BodyDepth HeadGround::bodyDepthOf(head::ViewName view, double pixel_
   return bodyDepthIn(specOf(view, std::max(pixel_mm, 1.0)));
 }
 
+visibility::BodyDepth HeadGround::refinedDepth(int view, const visibility::RasterSpec& spec) const {
+  return visibility::refined(measuredDepth(view), spec, solid_, *body_, shape_, hairline_);
+}
+
 visibility::BodyDepth HeadGround::bodyDepthIn(const visibility::RasterSpec& spec) const {
   return visibility::bodyDepth(spec, solid_, *body_, shape_, hairline_);
 }

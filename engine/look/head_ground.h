@@ -29,6 +29,8 @@ class HeadGround {
   visibility::RasterSpec specOf(head::ViewName view, double pixel_mm) const;
   /// Where the body lies in a view: kept for the five measured views.
   visibility::BodyDepth bodyDepthOf(head::ViewName view, double pixel_mm) const;
+  /// `measuredDepth` at the finer pixels of a picture.
+  visibility::BodyDepth refinedDepth(int view, const visibility::RasterSpec& spec) const;
   visibility::BodyDepth bodyDepthIn(const visibility::RasterSpec& spec) const;
   const visibility::BodyDepth& measuredDepth(int view) const {
     return depths_[static_cast<std::size_t>(view)];

@@ -112,10 +112,12 @@ visibility::ViewSamples HeadHair::pictureRaster(const PictureRequest& request,
                                                 std::stop_token stop) const {
   const int v = static_cast<int>(request.view);
   const bool measured = v < visibility::SeenHair::kViews;
-  const visibility::BodyDepth own =
-      measured ? visibility::BodyDepth{} : ground_->bodyDepthOf(request.view, request.pixel_mm);
-  return visibility::rasterise(locks_, specOf(request.view, request.pixel_mm),
-                               measured ? ground_->measuredDepth(v) : own,
+  const visibility::RasterSpec spec = specOf(request.view, request.pixel_mm);
+  const bool isFiner = measured && request.pixel_mm < ground_->measuredDepth(v).pixel_mm;
+  const visibility::BodyDepth own = isFiner     ? ground_->refinedDepth(v, spec)
+                                    : measured ? visibility::BodyDepth{}
+                                               : ground_->bodyDepthOf(request.view, request.pixel_mm);
+  return visibility::rasterise(locks_, spec, measured && !isFiner ? ground_->measuredDepth(v) : own,
                                visibility::Shading::ForTheEye, seed(), stop);
 }
 

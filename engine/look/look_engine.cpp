@@ -87,7 +87,7 @@ Result<LookFrame> LookEngine::update(const plan::Plan& plan, const LookSettings&
                return std::pair{wanted.view, wanted.pixel_mm} == entry.first;
              });
     });
-    worn.pictures.emplace(key, PictureMaker(std::move(samples), hair.locks().size(), hair.seed()));
+    worn.pictures.emplace(key, PictureMaker(std::move(samples), hair.shape(), hair.locks().size(), hair.seed()));
   }
 
   const bool first = !worn.readings;

@@ -7,38 +7,23 @@
 #include "engine/base/random.h"
 #include "engine/colour/screen.h"
 #include "engine/look/blur.h"
+#include "engine/visibility/region.h"
 
 namespace combdraft::look {
 
 using visibility::kSamples;
 using visibility::LockBin;
 
-PictureMaker::PictureMaker(visibility::ViewSamples samples, std::size_t locks, std::uint64_t seed)
+PictureMaker::PictureMaker(visibility::ViewSamples samples, const head::HeadShape& shape, std::size_t locks, std::uint64_t seed)
     : samples_(std::move(samples)) {
   const std::size_t pixels = samples_.pixels();
   eye_.resize(pixels * kSamples);
-
-  // Shading is for the eye only: its mean around each place is brought to 1,
-  // so that the picture is as light as the readings say.
   for (std::size_t slot = 0; slot < eye_.size(); ++slot) {
     if (samples_.sample[slot].none()) continue;
-    const double grain = 1 + 0.30 * (randomUniform(seed, samples_.sample[slot].lock(), 240) - 0.5);
-    eye_[slot] = static_cast<float>(samples_.shade[slot] / 128.0 * grain);
+    const double grain = 1 + 0.40 * (randomUniform(seed, samples_.sample[slot].lock(), 240) - 0.5);
+    eye_[slot] = static_cast<float>(samples_.shade[slot] / static_cast<double>(visibility::kShadeOfOne) * grain);
   }
-  std::vector<float> weight = samples_.hairCover;
-  constexpr double kAround_mm = 38;
-  blur(weight, samples_.width, samples_.height, kAround_mm / samples_.spec.pixel_mm);
-  // One pass leaves whole regions up to 9 % off, where bright hair borders on dull.
-  for (int pass = 0; pass < 3; ++pass) {
-    std::vector<float> shaded(pixels);
-    for (std::size_t p = 0; p < pixels; ++p)
-      for (std::size_t k = 0; k < kSamples; ++k)
-        shaded[p] += samples_.hairCover[p] * eye_[p * kSamples + k] / kSamples;
-    blur(shaded, samples_.width, samples_.height, kAround_mm / samples_.spec.pixel_mm);
-    for (std::size_t p = 0; p < pixels; ++p)
-      if (samples_.hairCover[p] > 0 && shaded[p] > 1e-6f)
-        for (std::size_t k = 0; k < kSamples; ++k) eye_[p * kSamples + k] *= weight[p] / shaded[p];
-  }
+  bringToOne(shape);
 
   first_.assign(locks + 1, 0);
   const auto eachLock = [&](std::size_t p, auto visit) {
@@ -58,6 +43,56 @@ PictureMaker::PictureMaker(visibility::ViewSamples samples, std::size_t locks, s
     eachLock(p, [&](std::uint32_t lock) { pixels_[next[lock]++] = static_cast<std::uint32_t>(p); });
   samples_.depth_mm = {};
   samples_.shade = {};
+}
+
+// Shading is for the eye only: its mean is brought to 1, first around each place, so that
+// no border of two regions is seen, then the little that is left over each region, so that
+// the picture is as light as the readings say.
+void PictureMaker::bringToOne(const head::HeadShape& shape) {
+  constexpr double kAround_mm = 45, kSoft_mm = 14;
+  const std::size_t pixels = samples_.pixels();
+  const auto blurred = [&](std::vector<float> plane, double sigma_mm) {
+    blur(plane, samples_.width, samples_.height, sigma_mm / samples_.spec.pixel_mm);
+    return plane;
+  };
+  std::vector<float> shaded(pixels);  // what is seen of each pixel, with its cover
+  for (std::size_t slot = 0; slot < eye_.size(); ++slot) shaded[slot / kSamples] += samples_.hairCover[slot / kSamples] * eye_[slot] / kSamples;
+  std::vector<float> factor(pixels, 1);
+  const auto multiply = [&](const std::vector<float>& by, const std::vector<float>& over) {
+    for (std::size_t p = 0; p < pixels; ++p)
+      if (over[p] > 1e-6f) factor[p] *= by[p] / over[p], shaded[p] *= by[p] / over[p];
+  };
+  const std::vector<float> around = blurred(samples_.hairCover, kAround_mm), near = blurred(samples_.hairCover, kSoft_mm);
+  for (int pass = 0; pass < 2; ++pass) multiply(around, blurred(shaded, kAround_mm));
+  const std::vector<std::uint8_t> regions = regionsSeen(shape);
+  for (int pass = 0; pass < 8; ++pass) {
+    std::array<double, visibility::kRegions> area{}, sum{};
+    for (std::size_t p = 0; p < pixels; ++p)
+      area[regions[p]] += static_cast<double>(samples_.hairCover[p]), sum[regions[p]] += static_cast<double>(shaded[p]);
+    std::vector<float> wanted(pixels);
+    for (std::size_t p = 0; p < pixels; ++p)
+      if (const std::uint8_t r = regions[p]; sum[r] > 0) wanted[p] = samples_.hairCover[p] * static_cast<float>(area[r] / sum[r]);
+    multiply(blurred(std::move(wanted), kSoft_mm), near);
+  }
+  for (std::size_t slot = 0; slot < eye_.size(); ++slot) eye_[slot] *= factor[slot / kSamples];
+}
+
+// Of each pixel by the middle one of its samples; anything where there is no hair.
+std::vector<std::uint8_t> PictureMaker::regionsSeen(const head::HeadShape& shape) const {
+  const visibility::RasterSpec& spec = samples_.spec;
+  const auto width = static_cast<std::size_t>(samples_.width);
+  std::vector<std::uint8_t> regions(samples_.pixels(), 0);
+  parallelFor(static_cast<std::size_t>(samples_.height), [&](std::size_t row) {
+    for (std::size_t column = 0; column < width; ++column) {
+      const std::size_t pixel = row * width + column, slot = pixel * kSamples + kSamples / 2;
+      if (samples_.sample[slot].none()) continue;
+      const Vec3 place = spec.view.place({spec.frame.left_mm + (static_cast<double>(column) + 0.5) * spec.pixel_mm,
+                                          spec.frame.top_mm + (static_cast<double>(row) + 0.5) * spec.pixel_mm,
+                                          static_cast<double>(samples_.depth_mm[slot])});
+      regions[pixel] = static_cast<std::uint8_t>(visibility::regionAt(shape, place));
+    }
+  });
+  return regions;
 }
 
 void PictureMaker::drawPixel(std::size_t pixel, const LockColours& colours, Picture& into) const {

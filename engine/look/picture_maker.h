@@ -5,6 +5,7 @@
 #include <memory>
 #include <span>
 
+#include "engine/head/head_shape.h"
 #include "engine/look/lock_colours.h"
 #include "engine/visibility/raster.h"
 
@@ -13,7 +14,7 @@ namespace combdraft::look {
 class PictureMaker {
  public:
   /// `samples` rastered with Shading::ForTheEye.
-  PictureMaker(visibility::ViewSamples samples, std::size_t locks, std::uint64_t seed);
+  PictureMaker(visibility::ViewSamples samples, const head::HeadShape& shape, std::size_t locks, std::uint64_t seed);
 
   /// Redraws the pixels of `changed` locks and returns the picture.
   std::shared_ptr<const Picture> update(const LockColours& colours, colour::Light light,
@@ -23,10 +24,12 @@ class PictureMaker {
   double pixel_mm() const { return samples_.spec.pixel_mm; }
 
  private:
+  void bringToOne(const head::HeadShape& shape);
+  std::vector<std::uint8_t> regionsSeen(const head::HeadShape& shape) const;
   void drawPixel(std::size_t pixel, const LockColours& colours, Picture& into) const;
 
   visibility::ViewSamples samples_;
-  std::vector<float> eye_;  ///< per sample: shade, normalised to mean 1 around each place
+  std::vector<float> eye_;  ///< per sample: shade, normalised to mean 1 over each region
   std::vector<std::uint32_t> first_, pixels_;  ///< lock -> pixels
   std::array<double, 9> toRgb_{};
   std::optional<colour::Light> light_;

@@ -29,6 +29,11 @@ struct BodyDepth {
   float at(double u_from_left_mm, double v_from_top_mm) const;
 };
 
+/// The same at the finer `spec` of the same view and frame: what lies inside the outline
+/// is interpolated, the outline itself is traced anew, so that a picture has no steps there.
+BodyDepth refined(const BodyDepth& coarse, const RasterSpec& spec, const hair::Body& body, const hair::BodyGrid& grid,
+                  const head::HeadShape& shape, const head::Hairline& hairline);
+
 /// Sphere tracing through the body's lattice; depth good to 0.5 mm.
 BodyDepth bodyDepth(const RasterSpec& spec, const hair::Body& body, const hair::BodyGrid& grid,
                     const head::HeadShape& shape, const head::Hairline& hairline);

@@ -53,8 +53,8 @@ class LockLines {
   double reach_mm() const { return locks_.curl.radius_mm * 1.5 + locks_.spacing_mm; }
   const ToRaster& raster() const { return raster_; }
 
-  /// Calls draw(from, to, tangent, stretchedArcAtMiddle), in raster coordinates,
-  /// for each short straight piece whose carrier reaches rows [top, bottom)
+  /// Calls draw(from, to, place, tangent, stretchedArcAtMiddle), `from` and `to` in raster
+  /// coordinates, for each short straight piece whose carrier reaches rows [top, bottom)
   /// and is not `hidden`. `placed`: the lock's carrier points in the raster.
   template <class Hidden, class Draw>
   void expand(std::size_t i, const Point3f* placed, float top, float bottom, Hidden hidden,
@@ -115,7 +115,7 @@ class LockLines {
         const double middle = (from + (t - 0.5 / parts_) * (to - from)) * locks_.stretch;
         for (int line = 0; line < lines_; ++line) {
           const Vec3 here = centre + (spread * offset1[line]) * r1 + (spread * offset2[line]) * r2;
-          if (part > 0) draw(before[line], here, run, std::max(middle, 0.0));
+          if (part > 0) draw(before[line], here, p0, run, std::max(middle, 0.0));
           before[line] = here;
         }
       }
@@ -214,17 +214,23 @@ class Depths {
   std::vector<float> cutoff_;
 };
 
-/// For the eye only: how a hair running along `tangent` catches the light.
-/// `tilt`: how far this lock's own glint is off its neighbours', so that hair
-/// glitters strand by strand and not as one sheet.
-std::uint8_t shadeOf(const Vec3& tangent, const Vec3& toward, double tilt) {
+/// For the eye only: how a hair at `place`, running along `tangent`, catches the light.
+/// The mass of hair is round: what turns away from the light is darker. `tilt`: how far
+/// this lock's own glint is off its neighbours', so that hair glitters strand by strand
+/// and not as one sheet.
+std::uint8_t shadeOf(const Vec3& place, const Vec3& tangent, const Vec3& toward, double tilt) {
   const Vec3 light = unitOr(toward + Vec3(0.25, 0.2, 0.95), Vec3::UnitZ());
   const Vec3 half = unitOr(light + toward, toward);
+  const Vec3 out(place.x(), place.y(), std::max(0.0, place.z()));
+  const Vec3 normal = unitOr(out - out.dot(tangent) * tangent, toward);
   const double tl = tangent.dot(light), th = tangent.dot(half) + tilt;
   const double diffuse = std::sqrt(std::max(0.0, 1 - tl * tl));
-  const double flat = std::max(0.0, 1 - th * th), f2 = flat * flat, f4 = f2 * f2;
-  const double glint = f4 * f4 * f4 * f2;  // the 14th power
-  return static_cast<std::uint8_t>(std::clamp(128 * (0.42 + 0.42 * diffuse + 0.55 * glint), 0.0, 255.0));
+  const double turned = smoothstep(-0.15, 0.95, normal.dot(unitOr(toward + 0.35 * Vec3::UnitZ(), toward)));
+  const double flat = std::max(0.0, 1 - th * th), f2 = flat * flat, f4 = f2 * f2, f8 = f4 * f4;
+  const double glint = f8 * f8;              // the 16th power
+  const double sharp = glint * glint * f8 * f8;  // the 48th
+  const double shade = (0.5 + 0.5 * turned) * (0.30 + 0.34 * diffuse) + turned * (0.55 * glint + 0.9 * sharp);
+  return static_cast<std::uint8_t>(std::clamp(kShadeOfOne * shade, 0.0, 255.0));
 }
 
 }  // namespace
@@ -237,7 +243,7 @@ ViewSamples rasterise(const hair::Locks& locks, const RasterSpec& spec, const Bo
   const auto pixels = static_cast<std::size_t>(width) * height;
   out.sample.assign(pixels * kSamples, LockBin{});
   out.depth_mm.assign(pixels * kSamples, 0);
-  if (shading == Shading::ForTheEye) out.shade.assign(pixels * kSamples, 128);
+  if (shading == Shading::ForTheEye) out.shade.assign(pixels * kSamples, kShadeOfOne);
   out.hairCover.assign(pixels, 0);
   out.scalpCover.assign(pixels, 0);
 
@@ -304,7 +310,7 @@ ViewSamples rasterise(const hair::Locks& locks, const RasterSpec& spec, const Bo
       const double tilt = 0.5 * (randomUniform(seed, lock, kTiltStream) - 0.5);
       lines.expand(lock, placed.data() + locks.first[lock], static_cast<float>(top), static_cast<float>(bottom),
                    [&](const Point3f& a, const Point3f& b) { return depths.hides(a, b); },
-                   [&](const Vec3& a, const Vec3& b, const Vec3& tangent, double arc) {
+                   [&](const Vec3& a, const Vec3& b, const Vec3& place, const Vec3& tangent, double arc) {
         if ((a.y() < top && b.y() < top) || (a.y() >= bottom && b.y() >= bottom)) return;
         if ((a.x() < 0 && b.x() < 0) || (a.x() >= width && b.x() >= width)) return;
         const double dx = b.x() - a.x(), dy = b.y() - a.y();
@@ -327,7 +333,7 @@ ViewSamples rasterise(const hair::Locks& locks, const RasterSpec& spec, const Bo
         const auto bin = static_cast<std::uint32_t>(std::min(arc / kBin_mm, 255.0));
         const std::uint32_t bits = LockBin::of(lock, bin).bits;
         const std::uint8_t shade =
-            shading == Shading::ForTheEye ? shadeOf(tangent, spec.view.toward(), tilt) : 128;
+            shading == Shading::ForTheEye ? shadeOf(place, tangent, spec.view.toward(), tilt) : kShadeOfOne;
         // Walk the pixels; each gets the exact length inside it.
         double t = t0;
         int x = std::clamp(static_cast<int>(std::floor(a.x() + dx * (t0 + 1e-9))), 0, width - 1);
@@ -404,7 +410,7 @@ ViewSamples rasterise(const hair::Locks& locks, const RasterSpec& spec, const Bo
           out.depth_mm[slot] = begin[k].depth;
           if (shading == Shading::ForTheEye) {
             const double behind = begin->depth - begin[k].depth;
-            out.shade[slot] = static_cast<std::uint8_t>(begin[k].shade * (0.55 + 0.45 * std::exp(-behind / 16)));
+            out.shade[slot] = static_cast<std::uint8_t>(begin[k].shade * (0.45 + 0.55 * std::exp(-behind / 11)));
           }
         }
       }

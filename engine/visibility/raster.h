@@ -15,6 +15,7 @@ constexpr int kSamples = 8;
 /// Length of an arc bin along the stretched hair, mm.
 constexpr double kBin_mm = 10;
 constexpr int kLongestBins = 256;
+constexpr std::uint8_t kShadeOfOne = 96;
 
 /// A lock and an arc bin in 32 bits: 24 for the lock, 8 for the bin.
 struct LockBin {
@@ -31,7 +32,7 @@ struct ViewSamples {
   int width = 0, height = 0;
   std::vector<LockBin> sample;        ///< kSamples a pixel; all none where no hair is seen
   std::vector<float> depth_mm;        ///< view depth of each sample
-  std::vector<std::uint8_t> shade;    ///< pictures only: 128 = 1, for the eye
+  std::vector<std::uint8_t> shade;    ///< pictures only: kShadeOfOne = 1, for the eye
   std::vector<float> hairCover;       ///< share of the pixel that is hair, 0..1
   std::vector<float> scalpCover;      ///< share that is scalp showing through, 0..1
 

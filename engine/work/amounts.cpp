@@ -19,6 +19,8 @@ double meanLength_mm(const plan::Hair& hair, plan::HairZone zone) {
   return hair.length_mm[static_cast<std::size_t>(zone)] * kept;
 }
 
+constexpr std::string_view kPerHair = "amount.product_per_hair";
+
 double between(double from, double to) { return std::max(0.0, to - from); }
 
 class Counter {
@@ -91,7 +93,22 @@ void chooseWidths(std::vector<FoilNeed>& foils, std::vector<double> widths) {
       foil.width_mm = *fits;
 }
 
-std::vector<FormulaAmount> byFormula(const plan::Plan& plan, const std::vector<PieceAmount>& pieces) {
+ProductRange rangeOf(const plan::Plan& plan, const std::vector<double>& heads) {
+  const std::map<std::string, double>& typed = plan.info().assumptions;
+  const double value = Assumptions(typed)[kPerHair];
+  ProductRange range{ProductRange::From::Typed, value, value, 0};
+  if (!typed.count(std::string(kPerHair))) {
+    range.from = ProductRange::From::Assumption;
+    for (const Assumption& known : assumptionTable())
+      if (known.name == kPerHair) range.low = known.low, range.high = known.high;
+  } else if (!heads.empty()) {
+    const auto [least, most] = std::minmax_element(heads.begin(), heads.end());
+    range = {ProductRange::From::Heads, *least, *most, static_cast<int>(heads.size())};
+  }
+  return range;
+}
+
+std::vector<FormulaAmount> byFormula(const plan::Plan& plan, const std::vector<PieceAmount>& pieces, const ProductRange& range) {
   const Assumptions own(plan.info().assumptions);
   std::map<plan::ItemId, FormulaAmount> sums;
   for (const PieceAmount& amount : pieces) {
@@ -102,8 +119,11 @@ std::vector<FormulaAmount> byFormula(const plan::Plan& plan, const std::vector<P
   std::vector<FormulaAmount> formulas;
   for (auto& [id, sum] : sums) {
     sum.formula = id;
-    sum.product_g = sum.hair_g * own["amount.product_per_hair"];
-    sum.waste_g = sum.product_g * own["amount.waste_share"];
+    const double waste = own["amount.waste_share"];
+    sum.product_g = sum.hair_g * own[kPerHair];
+    sum.waste_g = sum.product_g * waste;
+    sum.mixedLow_g = sum.hair_g * range.low * (1 + waste);
+    sum.mixedHigh_g = sum.hair_g * range.high * (1 + waste);
     formulas.push_back(sum);
   }
   return formulas;
@@ -119,6 +139,16 @@ double gramsPerMm(double fibre_um, const Assumptions& assumptions) {
 const PieceAmount* Amounts::of(const plan::ItemId& piece) const {
   const auto it = std::find_if(pieces.begin(), pieces.end(), [&](const PieceAmount& a) { return a.piece == piece; });
   return it == pieces.end() ? nullptr : &*it;
+}
+
+GramsSpan Amounts::mixed_g() const {
+  GramsSpan all;
+  for (const FormulaAmount& formula : formulas) {
+    all.about += formula.mixed_g();
+    all.low += formula.mixedLow_g;
+    all.high += formula.mixedHigh_g;
+  }
+  return all;
 }
 
 Result<Amounts> amountsOf(const plan::Plan& plan, const AmountSettings& settings) {
@@ -149,7 +179,8 @@ Result<Amounts> amountsOf(const plan::Plan& plan, const AmountSettings& settings
   }
   amounts.zones = counter.zones();
   chooseWidths(amounts.foils, settings.foils_mm);
-  amounts.formulas = byFormula(plan, amounts.pieces);
+  amounts.product = rangeOf(plan, settings.perHair_heads);
+  amounts.formulas = byFormula(plan, amounts.pieces, amounts.product);
   return amounts;
 }
 

@@ -36,12 +36,28 @@ struct FoilNeed {
   std::optional<double> width_mm;    ///< the narrowest of the user's sizes that is wide enough
 };
 
+/// How much product 1 g of hair may take, g, and what says so. A weave of few hairs takes more than
+/// its hair alone tells; nothing here reckons with that.
+struct ProductRange {
+  enum class From {
+    Assumption,  ///< the program's own value stands: the ends of its range (amount.product_per_hair)
+    Heads,       ///< weighed on the user's own heads: the least and the most of them
+    Typed,       ///< a value typed for this plan: both ends are it, its span is not known
+  } from = From::Assumption;
+  double low = 0, high = 0;
+  int heads = 0;             ///< behind Heads
+};
+struct GramsSpan {
+  double about = 0, low = 0, high = 0;
+};
+
 struct FormulaAmount {
   plan::ItemId formula;     ///< "" = pieces that name none
   double hair_g = 0;        ///< under this product
   double product_g = 0;     ///< for it, by the user's own factor
   double waste_g = 0;       ///< on top
   double mixed_g() const { return product_g + waste_g; }
+  double mixedLow_g = 0, mixedHigh_g = 0;  ///< by the ends of Amounts::product, with the same share of waste
 };
 
 /// Of one hair zone: all its hairs, and those that a lightened piece has.
@@ -56,14 +72,20 @@ struct Amounts {
   int openAir = 0;                  ///< pieces in neither
   double hairs = 0, hair_g = 0;
   std::vector<FormulaAmount> formulas;  ///< by id
+  ProductRange product;
   std::array<ZoneHairs, plan::kHairZones> zones;
   const PieceAmount* of(const plan::ItemId& piece) const;
+  /// Of all formulas together.
+  GramsSpan mixed_g() const;
 };
 
 struct AmountSettings {
   plan::ItemId choice;           ///< "" = the active one
   std::vector<double> foils_mm;  ///< the user's own widths; empty = none typed
   int locks = 40'000;            ///< hair is counted on so many locks, 2,000 to 200,000
+  /// Product for 1 g of hair as weighed on each of the user's own heads, where the plan's value comes of
+  /// them (weighedHeads); counts only where the plan has a value.
+  std::vector<double> perHair_heads{};
 };
 /// Where pieces overlap hair is counted once: left-outs have it first, then the
 /// earlier piece. 0.2 s. Errors: as fitHead; OutOfRange for a foil that is not wider than 0.

@@ -22,10 +22,10 @@ std::optional<double> steadySeconds(const LogEvent& from, const std::optional<st
 
 // Where a file was changed by hand times may fall; later taps then count from the
 // latest time before them.
-std::vector<double> risingTimes(const AppointmentLog& log) {
+std::vector<double> risingTimes(std::span<const LogEvent> events) {
   std::vector<double> times;
   double latest = 0;
-  for (const LogEvent& event : log.events) times.push_back(latest = std::max(latest, event.at_s));
+  for (const LogEvent& event : events) times.push_back(latest = std::max(latest, event.at_s));
   return times;
 }
 
@@ -42,18 +42,36 @@ std::optional<double> limitOf(const plan::Plan& plan, const plan::Piece& piece) 
   return limit_s;
 }
 
-// Out of its foil a piece may still have product on it: only rinsing ends that.
+}  // namespace
+
 bool isUnderProduct(const PieceNow& now) {
   return now.placed_s && (now.stage == Stage::Placed || now.stage == Stage::TakenOut);
 }
 
-}  // namespace
+bool wasPlaced(const std::map<plan::ItemId, PieceNow>& state, const plan::ItemId& piece) {
+  const auto now = state.find(piece);
+  if (now != state.end() && now->second.placed_s) return true;
+  return std::none_of(state.begin(), state.end(), [](const auto& one) { return one.second.placed_s.has_value(); });
+}
+
+std::span<const LogEvent> tapsOfVisit(const AppointmentLog& log) {
+  const std::span<const LogEvent> all(log.events);
+  const auto begun = std::find_if(all.rbegin(), all.rend(), [](const LogEvent& e) { return e.tap == Tap::Begun && !e.takenBack; });
+  return all.last(static_cast<std::size_t>(begun - all.rbegin()));
+}
+
+std::map<plan::ItemId, plan::LiftsTo> plannedLifts(const plan::Plan& plan, const std::vector<plan::ItemId>& pieces) {
+  std::map<plan::ItemId, plan::LiftsTo> planned;
+  for (const plan::ItemId& id : pieces)
+    if (const auto* piece = plan.find<plan::Piece>(id); piece && piece->action == plan::Action::Lighten) planned[id] = piece->root.lifts;
+  return planned;
+}
 
 double secondsAt(const AppointmentLog& log, const TapClock& clock) {
   const LogEvent* last = lastOf(log);
   if (!last) return 0;
   const double since = steadySeconds(*last, clock.steady_ms, clock.run).value_or(wallSeconds(*last, clock.utc_ms));
-  return risingTimes(log).back() + std::max(0.0, since);
+  return risingTimes(log.events).back() + std::max(0.0, since);
 }
 
 AppointmentLog appended(AppointmentLog log, LogEvent tap, const TapClock& clock) {
@@ -76,10 +94,11 @@ AppointmentLog withLastTakenBack(AppointmentLog log) {
 
 std::map<plan::ItemId, PieceNow> stateAt(const AppointmentLog& log, double at_s) {
   std::map<plan::ItemId, PieceNow> state;
-  const std::vector<double> times = risingTimes(log);
-  for (std::size_t i = 0; i < log.events.size(); ++i) {
-    const LogEvent& event = log.events[i];
-    if (event.takenBack || event.tap == Tap::BowlMixed || times[i] > at_s) continue;
+  const std::span<const LogEvent> taps = tapsOfVisit(log);
+  const std::vector<double> times = risingTimes(taps);
+  for (std::size_t i = 0; i < taps.size(); ++i) {
+    const LogEvent& event = taps[i];
+    if (event.takenBack || times[i] > at_s) continue;
     for (const plan::ItemId& id : event.pieces) {
       PieceNow& piece = state[id];
       switch (event.tap) {
@@ -87,7 +106,8 @@ std::map<plan::ItemId, PieceNow> stateAt(const AppointmentLog& log, double at_s)
           // Only a rinse ends the time on the hair: put back after a look it counts on.
           if (!piece.placed_s || piece.stage == Stage::Rinsed) {
             piece.placed_s = times[i];
-            piece.level.reset(), piece.pigment.clear(), piece.looked_s.reset(), piece.out_s.reset();
+            piece.level.reset(), piece.pigment.clear(), piece.looked_s.reset(), piece.out_s.reset(), piece.planned.reset();
+            if (const auto planned = event.planned.find(id); planned != event.planned.end()) piece.planned = planned->second;
           }
           piece.came.reset();  // placed again: what came of it is not known yet
           piece.stage = Stage::Placed;
@@ -106,7 +126,8 @@ std::map<plan::ItemId, PieceNow> stateAt(const AppointmentLog& log, double at_s)
           piece.rinsed_s = times[i];
           piece.stage = Stage::Rinsed;
           break;
-        case Tap::BowlMixed: break;
+        case Tap::BowlMixed:
+        case Tap::Begun: break;
       }
     }
   }
@@ -138,9 +159,10 @@ std::vector<PieceTimer> timersAt(const plan::Plan& plan, const AppointmentLog& l
 
 std::vector<BowlTimer> bowlsAt(const plan::Plan& plan, const AppointmentLog& log, double at_s) {
   std::vector<BowlTimer> bowls;
-  const std::vector<double> times = risingTimes(log);
-  for (std::size_t i = 0; i < log.events.size(); ++i) {
-    const LogEvent& event = log.events[i];
+  const std::span<const LogEvent> taps = tapsOfVisit(log);
+  const std::vector<double> times = risingTimes(taps);
+  for (std::size_t i = 0; i < taps.size(); ++i) {
+    const LogEvent& event = taps[i];
     if (event.takenBack || event.tap != Tap::BowlMixed || times[i] > at_s) continue;
     auto known = std::find_if(bowls.begin(), bowls.end(), [&](const BowlTimer& b) { return b.formula == event.formula; });
     if (known == bowls.end()) known = bowls.insert(bowls.end(), {event.formula, 0, 0, {}, Say::InUse});
@@ -198,7 +220,7 @@ std::vector<LogProblem> problemsOf(const plan::Plan& plan, const AppointmentLog&
   std::map<plan::ItemId, Stage> stages;
   const LogEvent* before = nullptr;
   double latest = 0;
-  for (const LogEvent& event : log.events) {
+  for (const LogEvent& event : tapsOfVisit(log)) {
     if (before) {
       const double wall = wallSeconds(*before, event.utc_ms);
       const auto steady = steadySeconds(*before, event.steady_ms, event.run);

@@ -6,9 +6,13 @@
 // Times: a tap knows the wall clock and, within one run of the program, a clock
 // that cannot be set back. `at_s` counts from the first tap and never falls, so
 // that a wall clock that was set back shortens nothing; problemsOf says so.
+//
+// One plan may see several visits: a Begun tap puts the taps before it behind it.
+// They stay in the log and count no more; taken back, it brings them to count again.
 #include <cstdint>
 #include <map>
 #include <optional>
+#include <span>
 #include <string>
 #include <vector>
 
@@ -16,7 +20,8 @@
 
 namespace combdraft::work {
 
-enum class Tap { Placed, BowlMixed, Looked, TakenOut, Rinsed };
+enum class Tap { Placed, BowlMixed, Looked, TakenOut, Rinsed, Begun };
+inline constexpr std::size_t kMostTaps = 10'000;  ///< that one log holds
 
 struct LogEvent {
   int number = 0;                    ///< 1, 2, 3 ... in the order of the taps
@@ -25,7 +30,10 @@ struct LogEvent {
   std::int64_t utc_ms = 0;           ///< wall clock, since 1970
   std::optional<std::int64_t> steady_ms;  ///< of the run `run`
   std::string run;                   ///< which run of the program tapped
-  std::vector<plan::ItemId> pieces;  ///< all but BowlMixed
+  std::vector<plan::ItemId> pieces;  ///< all but BowlMixed and Begun
+  /// Placed: what each piece was to lift to at that moment; finishes that are tried
+  /// later change the plan, not this.
+  std::map<plan::ItemId, plan::LiftsTo> planned;
   plan::ItemId formula;              ///< BowlMixed
   std::optional<double> level;       ///< Looked: the level seen
   std::string pigment;               ///< Looked: the remaining pigment, in the user's words
@@ -52,6 +60,10 @@ struct TapClock {
 AppointmentLog appended(AppointmentLog log, LogEvent tap, const TapClock& clock);
 /// Seconds since the first tap at a moment; 0 for an empty log.
 double secondsAt(const AppointmentLog& log, const TapClock& clock);
+/// The taps since the last standing Begun, without it; all of them where there is none.
+std::span<const LogEvent> tapsOfVisit(const AppointmentLog& log);
+/// What these pieces of the plan are to lift to; those that are not lightened are not in it.
+std::map<plan::ItemId, plan::LiftsTo> plannedLifts(const plan::Plan& plan, const std::vector<plan::ItemId>& pieces);
 /// Marks the last tap that stands as taken back. Nothing to mark: unchanged.
 AppointmentLog withLastTakenBack(AppointmentLog log);
 /// The pieces of a foil or section that are not placed yet (of `pieces`, those).
@@ -66,9 +78,15 @@ struct PieceNow {
   std::optional<double> level;   ///< as last seen
   std::optional<double> came;    ///< as last seen after its rinse: product makes hair look lighter
   std::string pigment;
+  std::optional<plan::LiftsTo> planned;  ///< when it was placed; older logs did not write it down
 };
-/// Taps up to `at_s` that stand. Pieces that nobody touched are not in it.
+/// Of the visit that goes on: taps up to `at_s` that stand. Pieces that nobody touched are not in it.
 std::map<plan::ItemId, PieceNow> stateAt(const AppointmentLog& log, double at_s);
+/// Placed and not rinsed: out of its foil a piece may still have product on it.
+bool isUnderProduct(const PieceNow& now);
+/// Whether hair was lightened there, as far as the log knows: where no piece at all was
+/// tapped as placed, all of them count as placed.
+bool wasPlaced(const std::map<plan::ItemId, PieceNow>& state, const plan::ItemId& piece);
 
 /// What may be said of a piece or bowl; the window has the sentences.
 enum class Say {

@@ -13,13 +13,14 @@ namespace {
 using plan::JsonValue;
 using Kind = JsonValue::Kind;
 
-constexpr std::size_t kTaps = 10'000;
-constexpr double kLongest_s = 100.0 * 24 * 3600, kLargestWhole = 9007199254740991.0;
-constexpr std::array<std::pair<Tap, std::string_view>, 5> kWords{{{Tap::Placed, "placed"},
+// 31 years: a plan may see many visits. It keeps sums exact, no more.
+constexpr double kLongest_s = 1e9, kLargestWhole = 9007199254740991.0;
+constexpr std::array<std::pair<Tap, std::string_view>, 6> kWords{{{Tap::Placed, "placed"},
                                                                   {Tap::BowlMixed, "bowl mixed"},
                                                                   {Tap::Looked, "looked"},
                                                                   {Tap::TakenOut, "taken out"},
-                                                                  {Tap::Rinsed, "rinsed"}}};
+                                                                  {Tap::Rinsed, "rinsed"},
+                                                                  {Tap::Begun, "begun"}}};
 
 /// One object being read; the first error stops what follows.
 class Fields {
@@ -74,6 +75,26 @@ class Fields {
     if (found && found->kind != Kind::True && found->kind != Kind::False) fail(ErrorCode::FieldWrongType, key, {"something else", "true or false"});
     return found && found->kind == Kind::True;
   }
+  /// {"piece-1": [9, 8, 10]}: level, low and high, 1 to 12.
+  std::map<plan::ItemId, plan::LiftsTo> lifts(std::string_view key) {
+    std::map<plan::ItemId, plan::LiftsTo> all;
+    const JsonValue* found = take(key);
+    if (!found) return all;
+    if (found->kind != Kind::Object) return fail(ErrorCode::FieldWrongType, key, {"something else", "an object"}), all;
+    for (std::size_t i = 0; i < found->keys.size(); ++i) {
+      const JsonValue& three = found->items[i];
+      std::array<double, 3> levels{};
+      bool isGood = three.kind == Kind::Array && three.items.size() == levels.size();
+      for (std::size_t k = 0; isGood && k < levels.size(); ++k) {
+        const auto value = three.items[k].kind == Kind::Number ? parseNumber(three.items[k].text) : std::nullopt;
+        isGood = value && *value >= 1 && *value <= 12;
+        levels[k] = value.value_or(0);
+      }
+      if (!isGood) return fail(ErrorCode::FieldWrongType, key, {"something else", "three levels of 1 to 12 for a piece"}), all;
+      all[found->keys[i]] = {levels[0], levels[1], levels[2]};
+    }
+    return all;
+  }
   plan::Extra others() const {
     plan::Extra rest;
     if (object_.kind != Kind::Object) return rest;
@@ -103,12 +124,13 @@ LogEvent eventIn(Fields& fields) {
   bool known = false;
   for (const auto& [value, word] : kWords)
     if (word == tap) event.tap = value, known = true;
-  if (!known) fields.fail(ErrorCode::FieldUnknownWord, "tap", {tap.substr(0, 40), "placed, bowl mixed, looked, taken out, rinsed"});
+  if (!known) fields.fail(ErrorCode::FieldUnknownWord, "tap", {tap.substr(0, 40), "placed, bowl mixed, looked, taken out, rinsed, begun"});
   event.at_s = fields.number("at_s", 0, kLongest_s).value_or(0);
   event.utc_ms = fields.whole("utc_ms").value_or(0);
   event.steady_ms = fields.whole("steady_ms");
   event.run = fields.text("run");
   event.pieces = fields.texts("pieces");
+  event.planned = fields.lifts("planned");
   event.formula = fields.text("formula");
   event.level = fields.number("level", 1, 12);
   event.pigment = fields.text("pigment");
@@ -140,6 +162,15 @@ JsonValue valueOf(const LogEvent& event) {
     for (const plan::ItemId& id : event.pieces) list.items.push_back(JsonValue::string(id));
     object.add("pieces", std::move(list));
   }
+  if (!event.planned.empty()) {
+    JsonValue planned = JsonValue::object();
+    for (const auto& [id, lifts] : event.planned) {
+      JsonValue three = JsonValue::array();
+      for (const double level : {lifts.level, lifts.low, lifts.high}) three.items.push_back(JsonValue::number(numberText(level)));
+      planned.add(id, std::move(three));
+    }
+    object.add("planned", std::move(planned));
+  }
   text("formula", event.formula);
   if (event.level) object.add("level", JsonValue::number(numberText(*event.level)));
   text("pigment", event.pigment);
@@ -167,8 +198,8 @@ Result<AppointmentLog> readLog(std::string_view json) {
   Fields top(*parsed, "", error);
   const JsonValue* events = top.take("events");
   if (events && events->kind != Kind::Array) top.fail(ErrorCode::FieldWrongType, "events", {"no list", "a list of taps"});
-  if (events && !error && events->items.size() > kTaps)
-    top.fail(ErrorCode::TooManyItems, "events", {std::to_string(events->items.size()), std::to_string(kTaps)});
+  if (events && !error && events->items.size() > kMostTaps)
+    top.fail(ErrorCode::TooManyItems, "events", {std::to_string(events->items.size()), std::to_string(kMostTaps)});
   if (events && !error)
     for (std::size_t i = 0; i < events->items.size() && !error; ++i) {
       Fields fields(events->items[i], "/events/" + std::to_string(i), error);

@@ -9,12 +9,12 @@
 
 namespace combdraft::work {
 
-/// "placed", "bowl mixed", "looked", "taken out", "rinsed"
+/// "placed", "bowl mixed", "looked", "taken out", "rinsed", "begun"
 std::string_view wordOf(Tap tap);
 
 /// An empty text is an empty log. Errors name the place ("/events/3/at_s"): JSON
 /// errors, FieldMissing, FieldWrongType, FieldOutOfRange, FieldUnknownWord,
-/// TooManyItems (10,000 taps), TextTooLong.
+/// TooManyItems (kMostTaps), TextTooLong.
 Result<AppointmentLog> readLog(std::string_view json);
 /// On one line; readLog gives the same log again. "" for an empty log.
 std::string writeLog(const AppointmentLog& log);

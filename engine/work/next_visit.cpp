@@ -2,10 +2,12 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 
 #include "engine/base/number_text.h"
 #include "engine/plan/edits.h"
 #include "engine/plan/field_info.h"
+#include "engine/work/log_text.h"
 #include "engine/work/work_order.h"
 
 namespace combdraft::work {
@@ -15,14 +17,32 @@ double growth_mm(const plan::Plan& plan, double weeks) {
   return Assumptions(plan.info().assumptions)["growth.mm_per_week"] * weeks;
 }
 
-double levelOf(const plan::Piece& piece) { return piece.root.finish ? piece.root.finish->level : piece.root.lifts.level; }
+using State = std::map<plan::ItemId, PieceNow>;
+
+// What was not placed takes no hair from the others and lightens none.
+plan::Plan withoutSkipped(plan::Plan plan, const plan::ItemId& choice, const State& state) {
+  std::vector<plan::ItemId> skipped;
+  for (const auto& [id, piece] : plan.pieces(choice))
+    if (piece->action != plan::Action::LeaveOut && !wasPlaced(state, id)) skipped.push_back(id);
+  for (const plan::ItemId& id : skipped) plan.put(id, plan::ItemPtr());
+  return plan;
+}
+
+double levelOf(const State& state, const plan::ItemId& id, const plan::Piece& piece) {
+  const auto now = state.find(id);
+  const double lifted = now != state.end() && now->second.came ? *now->second.came : piece.root.lifts.level;
+  return piece.root.finish ? std::min(piece.root.finish->level, lifted) : lifted;  // a finish does not lighten
+}
 
 }  // namespace
 
 Result<plan::ChangeSet> grownOut(const plan::Plan& plan, const plan::ItemId& choice, double weeks) {
   constexpr double kLongest_weeks = 104;
   if (!(weeks >= 0) || !(weeks <= kLongest_weeks)) return Error{ErrorCode::OutOfRange, "weeks", {numberText(weeks), "0 to 104 weeks"}, {}};
-  const Result<Amounts> amounts = amountsOf(plan, {choice, {}, 40'000});
+  const Result<AppointmentLog> log = readLog(plan.info().logJson);
+  if (!log) return log.error();
+  const State state = stateAt(*log, 1e18);
+  const Result<Amounts> amounts = amountsOf(withoutSkipped(plan, choice, state), {choice, {}, 40'000});
   if (!amounts) return amounts.error();
   struct Light {
     double hairs = 0, start = 0, level = 0;
@@ -38,17 +58,22 @@ Result<plan::ChangeSet> grownOut(const plan::Plan& plan, const plan::ItemId& cho
     for (Light* sum : {&light[static_cast<std::size_t>(places.of(piece).zone)], &all}) {
       sum->hairs += amount.hairs;
       sum->start += amount.hairs * start;
-      sum->level += amount.hairs * levelOf(piece);
+      sum->level += amount.hairs * levelOf(state, amount.piece, piece);
     }
   }
   const double grown = growth_mm(plan, weeks);
+  const auto isLit = [&](std::size_t z) { return (light[z].hairs > 0 ? light[z] : all).hairs > 0 && amounts->zones[z].share_frac() > 0; };
+  std::size_t needed = plan.hair().scattered.size();
+  for (std::size_t z = 0; z < plan::kHairZones; ++z) needed += isLit(z);
+  if (needed > plan::limits::kSmallList)
+    return Error{ErrorCode::TooManyItems, "hair.scattered", {std::to_string(needed), std::to_string(plan::limits::kSmallList)}, {}};
   return plan::changeHair(plan, [&](plan::Hair& hair) {
     for (plan::ScatteredLight& old : hair.scattered) old.from_mm += grown, old.to_mm += grown;
     for (std::size_t z = 0; z < plan::kHairZones; ++z) {
       hair.length_mm[z] = std::min(hair.length_mm[z] + grown, plan::fieldInfo("hair.length_mm").high);
       const double share = amounts->zones[z].share_frac();
       const Light& mean = light[z].hairs > 0 ? light[z] : all;
-      if (mean.hairs <= 0 || share <= 0 || hair.scattered.size() >= plan::limits::kSmallList) continue;
+      if (!isLit(z)) continue;
       plan::ScatteredLight today;
       today.zone = static_cast<plan::HairZone>(z);
       today.share_frac = std::min(1.0, share);
@@ -62,13 +87,29 @@ Result<plan::ChangeSet> grownOut(const plan::Plan& plan, const plan::ItemId& cho
 }
 
 std::vector<RepeatPiece> piecesToRepeat(const plan::Plan& plan, const plan::ItemId& choice, double weeks, double show_mm) {
+  const Result<AppointmentLog> log = readLog(plan.info().logJson);
+  const State state = log ? stateAt(*log, 1e18) : State();
   std::vector<RepeatPiece> pieces;
   for (const auto& [id, piece] : plan.pieces(choice)) {
     if (piece->action != plan::Action::Lighten) continue;
     const double start = piece->start_mm + growth_mm(plan, weeks);
-    pieces.push_back({id, start, start > show_mm});
+    pieces.push_back({id, start, start > show_mm, wasPlaced(state, id)});
   }
   return pieces;
+}
+
+plan::ChangeSet stoppedAtOldLight(const plan::Plan& today, const plan::Plan& next, const std::vector<plan::ItemId>& pieces, double weeks) {
+  plan::Plan stopped = next;
+  for (const plan::ItemId& id : pieces) {
+    const auto *before = today.find<plan::Piece>(id), *now = next.find<plan::Piece>(id);
+    if (!before || !now) continue;
+    plan::Piece piece = *now;
+    const double old_mm = before->start_mm + growth_mm(today, weeks);
+    if (piece.action != plan::Action::Lighten || piece.stop_mm || old_mm <= piece.start_mm) continue;
+    piece.stop_mm = old_mm;
+    stopped.put(id, piece);
+  }
+  return plan::difference(next, stopped, plan::EditKind::ChangePieces);
 }
 
 LeftOutAfter leftOutAfter(double light_frac, int visits) {

@@ -12,17 +12,25 @@ namespace combdraft::work {
 
 /// The hair of the next visit as an edit: longer by the growth, and light where
 /// today's pieces made it so, as light hair scattered through its zone from the
-/// grown-out start on. `weeks` 0 to 104. Error OutOfRange, and as amountsOf.
+/// grown-out start on. Where the plan's log knows of placed pieces, only those count, at
+/// the level that came and stands. `weeks` 0 to 104. Errors: OutOfRange, TooManyItems
+/// (hair.scattered: the zones that find no room in it), as readLog and amountsOf.
 Result<plan::ChangeSet> grownOut(const plan::Plan& plan, const plan::ItemId& choice, double weeks);
 
 struct RepeatPiece {
   plan::ItemId piece;
   double start_mm = 0;   ///< where its light begins by then: typed start and growth
   bool repeat = false;   ///< beyond the typed distance
+  bool wasPlaced = true; ///< false where the log knows of placed pieces and not of this one
 };
 /// Lightened pieces of a choice. Pushed hair is not asked: it starts low on purpose.
 /// `show_mm`: typed by the user; from where on a grown-out start is repeated.
 std::vector<RepeatPiece> piecesToRepeat(const plan::Plan& plan, const plan::ItemId& choice, double weeks, double show_mm);
+
+/// The pieces, if they are lightened and have no stop of their own, stop where today's
+/// light begins by then: product over hair that is light already can break it. Pushed
+/// hair keeps its own start. Unknown ids are passed over.
+plan::ChangeSet stoppedAtOldLight(const plan::Plan& today, const plan::Plan& next, const std::vector<plan::ItemId>& pieces, double weeks);
 
 /// How much of a zone's hair is still left out after visits that each lighten the
 /// share `light_frac`: the same pieces every time, and pieces that fall anywhere.

@@ -12,7 +12,7 @@
 namespace combdraft::work {
 namespace {
 
-constexpr std::array<std::string_view, kFactors> kNames{"speed", "product_per_hair", "waste", "pushed_share"};
+constexpr std::array<std::string_view, kFactors> kNames{"speed", "product_per_hair", "waste", "pushed_frac"};
 constexpr std::array<std::string_view, 5> kSpeeds{"work.slice_min", "work.weave_min", "work.paint_min", "work.backcomb_min",
                                                   "work.combOut_min"};
 
@@ -23,7 +23,7 @@ std::optional<Error> refusal(const MeasuredHead& head, const std::string& place)
     const auto at = static_cast<std::size_t>(i);
     if (!head.got[at]) continue;
     const bool waste = static_cast<Factor>(i) == Factor::Waste;
-    const double value = *head.got[at], high = waste ? 2 : 20;
+    const double value = *head.got[at], high = waste ? 2 : static_cast<Factor>(i) == Factor::PushedShare ? 1 : 20;
     if (!(waste ? value >= 0 : value > 0) || !(value <= high))
       return Error{ErrorCode::FieldOutOfRange, place + "/" + std::string(kNames[at]),
                    {numberText(value), (waste ? "0 to " : "above 0 to ") + numberText(high)}, {}};
@@ -76,7 +76,7 @@ std::optional<double> speedFrom(const plan::Plan& plan, const AppointmentLog& lo
   const LogEvent* before = nullptr;
   double needed = 0, planned = 0;
   int steps = 0;
-  for (const LogEvent& event : log.events) {
+  for (const LogEvent& event : tapsOfVisit(log)) {
     if (event.takenBack) continue;
     if (event.tap == Tap::Placed && before && before->tap == Tap::Placed && before->who == event.who) {
       double minutes = 0;
@@ -109,8 +109,8 @@ std::vector<PieceOutcome> plannedAgainstGot(const plan::Plan& plan, const Appoin
   for (const auto& [id, now] : stateAt(log, 1e18)) {
     const auto* piece = plan.find<plan::Piece>(id);
     if (!piece || piece->action != plan::Action::Lighten || !now.came) continue;
-    const plan::LiftsTo& lifts = piece->root.lifts;
-    outcomes.push_back({id, lifts.level, *now.came, *now.came >= lifts.low && *now.came <= lifts.high});
+    const plan::LiftsTo lifts = now.planned.value_or(piece->root.lifts);
+    outcomes.push_back({id, lifts, *now.came, *now.came >= lifts.low && *now.came <= lifts.high});
   }
   return outcomes;
 }

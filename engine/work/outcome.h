@@ -19,7 +19,7 @@ enum class Factor {
   Speed,           ///< minutes needed over minutes planned
   ProductPerHair,  ///< g of product used for 1 g of hair under it
   Waste,           ///< left in the bowl, of what was used
-  PushedShare,     ///< pushed in fact, of what was planned
+  PushedShare,     ///< of the taken hair, what the comb pushed back in fact
 };
 inline constexpr int kFactors = 4;
 
@@ -39,7 +39,7 @@ struct LearnedFactor {
 };
 /// Nothing when no head gave it.
 std::optional<LearnedFactor> learned(const OwnFactors& factors, Factor which);
-/// Error FieldOutOfRange: a value that is not above 0 (waste: below 0) or over 20 (waste: over 2).
+/// Error FieldOutOfRange: a value that is not above 0 (waste: below 0) or over 20 (waste: over 2, pushed share: over 1).
 Result<OwnFactors> withHead(OwnFactors factors, MeasuredHead head);
 OwnFactors withoutLastHead(OwnFactors factors);
 /// Overrides of assumptions (work.*_min, amount.*) for a plan: the defaults times
@@ -62,8 +62,9 @@ Result<UsedProduct> usedProduct(double mixed_g, double left_g, double hair_g);
 /// Level planned and got of each lightened piece that was seen after its rinse.
 struct PieceOutcome {
   plan::ItemId piece;
-  double planned = 0, got = 0;
-  bool inSpan = false;  ///< within the typed span of its lift
+  plan::LiftsTo planned;  ///< as the log holds it from when it was placed; else the plan's
+  double got = 0;
+  bool inSpan = false;    ///< within the planned span
 };
 std::vector<PieceOutcome> plannedAgainstGot(const plan::Plan& plan, const AppointmentLog& log);
 

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 #include <array>
+#include <map>
+#include <set>
 
 #include "engine/base/expect.h"
 
@@ -9,6 +11,10 @@ namespace combdraft::work {
 namespace {
 
 constexpr double kSame_min = 1e-9;  // rounding of sums, not a minute
+// A return to the top begins another bowl where the newest is older than this share of its typed
+// life [own assumption]: fresh enough for hair that shows, and an order that goes from side to top
+// and back does not mix at every piece.
+constexpr double kTopBowlAge_frac = 0.5;
 
 class Planner {
  public:
@@ -62,18 +68,18 @@ class Planner {
       bowl.product_g += portion.product_g;
       if (bowl.pieces.empty() || bowl.pieces.back() != job.piece) bowl.pieces.push_back(job.piece);
       now = end;
+      if (job.top) atTop_.insert(portion.formula);
     }
     wasTop_ = job.top;
-    anyPlaced_ = true;
   }
 
   // The bowl that this portion can be placed from soonest; a new one where none
-  // lasts. Hair at the top begins with a new one.
+  // lasts, and where hair at the top is to have a fresh one.
   std::size_t bowlFor(const Job& job, const Portion& portion, int pair) {
     const double now = clock_[static_cast<std::size_t>(pair)];
     const auto life = lifeOf(portion.formula);
     if (!life) note({NoteKind::LifeNotTyped, portion.formula, {}, 0, 0});
-    const bool fresh = life && hands_.top == TopBowl::Fresh && job.top && !wasTop_ && anyPlaced_ && !isFresh(portion.formula);
+    const bool fresh = life && hands_.top == TopBowl::Fresh && job.top && beginsTopBowl(portion.formula, *life, now);
     std::optional<std::size_t> best;
     for (std::size_t i = 0; i < line_.bowls.size() && !fresh; ++i) {
       const Bowl& bowl = line_.bowls[i];
@@ -89,10 +95,10 @@ class Planner {
     return line_.bowls.size() - 1;
   }
 
-  bool isFresh(const plan::ItemId& formula) const {
-    for (auto it = line_.bowls.rbegin(); it != line_.bowls.rend(); ++it)
-      if (it->formula == formula) return it->pieces.empty();
-    return false;
+  bool beginsTopBowl(const plan::ItemId& formula, double life_min, double now) const {
+    if (!atTop_.count(formula)) return true;
+    const auto newest = std::find_if(line_.bowls.rbegin(), line_.bowls.rend(), [&](const Bowl& b) { return b.formula == formula; });
+    return !wasTop_ && newest != line_.bowls.rend() && now - newest->mixFrom_min > kTopBowlAge_frac * life_min + kSame_min;
   }
 
   void mix(const plan::ItemId& formula, int pair) {
@@ -160,7 +166,8 @@ class Planner {
   const std::vector<FormulaLimits>& limits_;
   const HandSettings& hands_;
   std::array<double, 2> clock_{};
-  bool wasTop_ = false, anyPlaced_ = false;
+  bool wasTop_ = false;            // the piece before
+  std::set<plan::ItemId> atTop_;   // formulas that a top piece has had
   double lastLook_min_ = -1e9;
   Timeline line_;
 };
@@ -169,6 +176,26 @@ class Planner {
 
 Timeline planTimeline(const std::vector<Job>& jobs, const std::vector<FormulaLimits>& limits, const HandSettings& hands) {
   return Planner(jobs, limits, hands).plan();
+}
+
+std::vector<StepLine> linesOf(const Timeline& timeline) {
+  std::vector<StepLine> lines;
+  std::map<int, std::size_t> begun;  // the line that each pair of hands began last
+  for (std::size_t i = 0; i < timeline.steps.size(); ++i) {
+    const Step& step = timeline.steps[i];
+    const auto before = begun.find(step.pair);
+    if (before != begun.end() && step.kind == StepKind::Place) {
+      StepLine& line = lines[before->second];
+      const Step& last = timeline.steps[line.back()];
+      if (last.kind == StepKind::Place && last.piece == step.piece) {
+        line.push_back(i);
+        continue;
+      }
+    }
+    begun[step.pair] = lines.size();
+    lines.push_back(StepLine{i});
+  }
+  return lines;
 }
 
 OldestNow oldestAt(const Timeline& timeline, double at_min) {

@@ -24,7 +24,7 @@ struct Job {
   plan::ItemId piece, section;
   double backcomb_min = 0, combOut_min = 0;
   std::vector<Portion> portions;  ///< in placing order: the root's, then the end's
-  bool top = false;               ///< to come from a fresh bowl
+  bool top = false;               ///< at the top: see TopBowl
 };
 /// Typed from the leaflet; nothing = not typed. Values not above 0 count as not typed.
 struct FormulaLimits {
@@ -32,7 +32,11 @@ struct FormulaLimits {
   std::optional<double> life_min, longest_min;
 };
 
-enum class TopBowl { Fresh, AsItComes };
+/// Of formulas with a typed life; hair at the top shows most.
+enum class TopBowl {
+  Fresh,      ///< the first top piece begins a new bowl; a return to the top does where the newest is past half its life
+  AsItComes,
+};
 struct HandSettings {
   int pairs = 1;                      ///< of hands, 1 or 2
   double mix_min = 2, look_min = 0.2; ///< a bowl; a piece that is looked at
@@ -87,6 +91,12 @@ struct Timeline {
 /// Preconditions: pairs 1 or 2, minutes not below 0; a job has a portion.
 Timeline planTimeline(const std::vector<Job>& jobs, const std::vector<FormulaLimits>& limits,
                       const HandSettings& hands);
+
+/// Steps as a reader takes them, as places in `steps`: what the same hands place of one piece, one formula
+/// right after the other, is one line (a bowl mixed between keeps them apart); every other step is one of its own.
+using StepLine = std::vector<std::size_t>;
+/// In the order of their first steps; each step stands in one of them.
+std::vector<StepLine> linesOf(const Timeline& timeline);
 
 /// What is oldest at a moment, while placing and looking go on.
 struct OldestNow {

@@ -37,7 +37,7 @@ std::vector<ZoneLevel> levelsByZone(const plan::Plan& plan, const AppointmentLog
     zone.low = zone.pieces ? std::min(zone.low, *now.came) : *now.came;
     zone.high = zone.pieces ? std::max(zone.high, *now.came) : *now.came;
     zone.level += *now.came;
-    zone.planned += piece->root.lifts.level;
+    zone.planned += now.planned.value_or(piece->root.lifts).level;
     ++zone.pieces;
   }
   std::vector<ZoneLevel> levels;
@@ -65,6 +65,7 @@ Result<plan::ChangeSet> toned(const plan::Plan& plan, const AppointmentLog& log,
     if (piece->action != plan::Action::Lighten || piece->line.empty()) continue;
     const plan::HairZone zone = places.of(*piece).zone;
     const auto own = state.find(id);
+    if (!wasPlaced(state, id)) continue;  // skipped: it is as it was
     const auto ofZone = std::find_if(zones.begin(), zones.end(), [&](const ZoneLevel& z) { return z.zone == zone; });
     std::optional<double> level;
     if (own != state.end() && own->second.came) level = own->second.came;

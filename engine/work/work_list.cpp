@@ -6,6 +6,7 @@
 #include <set>
 
 #include "engine/base/number_text.h"
+#include "engine/work/outcome.h"
 #include "engine/work/speeds.h"
 
 namespace combdraft::work {
@@ -67,17 +68,64 @@ void noteOrder(std::vector<WorkNote>& notes, const plan::Plan& plan, const std::
 }
 
 // Nobody typed when to look: the list itself looks when the last piece is in, which may be long
-// after the first. Only its minutes are told, by no limit of ours.
+// after the first. Only the longest wait is told, by no limit of ours; what has a longest time
+// is held against that already.
 void noteFirstLook(std::vector<WorkNote>& notes, const plan::Plan& plan, const WorkSettings& settings, const WorkList& list) {
   if (settings.lookEvery_min) return;
   const auto& steps = list.timeline.steps;
   const auto look = std::find_if(steps.begin(), steps.end(), [](const Step& s) { return s.kind == StepKind::Look; });
   if (look == steps.end()) return;
-  const auto first = std::find_if(steps.begin(), steps.end(), [](const Step& s) { return s.kind == StepKind::Place; });
-  if (first == steps.end()) return;
-  const auto* formula = plan.find<plan::Formula>(list.timeline.bowls[*first->bowl].formula);
-  if (formula && formula->leaflet.longestTime_min.value_or(0) > 0) return;  // its limit is held against the list already
-  notes.push_back({WorkNoteKind::FirstLookLate, {}, {first->piece}, look->from_min - first->from_min, 0, {}});
+  const auto hasLimit = [&](const plan::ItemId& id) {
+    const auto* formula = plan.find<plan::Formula>(id);
+    return formula && formula->leaflet.longestTime_min.value_or(0) > 0;
+  };
+  const auto waits = std::find_if(steps.begin(), steps.end(), [&](const Step& s) {  // the first waits longest
+    return s.kind == StepKind::Place && !hasLimit(list.timeline.bowls[*s.bowl].formula);
+  });
+  if (waits == steps.end()) return;
+  notes.push_back({WorkNoteKind::FirstLookLate, list.timeline.bowls[*waits->bowl].formula, {waits->piece}, look->from_min - waits->from_min, 0, {}});
+}
+
+// Sixty pieces that are each too long for a bowl are one thing to be told, not sixty.
+void joinInto(std::vector<WorkNote>& notes, WorkNote note) {
+  const auto same = std::find_if(notes.begin(), notes.end(), [&](const WorkNote& n) {
+    return n.kind == note.kind && n.formula == note.formula && n.limit == note.limit;
+  });
+  if (same == notes.end()) return notes.push_back(std::move(note));
+  same->found = std::max(same->found, note.found);
+  for (plan::ItemId& piece : note.pieces)
+    if (std::find(same->pieces.begin(), same->pieces.end(), piece) == same->pieces.end()) same->pieces.push_back(std::move(piece));
+}
+
+void noteTimeline(std::vector<WorkNote>& notes, const plan::Plan& plan, const Timeline& timeline) {
+  for (const TimelineNote& note : timeline.notes) {
+    const WorkNoteKind kind = note.kind == NoteKind::LifeNotTyped          ? WorkNoteKind::LifeNotTyped
+                              : note.kind == NoteKind::PieceLongerThanLife ? WorkNoteKind::PieceLongerThanLife
+                                                                           : WorkNoteKind::LimitBeforeLastIn;
+    const auto* formula = plan.find<plan::Formula>(note.formula);
+    if (kind == WorkNoteKind::LifeNotTyped && (!formula || formula->leaflet.workingLife_min)) continue;  // told of the formula
+    joinInto(notes, {kind, note.formula, note.piece.empty() ? std::vector<plan::ItemId>{} : std::vector<plan::ItemId>{note.piece},
+                     note.found_min, note.limit_min, {}});
+  }
+}
+
+// By what the user typed alone: who mixes how little is no figure of ours.
+void noteTinyBowls(std::vector<WorkNote>& notes, const WorkSettings& settings, const WorkList& list) {
+  if (!settings.smallestBowl_g) return;
+  for (std::size_t i = 0; i < list.bowls.size(); ++i) {
+    const Bowl& bowl = list.timeline.bowls[i];
+    const double grams = list.bowls[i].mixed_g;
+    if (!(grams < *settings.smallestBowl_g)) continue;
+    auto same = std::find_if(notes.begin(), notes.end(),
+                             [&](const WorkNote& n) { return n.kind == WorkNoteKind::BowlTiny && n.formula == bowl.formula; });
+    if (same == notes.end()) {
+      notes.push_back({WorkNoteKind::BowlTiny, bowl.formula, {}, grams, *settings.smallestBowl_g, {}});
+      same = std::prev(notes.end());
+    }
+    same->found = std::min(same->found, grams);
+    same->text += (same->text.empty() ? "" : ", ") + std::to_string(bowl.number);
+    same->pieces.insert(same->pieces.end(), bowl.pieces.begin(), bowl.pieces.end());
+  }
 }
 
 std::vector<WorkNote> notesOf(const plan::Plan& plan, const WorkSettings& settings, const WorkList& list, const std::vector<Job>& jobs) {
@@ -88,15 +136,8 @@ std::vector<WorkNote> notesOf(const plan::Plan& plan, const WorkSettings& settin
       unnamed.pieces.push_back(job.piece);
   if (!unnamed.pieces.empty()) notes.push_back(std::move(unnamed));
   for (const auto& [id, formula] : formulasIn(plan, jobs)) noteFormula(notes, id, *formula);
-  for (const TimelineNote& note : list.timeline.notes) {
-    const WorkNoteKind kind = note.kind == NoteKind::LifeNotTyped          ? WorkNoteKind::LifeNotTyped
-                              : note.kind == NoteKind::PieceLongerThanLife ? WorkNoteKind::PieceLongerThanLife
-                                                                           : WorkNoteKind::LimitBeforeLastIn;
-    const auto* formula = plan.find<plan::Formula>(note.formula);
-    if (kind == WorkNoteKind::LifeNotTyped && (!formula || formula->leaflet.workingLife_min)) continue;  // told above
-    notes.push_back({kind, note.formula, note.piece.empty() ? std::vector<plan::ItemId>{} : std::vector<plan::ItemId>{note.piece},
-                     note.found_min, note.limit_min, {}});
-  }
+  noteTimeline(notes, plan, list.timeline);
+  noteTinyBowls(notes, settings, list);
   noteFirstLook(notes, plan, settings, list);
   noteOrder(notes, plan, list.order);
   if (!settings.foils_mm.empty())
@@ -105,6 +146,30 @@ std::vector<WorkNote> notesOf(const plan::Plan& plan, const WorkSettings& settin
         notes.push_back({WorkNoteKind::FoilTooNarrow, {}, foil.pieces, foil.needed_mm,
                          *std::max_element(settings.foils_mm.begin(), settings.foils_mm.end()), {}});
   return notes;
+}
+
+// Pieces that a saving is tried on: a section's, or those in no section, which lie all over the
+// head, zone by zone.
+struct Group {
+  plan::ItemId section;
+  std::optional<plan::HairZone> zone;
+  std::vector<plan::ItemId> pieces;
+};
+std::vector<Group> groupsOf(const plan::Plan& plan, const std::vector<plan::ItemId>& order) {
+  const PiecePlaces places(plan);
+  std::vector<Group> groups;
+  for (const plan::ItemId& id : order) {
+    const plan::Piece& piece = *plan.find<plan::Piece>(id);
+    Group own;
+    if (plan.find<plan::Section>(piece.section))
+      own.section = piece.section;
+    else
+      own.zone = places.of(piece).zone;
+    auto group = std::find_if(groups.begin(), groups.end(), [&](const Group& g) { return g.section == own.section && g.zone == own.zone; });
+    if (group == groups.end()) group = groups.insert(group, own);
+    group->pieces.push_back(id);
+  }
+  return groups;
 }
 
 std::string countOf(const std::vector<plan::ItemId>& pieces) {
@@ -133,12 +198,26 @@ std::vector<Job> jobsOf(const plan::Plan& plan, const std::vector<plan::ItemId>&
   return jobs;
 }
 
+std::vector<double> weighedHeads(const OwnFactors& factors, const plan::Plan& typed) {
+  constexpr std::string_view kPerHair = "amount.product_per_hair";
+  std::vector<double> heads;
+  if (typed.info().assumptions.count(std::string(kPerHair))) return heads;
+  for (const Assumption& known : assumptionTable()) {
+    if (known.name != kPerHair) continue;
+    for (const MeasuredHead& head : factors.heads)
+      if (const auto& got = head.got[static_cast<std::size_t>(Factor::ProductPerHair)]) heads.push_back(std::clamp(*got, known.low, known.high));
+  }
+  return heads;
+}
+
 Result<WorkList> workListOf(const plan::Plan& plan, const WorkSettings& settings) {
   if (settings.pairs != 1 && settings.pairs != 2)
     return Error{ErrorCode::OutOfRange, "hands", {std::to_string(settings.pairs), "1 or 2 pairs of hands"}, {}};
   if (settings.lookEvery_min && !(*settings.lookEvery_min > 0))
     return Error{ErrorCode::OutOfRange, "look-every", {numberText(*settings.lookEvery_min), "minutes above 0"}, {}};
-  Result<Amounts> amounts = amountsOf(plan, {settings.choice, settings.foils_mm, settings.locks});
+  if (settings.smallestBowl_g && !(*settings.smallestBowl_g > 0))
+    return Error{ErrorCode::OutOfRange, "smallest-bowl", {numberText(*settings.smallestBowl_g), "grams above 0"}, {}};
+  Result<Amounts> amounts = amountsOf(plan, {settings.choice, settings.foils_mm, settings.locks, settings.perHair_heads});
   if (!amounts) return amounts.error();
   WorkList list;
   list.amounts = std::move(amounts).value();
@@ -164,12 +243,11 @@ std::vector<Saving> savingsOf(const plan::Plan& plan, const WorkSettings& settin
     const std::vector<Job> jobs = jobsOf(tried, order, list.amounts);
     return planTimeline(jobs, limitsOf(tried, jobs), handsOf(tried, with)).total_min;
   };
-  std::map<plan::ItemId, std::vector<plan::ItemId>> sections;
-  for (const plan::ItemId& id : list.order) sections[plan.find<plan::Piece>(id)->section].push_back(id);
+  const std::vector<Group> groups = groupsOf(plan, list.order);
   std::vector<Saving> savings;
-  const auto offer = [&](Saving::Kind kind, const plan::ItemId& section, std::vector<plan::ItemId> pieces, double minutes) {
+  const auto offer = [&](Saving::Kind kind, const Group& group, std::vector<plan::ItemId> pieces, double minutes) {
     if (const double saved = list.timeline.total_min - minutes; saved >= kLeast_min)
-      savings.push_back({kind, section, std::move(pieces), saved});
+      savings.push_back({kind, group.section, std::move(pieces), saved, group.zone});
   };
   const auto changed = [&](const std::vector<plan::ItemId>& pieces, auto touches, auto change) {
     std::pair<plan::Plan, std::vector<plan::ItemId>> result{plan, {}};
@@ -182,14 +260,15 @@ std::vector<Saving> savingsOf(const plan::Plan& plan, const WorkSettings& settin
     }
     return result;
   };
-  for (const auto& [section, pieces] : sections) {
+  for (const Group& group : groups) {
+    const std::vector<plan::ItemId>& pieces = group.pieces;
     const auto bare = changed(pieces, isBackcombed, [](plan::Piece& p) { p.backcomb = {}; });
-    offer(Saving::Kind::WithoutBackcomb, section, bare.second, total(bare.first, settings, {}));
+    offer(Saving::Kind::WithoutBackcomb, group, bare.second, total(bare.first, settings, {}));
     const auto sliced = changed(pieces, [](const plan::Piece& p) { return p.taking == plan::Taking::Weave; },
                                 [](plan::Piece& p) { p.taking = plan::Taking::Slice; });
-    offer(Saving::Kind::SliceForWeave, section, sliced.second, total(sliced.first, settings, {}));
-    if (sections.size() > 1)  // all of it would be no appointment
-      offer(Saving::Kind::LeaveOut, section, pieces, total(plan, settings, {pieces.begin(), pieces.end()}));
+    offer(Saving::Kind::SliceForWeave, group, sliced.second, total(sliced.first, settings, {}));
+    if (groups.size() > 1)  // all of it would be no appointment
+      offer(Saving::Kind::LeaveOut, group, pieces, total(plan, settings, {pieces.begin(), pieces.end()}));
   }
   if (settings.pairs == 1) {
     WorkSettings two = settings;
@@ -212,6 +291,7 @@ std::string codeName(WorkNoteKind kind) {
     case WorkNoteKind::LongestNotAboveZero: return "longest-not-above-zero";
     case WorkNoteKind::PartsNotTyped: return "parts-not-typed";
     case WorkNoteKind::LifeNotTyped: return "life-not-typed";
+    case WorkNoteKind::BowlTiny: return "bowl-tiny";
     case WorkNoteKind::PieceLongerThanLife: return "piece-longer-than-life";
     case WorkNoteKind::LimitBeforeLastIn: return "limit-before-last-in";
     case WorkNoteKind::FirstLookLate: return "first-look-late";
@@ -238,8 +318,11 @@ std::string sentenceOf(const WorkNote& note) {
     case WorkNoteKind::LongestNotAboveZero: return "longest time of " + numberText(note.found) + " min: type it from the leaflet, above 0";
     case WorkNoteKind::PartsNotTyped: return "parts are not all typed: bowls show their total only; type them from the leaflet";
     case WorkNoteKind::LifeNotTyped: return "working life not typed: no bowl is planned anew; type it from the leaflet";
+    case WorkNoteKind::BowlTiny:
+      return (note.text.find(',') == std::string::npos ? "bowl " + note.text + ": about " : "bowls " + note.text + ": the smallest about ") +
+             numberText(note.found, 1) + " g; you mix " + numberText(note.limit) + " g at least, so more is left over";
     case WorkNoteKind::PieceLongerThanLife:
-      return countOf(note.pieces) + ": mixing and placing take " + minutes(note.found) + ", a bowl may be used for " + minutes(note.limit) +
+      return countOf(note.pieces) + ": mixing and placing take " + (note.pieces.size() > 1 ? "up to " : "") + minutes(note.found) + ", a bowl may be used for " + minutes(note.limit) +
              "; no order avoids it, only a smaller piece or a quicker hand";
     case WorkNoteKind::LimitBeforeLastIn:
       return countOf(note.pieces) + ": on the hair for " + minutes(note.found) + " when the last piece is in; the maker's longest time is " +

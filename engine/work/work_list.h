@@ -12,6 +12,8 @@
 
 namespace combdraft::work {
 
+struct OwnFactors;
+
 struct WorkSettings {
   plan::ItemId choice;           ///< "" = the active one
   OrderUse order = OrderUse::AsPlanned;
@@ -20,7 +22,12 @@ struct WorkSettings {
   std::vector<double> foils_mm;  ///< the user's own widths
   std::optional<double> lookEvery_min;
   int locks = 40'000;            ///< that hair is counted on
+  std::optional<double> smallestBowl_g{};  ///< the least that the user mixes, typed; smaller bowls are told
+  std::vector<double> perHair_heads{};     ///< as AmountSettings
 };
+/// Product for 1 g of hair as weighed on each head of the factors, within the assumption's range; empty
+/// where the plan as typed has a value of its own, which comes first (withFactors).
+std::vector<double> weighedHeads(const OwnFactors& factors, const plan::Plan& typed);
 
 enum class WorkNoteKind {
   // the plan
@@ -36,9 +43,10 @@ enum class WorkNoteKind {
   PartsNotTyped,        ///< a bowl shows its total only
   // the timeline
   LifeNotTyped,
-  PieceLongerThanLife,  ///< found, limit: minutes
+  BowlTiny,             ///< less than the user mixes at least; text: numbers of the bowls, "2, 3"; found, limit: g
+  PieceLongerThanLife,  ///< found: the longest of them, limit: minutes; one note for each formula
   LimitBeforeLastIn,    ///< found, limit: minutes
-  FirstLookLate,        ///< neither a longest time nor rounds of looking typed; found: minutes on the hair by then
+  FirstLookLate,        ///< neither a longest time nor rounds of looking typed; the piece that waits longest, found: minutes
 };
 struct WorkNote {
   WorkNoteKind kind{};
@@ -65,8 +73,8 @@ struct WorkList {
   std::vector<WorkNote> notes;
 };
 
-/// Errors: as amountsOf; OutOfRange for pairs of hands other than 1 or 2 and a
-/// look interval that is not above 0.
+/// Errors: as amountsOf; OutOfRange for pairs of hands other than 1 or 2, a look
+/// interval and a smallest bowl that are not above 0.
 Result<WorkList> workListOf(const plan::Plan& plan, const WorkSettings& settings);
 
 /// Minutes only, from amounts that are known: what a list of changes is tried with.
@@ -76,9 +84,10 @@ std::vector<Job> jobsOf(const plan::Plan& plan, const std::vector<plan::ItemId>&
 /// too: the look is to be seen before it is taken.
 struct Saving {
   enum class Kind { SecondPair, WithoutBackcomb, SliceForWeave, LeaveOut } kind{};
-  plan::ItemId section;              ///< "" = pieces in no section; SecondPair: none
+  plan::ItemId section;              ///< "" = pieces in no section, see `zone`; SecondPair: none
   std::vector<plan::ItemId> pieces;  ///< that it changes
   double saved_min = 0;              ///< of the total, without the reserve
+  std::optional<plan::HairZone> zone{};  ///< where pieces in no section lie: they are taken zone by zone
 };
 /// Largest saving first; those of less than half a minute are left out. Each is
 /// worked out by planning the appointment again.

@@ -2,6 +2,45 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de_DE" sourcelanguage="en">
 <context>
+    <name>Amounts</name>
+    <message>
+        <source>About %1 g mixed, somewhere from %2 to %3 g by the assumption&apos;s range: weigh what is left and take it over.</source>
+        <translation>Etwa %1 g gemischt, irgendwo zwischen %2 und %3 g nach der Spanne der Annahme: wiegen, was übrig bleibt, und übernehmen.</translation>
+    </message>
+    <message>
+        <source>About %1 g mixed, by what you weighed on 1 head: how far heads lie apart is not known from one. Weigh what is left.</source>
+        <translation>Etwa %1 g gemischt, nach dem, was Sie an 1 Kopf gewogen haben: wie weit Köpfe auseinanderliegen, sagt einer nicht. Wiegen, was übrig bleibt.</translation>
+    </message>
+    <message>
+        <source>About %1 g mixed, by what you weighed on %2 heads; the least and the most of them would be %3 and %4 g. Weigh what is left.</source>
+        <translation>Etwa %1 g gemischt, nach dem, was Sie an %2 Köpfen gewogen haben; der kleinste und der größte davon ergäben %3 und %4 g. Wiegen, was übrig bleibt.</translation>
+    </message>
+    <message>
+        <source>About %1 g mixed, by the product for hair that is typed under Assumptions of this plan; how far off it may be is not known: weigh what is left.</source>
+        <translation>Etwa %1 g gemischt, nach dem Produkt je Haar, das unter Annahmen dieses Plans getippt ist; wie weit es daneben liegt, ist nicht bekannt: wiegen, was übrig bleibt.</translation>
+    </message>
+    <message>
+        <source>Thin weaves take more product for their hair than this estimates.</source>
+        <translation>Feine gewebte Strähnen brauchen mehr Produkt für ihr Haar, als hier geschätzt ist.</translation>
+    </message>
+    <message>
+        <source>Nothing of what this list looks for was found; that says nothing about this hair.</source>
+        <translation>Nichts von dem, wonach diese Liste sucht, wurde gefunden; über dieses Haar sagt das nichts.</translation>
+    </message>
+    <message>
+        <source>Each of these but a second pair of hands changes the look too: see it first.</source>
+        <translation>Jede davon, außer einem zweiten Paar Hände, ändert auch den Look: vorher ansehen.</translation>
+    </message>
+    <message>
+        <source>Minutes and grams are estimates: this head may take more or less of both.</source>
+        <translation>Minuten und Gramm sind Schätzungen: dieser Kopf kann von beidem mehr oder weniger brauchen.</translation>
+    </message>
+    <message>
+        <source>Wear gloves and keep the air moving.</source>
+        <translation>Handschuhe tragen und für bewegte Luft sorgen.</translation>
+    </message>
+</context>
+<context>
     <name>Appointment</name>
     <message>
         <source>%1 pieces</source>
@@ -22,10 +61,6 @@
     <message>
         <source>%1, %2</source>
         <translation>%1, %2</translation>
-    </message>
-    <message>
-        <source>pieces in no section</source>
-        <translation>Strähnen in keiner Abteilung</translation>
     </message>
     <message>
         <source>%1: bowl %2</source>
@@ -84,28 +119,12 @@
         <translation>%1 min: ein zweites Paar Hände</translation>
     </message>
     <message>
-        <source>%1 min: %2 without backcombing</source>
-        <translation>%1 min: %2 ohne Toupieren</translation>
-    </message>
-    <message>
-        <source>%1 min: %2 sliced, not woven</source>
-        <translation>%1 min: %2 als Slices, nicht gewebt</translation>
-    </message>
-    <message>
-        <source>%1 min: %2 left out</source>
-        <translation>%1 min: %2 ausgelassen</translation>
-    </message>
-    <message>
         <source>mix %1</source>
         <translation>%1 anmischen</translation>
     </message>
     <message>
         <source>backcomb %1</source>
         <translation>%1 toupieren</translation>
-    </message>
-    <message>
-        <source>place %1 from %2; product %3 min old</source>
-        <translation>%1 aus %2 auftragen; Produkt %3 min alt</translation>
     </message>
     <message>
         <source>look at the pieces that are in</source>
@@ -116,20 +135,12 @@
         <translation>nach dem Ausspülen: die toupierten Strähnen öffnen</translation>
     </message>
     <message>
-        <source>%1 g in all</source>
-        <translation>%1 g insgesamt</translation>
-    </message>
-    <message>
         <source>%1 %2 g</source>
         <translation>%1 %2 g</translation>
     </message>
     <message>
         <source>unnamed</source>
         <translation>ohne Namen</translation>
-    </message>
-    <message>
-        <source>%1 g: %2</source>
-        <translation>%1 g: %2</translation>
     </message>
     <message>
         <source>placed</source>
@@ -232,10 +243,6 @@
         <translation>In der Schale übrig: %1 von dem, was verbraucht wurde (%2).</translation>
     </message>
     <message>
-        <source>Pushed back in fact: %1 times what was planned (%2).</source>
-        <translation>Tatsächlich zurückgeschoben: das %1-Fache des Geplanten (%2).</translation>
-    </message>
-    <message>
         <source>Pain, burning, swelling: take the product off, follow the maker&apos;s first aid, get medical help. Product on the hair makes it look lighter than it is.</source>
         <translation>Schmerz, Brennen, Schwellung: das Produkt abnehmen, der Ersten Hilfe des Herstellers folgen, ärztliche Hilfe holen. Produkt auf dem Haar lässt es heller aussehen, als es ist.</translation>
     </message>
@@ -254,6 +261,62 @@
     <message>
         <source>%1: on the hair for %2 min before the list looks for the first time. Neither the maker&apos;s longest time nor rounds of looking (Look every) are typed.</source>
         <translation>%1: %2 min im Haar, bevor die Liste zum ersten Mal ansieht. Weder die längste Zeit des Herstellers noch Runden zum Ansehen (Ansehen alle) sind getippt.</translation>
+    </message>
+    <message>
+        <source>place %1, from %2 up to the handover, then from %3; product %4 and %5 min old</source>
+        <translation>%1 auftragen, aus %2 bis zur Grenze, dann aus %3; Produkt %4 und %5 min alt</translation>
+    </message>
+    <message>
+        <source>place %1, from %2; product %3 min old</source>
+        <translation>%1 auftragen, aus %2; Produkt %3 min alt</translation>
+    </message>
+    <message>
+        <source>place %1 up to the handover, from %2; product %3 min old</source>
+        <translation>%1 bis zur Grenze auftragen, aus %2; Produkt %3 min alt</translation>
+    </message>
+    <message>
+        <source>place %1 beyond the handover, from %2; product %3 min old</source>
+        <translation>%1 jenseits der Grenze auftragen, aus %2; Produkt %3 min alt</translation>
+    </message>
+    <message>
+        <source>%1, bowl %2: about %3 g. You mix %4 g at least, so more is left over.</source>
+        <translation>%1, Schale %2: etwa %3 g. Sie mischen mindestens %4 g, also bleibt mehr übrig.</translation>
+    </message>
+    <message>
+        <source>%1, bowls %2: the smallest about %3 g. You mix %4 g at least, so more is left over.</source>
+        <translation>%1, Schalen %2: die kleinste etwa %3 g. Sie mischen mindestens %4 g, also bleibt mehr übrig.</translation>
+    </message>
+    <message>
+        <source>%1: mixing and placing take up to %2 min, a bowl of %3 may be used for %4 min. No order avoids it: only smaller pieces or a quicker hand.</source>
+        <translation>%1: Mischen und Auftragen dauern bis zu %2 min, eine Schale von %3 darf %4 min benutzt werden. Keine Reihenfolge vermeidet das: nur kleinere Strähnen oder eine schnellere Hand.</translation>
+    </message>
+    <message>
+        <source>%1 min: %2, without backcombing</source>
+        <translation>%1 min: %2, ohne Toupieren</translation>
+    </message>
+    <message>
+        <source>%1 min: %2, sliced, not woven</source>
+        <translation>%1 min: %2, als Slices statt gewebt</translation>
+    </message>
+    <message>
+        <source>%1 min: %2, left out</source>
+        <translation>%1 min: %2, ausgelassen</translation>
+    </message>
+    <message>
+        <source>about %1 g in all</source>
+        <translation>etwa %1 g insgesamt</translation>
+    </message>
+    <message>
+        <source>about %1 g: %2</source>
+        <translation>etwa %1 g: %2</translation>
+    </message>
+    <message>
+        <source>a new log begun</source>
+        <translation>neues Protokoll begonnen</translation>
+    </message>
+    <message>
+        <source>The comb pushed back %1 % of the taken hair (%2).</source>
+        <translation>Der Kamm schob %1 % des genommenen Haars zurück (%2).</translation>
     </message>
 </context>
 <context>
@@ -654,10 +717,6 @@
         <translation>hellstblond</translation>
     </message>
     <message>
-        <source>How light</source>
-        <translation>Wie hell</translation>
-    </message>
-    <message>
         <source>Being worked out.</source>
         <translation>Wird berechnet.</translation>
     </message>
@@ -744,6 +803,10 @@
     <message>
         <source>About %1 % of the hair that is seen stays as it is; the least light lies %2 and %3.</source>
         <translation>Etwa %1 % des sichtbaren Haars bleiben, wie sie sind; am wenigsten Helles liegt %2 und %3.</translation>
+    </message>
+    <message>
+        <source>How light, if it lightens less or more</source>
+        <translation>Wie hell, wenn es weniger oder mehr aufhellt</translation>
     </message>
 </context>
 <context>
@@ -2865,10 +2928,6 @@
         <translation>Alles sichtbare Haar wirkt wie %1.</translation>
     </message>
     <message>
-        <source>All the hair that is seen looks like level %1; it may come out from %2 to %3.</source>
-        <translation>Alles sichtbare Haar wirkt wie Tonhöhe %1; es kann von %2 bis %3 ausfallen.</translation>
-    </message>
-    <message>
         <source>Light and dark hair stay clearly apart.</source>
         <translation>Helles und dunkles Haar bleiben klar voneinander getrennt.</translation>
     </message>
@@ -4161,16 +4220,88 @@
         <translation>Bitte ansehen</translation>
     </message>
     <message>
-        <source>Nothing was found, which is no promise.</source>
-        <translation>Es wurde nichts gefunden; das ist kein Versprechen.</translation>
-    </message>
-    <message>
-        <source>Grams by the assumptions or, where ticked, your own factors, not measured on this head: weigh what is left.</source>
-        <translation>Gramm nach den Annahmen oder, wo angehakt, Ihren eigenen Faktoren, nicht an diesem Kopf gemessen: wiegen Sie, was übrig bleibt.</translation>
-    </message>
-    <message>
         <source>%1 pieces; the last is in after %2 min, work in all %3 min and %4 min in reserve, by the assumptions or, where ticked, your own factors. How long the product stays on the hair is not in it: that is seen, not planned.</source>
         <translation>%1 Strähnen; die letzte sitzt nach %2 min, Arbeit insgesamt %3 min und %4 min Reserve, nach den Annahmen oder, wo angehakt, Ihren eigenen Faktoren. Wie lange das Produkt im Haar bleibt, steht nicht darin: das wird gesehen, nicht geplant.</translation>
+    </message>
+    <message>
+        <source>All the hair that is seen looks like level %1; by the program&apos;s own assumptions it may come out from %2 to %3.</source>
+        <translation>Alles Haar, das zu sehen ist, wirkt wie Tonhöhe %1; nach den Annahmen des Programms kann es bei %2 bis %3 herauskommen.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation>Uhrzeit</translation>
+    </message>
+    <message>
+        <source>Min</source>
+        <translation>Min</translation>
+    </message>
+    <message>
+        <source>Pigment left</source>
+        <translation>Restpigment</translation>
+    </message>
+    <message>
+        <source>1 tap was taken back and is not listed.</source>
+        <translation>1 Eintrag wurde zurückgenommen und steht nicht hier.</translation>
+    </message>
+    <message>
+        <source>%1 taps were taken back and are not listed.</source>
+        <translation>%1 Einträge wurden zurückgenommen und stehen nicht hier.</translation>
+    </message>
+    <message>
+        <source>and %1 more</source>
+        <translation>und %1 weitere</translation>
+    </message>
+    <message>
+        <source>inside %1 to %2</source>
+        <translation>innerhalb %1 bis %2</translation>
+    </message>
+    <message>
+        <source>outside %1 to %2</source>
+        <translation>außerhalb %1 bis %2</translation>
+    </message>
+    <message>
+        <source>Planned and got</source>
+        <translation>Geplant und erreicht</translation>
+    </message>
+    <message>
+        <source>Levels as last seen after the rinse, beside what each piece was to lift to.</source>
+        <translation>Tonhöhen, wie nach dem Ausspülen zuletzt gesehen, neben dem, worauf jede Strähne aufhellen sollte.</translation>
+    </message>
+    <message>
+        <source>Piece</source>
+        <translation>Strähne</translation>
+    </message>
+    <message>
+        <source>Planned level</source>
+        <translation>Geplante Tonhöhe</translation>
+    </message>
+    <message>
+        <source>Level that came</source>
+        <translation>Erreichte Tonhöhe</translation>
+    </message>
+    <message>
+        <source>Typed span</source>
+        <translation>Getippte Spanne</translation>
+    </message>
+    <message>
+        <source>The appointment, tap by tap</source>
+        <translation>Die Behandlung, Eintrag für Eintrag</translation>
+    </message>
+    <message>
+        <source>The appointment log stands in the plan and cannot be read: %1</source>
+        <translation>Das Protokoll der Behandlung steht im Plan und lässt sich nicht lesen: %1</translation>
+    </message>
+    <message>
+        <source>As it was tapped, by this computer&apos;s clock; minutes count from the first tap of the visit. How long product was on the hair is what happened on this hair, not how long it may stay.</source>
+        <translation>Wie eingetragen, nach der Uhr dieses Rechners; Minuten zählen vom ersten Eintrag des Besuchs. Wie lange Produkt auf dem Haar war, ist an diesem Haar so gewesen, nicht, wie lange es bleiben darf.</translation>
+    </message>
+    <message>
+        <source>Visit of %1</source>
+        <translation>Besuch vom %1</translation>
     </message>
 </context>
 <context>
@@ -4554,6 +4685,25 @@
     <message>
         <source>The handout: its parts or texts</source>
         <translation>Der Handzettel: seine Teile oder Texte</translation>
+    </message>
+</context>
+<context>
+    <name>Price</name>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1 min of work</source>
+        <translation>%1 min Arbeit</translation>
+    </message>
+    <message>
+        <source>%1 g mixed</source>
+        <translation>%1 g gemischt</translation>
+    </message>
+    <message>
+        <source>%1 min of work and %2 g mixed</source>
+        <translation>%1 min Arbeit und %2 g gemischt</translation>
     </message>
 </context>
 <context>
@@ -5677,10 +5827,6 @@
         <translation>%1, %2 alt: länger, als sie verwendet werden darf. Eine neue anmischen.</translation>
     </message>
     <message>
-        <source>%1, %2 old; may be used for %3 more</source>
-        <translation>%1, %2 alt; darf noch %3 verwendet werden</translation>
-    </message>
-    <message>
         <source>%1  %2</source>
         <translation>%1  %2</translation>
     </message>
@@ -5707,6 +5853,50 @@
     <message>
         <source>%1: placed at %2; taken out, not rinsed</source>
         <translation>%1: aufgetragen um %2; herausgenommen, nicht ausgespült</translation>
+    </message>
+    <message>
+        <source>Begin a new log</source>
+        <translation>Neues Protokoll beginnen</translation>
+    </message>
+    <message>
+        <source>For another visit with this plan: the taps until now stay in the log and count no more</source>
+        <translation>Für einen anderen Besuch mit diesem Plan: die Einträge bis jetzt bleiben im Protokoll und zählen nicht mehr</translation>
+    </message>
+    <message>
+        <source>This computer&apos;s screen may go dark by itself: it could not be asked to stay awake. See its own settings before you begin.</source>
+        <translation>Der Bildschirm dieses Rechners kann von selbst dunkel werden: er ließ sich nicht bitten, wach zu bleiben. Vor dem Beginn in seinen eigenen Einstellungen nachsehen.</translation>
+    </message>
+    <message>
+        <source>An appointment log is open</source>
+        <translation>Ein Behandlungsprotokoll ist offen</translation>
+    </message>
+    <message>
+        <source>%1, %2 old, of %3 typed from its leaflet</source>
+        <translation>%1, %2 alt, von %3 laut Packungsbeilage getippt</translation>
+    </message>
+    <message>
+        <source>This log holds %1 taps, and more are not kept in one plan. Save a copy of the plan and go on there.</source>
+        <translation>Dieses Protokoll hat %1 Einträge; mehr werden in einem Plan nicht aufbewahrt. Eine Kopie des Plans sichern und dort weitermachen.</translation>
+    </message>
+    <message>
+        <source>A second touch in less than half a second was not counted.</source>
+        <translation>Eine zweite Berührung in weniger als einer halben Sekunde wurde nicht gezählt.</translation>
+    </message>
+    <message>
+        <source>A new log is begun. Take back the last tap to have the one before again.</source>
+        <translation>Ein neues Protokoll ist begonnen. Den letzten Eintrag zurücknehmen, um das vorige wieder zu haben.</translation>
+    </message>
+    <message>
+        <source>The last tap here is of %1, and not all of its pieces were tapped as rinsed. For another visit begin a new log.</source>
+        <translation>Der letzte Eintrag hier ist vom %1, und nicht alle Strähnen sind als ausgespült eingetragen. Für einen anderen Besuch ein neues Protokoll beginnen.</translation>
+    </message>
+    <message>
+        <source>The last tap here is of %1. For another visit begin a new log.</source>
+        <translation>Der letzte Eintrag hier ist vom %1. Für einen anderen Besuch ein neues Protokoll beginnen.</translation>
+    </message>
+    <message>
+        <source>This tap is not in the log: the plan may only be read, or it has no room left. What was typed here stays; note the time on paper.</source>
+        <translation>Dieser Eintrag steht nicht im Protokoll: der Plan darf nur gelesen werden, oder er hat keinen Platz mehr. Was hier getippt ist, bleibt; die Zeit auf Papier festhalten.</translation>
     </message>
 </context>
 <context>
@@ -5796,10 +5986,6 @@
         <translation>Ein neuer Plan, der noch nicht gespeichert ist: nachgewachsenes Haar mit dem Hellen von heute darin; der Plan von heute bleibt, wie er ist</translation>
     </message>
     <message>
-        <source>Test and look again before each visit: hair that was lightened is other hair than before.</source>
-        <translation>Vor jedem Besuch noch einmal testen und ansehen: Haar, das aufgehellt wurde, ist anderes Haar als vorher.</translation>
-    </message>
-    <message>
         <source>Two weeks later</source>
         <translation>Zwei Wochen später</translation>
     </message>
@@ -5844,10 +6030,6 @@
         <translation>Die Maße des Kopfs passen nicht zusammen; sehen Sie auf die Kopfkarte.</translation>
     </message>
     <message>
-        <source>The same pieces again keep it; pieces that fall anywhere use it up, and contrast goes with it.</source>
-        <translation>Wieder dieselben Strähnen erhalten es; Strähnen, die irgendwohin fallen, brauchen es auf, und der Kontrast geht mit.</translation>
-    </message>
-    <message>
         <source>What the client says is kept with the client, not in the plan. No visit with this plan is written down yet: begin on the consultation card, under Visits.</source>
         <translation>Was die Kundin sagt, wird bei der Kundin aufbewahrt, nicht im Plan. Noch ist kein Besuch mit diesem Plan notiert: auf der Beratungskarte beginnen, unter Besuche.</translation>
     </message>
@@ -5862,6 +6044,30 @@
     <message>
         <source>%1, next visit</source>
         <translation>%1, nächster Besuch</translation>
+    </message>
+    <message>
+        <source>Stop pieces where their old light begins</source>
+        <translation>Strähnen dort enden lassen, wo ihr altes helles Haar beginnt</translation>
+    </message>
+    <message>
+        <source>In the next plan a repeated piece ends at its grown-out start, so that what is light already gets no product; pieces with a stop of their own keep it</source>
+        <translation>Im nächsten Plan endet eine wiederholte Strähne an ihrem herausgewachsenen Beginn, damit schon helles Haar kein Produkt bekommt; Strähnen mit eigenem Ende behalten es</translation>
+    </message>
+    <message>
+        <source>Test and look again before each visit: hair that was lightened is other hair than before. Product that runs over it can break it: find the old line on each strand, it is seldom where growth alone would put it, and go by the maker&apos;s directions for hair that is light already.</source>
+        <translation>Vor jedem Besuch neu testen und ansehen: aufgehelltes Haar ist anderes Haar als vorher. Produkt, das darüber läuft, kann es brechen lassen: die alte Grenze an jeder Strähne suchen, sie liegt selten dort, wo das Wachstum allein sie hinlegt, und den Hinweisen des Herstellers für schon helles Haar folgen.</translation>
+    </message>
+    <message>
+        <source>not placed this time</source>
+        <translation>diesmal nicht aufgetragen</translation>
+    </message>
+    <message>
+        <source>%1 pieces were not tapped as placed: they made nothing light and stay in the next plan.</source>
+        <translation>%1 Strähnen sind nicht als aufgetragen eingetragen: sie haben nichts hell gemacht und bleiben im nächsten Plan.</translation>
+    </message>
+    <message>
+        <source>By counting: if exactly the same hair were taken again, the rest would stay left out. No hand finds every hair again, so part of it goes at each visit; pieces that fall anywhere use it up fastest, and contrast goes with it.</source>
+        <translation>Gezählt: würde genau dasselbe Haar wieder genommen, bliebe der Rest ausgelassen. Keine Hand findet jedes Haar wieder, also geht bei jedem Besuch etwas davon verloren; Strähnen, die irgendwohin fallen, verbrauchen es am schnellsten, und mit ihm den Kontrast.</translation>
     </message>
 </context>
 <context>
@@ -6022,6 +6228,30 @@
         <source>No level was tapped after a rinse yet. With product on, hair looks lighter than it is: in the log tap Rinsed, look at clean, dry hair, type the level and tap Looked.</source>
         <translation>Nach dem Ausspülen wurde noch keine Tonhöhe eingetragen. Mit Produkt sieht Haar heller aus, als es ist: im Protokoll „Ausgespült“ antippen, sauberes, trockenes Haar ansehen, die Tonhöhe tippen und „Angesehen“ antippen.</translation>
     </message>
+    <message>
+        <source>The backcombed pieces of this choice are then planned with the share that your own comb pushes back; one undo takes it back</source>
+        <translation>Die toupierten Strähnen dieser Variante sind dann mit dem Anteil geplant, den Ihr eigener Kamm zurückschiebt; ein Rückgängig nimmt es zurück</translation>
+    </message>
+    <message>
+        <source>Plan the backcombed pieces with %1 % pushed back</source>
+        <translation>Die toupierten Strähnen mit %1 % zurückgeschoben planen</translation>
+    </message>
+    <message>
+        <source>Plan with your own pushed share</source>
+        <translation>Mit dem eigenen zurückgeschobenen Anteil planen</translation>
+    </message>
+    <message>
+        <source>The backcombed pieces are planned with it. Look at them on the heads; undo takes it back.</source>
+        <translation>Die toupierten Strähnen sind damit geplant. An den Köpfen ansehen; Rückgängig nimmt es zurück.</translation>
+    </message>
+    <message>
+        <source>They are planned with it already.</source>
+        <translation>Sie sind schon damit geplant.</translation>
+    </message>
+    <message>
+        <source>Nothing was changed.</source>
+        <translation>Nichts wurde geändert.</translation>
+    </message>
 </context>
 <context>
     <name>combdraft::appointment::TimelineStrip</name>
@@ -6169,10 +6399,6 @@
         <translation>Bitte ansehen</translation>
     </message>
     <message>
-        <source>Would save time, and changes the look: see it first</source>
-        <translation>Würde Zeit sparen und ändert den Look: vorher ansehen</translation>
-    </message>
-    <message>
         <source>By my own factors (no head yet)</source>
         <translation>Nach meinen eigenen Faktoren (noch kein Kopf)</translation>
     </message>
@@ -6183,22 +6409,6 @@
     <message>
         <source>By my own factors (%1 heads)</source>
         <translation>Nach meinen eigenen Faktoren (%1 Köpfe)</translation>
-    </message>
-    <message>
-        <source>%1 %2</source>
-        <translation>%1 %2</translation>
-    </message>
-    <message>
-        <source>%1 min of work</source>
-        <translation>%1 min Arbeit</translation>
-    </message>
-    <message>
-        <source>%1 g mixed</source>
-        <translation>%1 g angemischt</translation>
-    </message>
-    <message>
-        <source>%1 min of work and %2 g mixed</source>
-        <translation>%1 min Arbeit und %2 g angemischt</translation>
     </message>
     <message>
         <source>At your own rates: %1 for %2. The time on the hair and the reserve are not in it; what you ask for is yours to say.</source>
@@ -6241,10 +6451,6 @@
         <translation>%1 Haare, %2 g Haar genommen</translation>
     </message>
     <message>
-        <source>Nothing was found, which is no promise.</source>
-        <translation>Es wurde nichts gefunden; das ist kein Versprechen.</translation>
-    </message>
-    <message>
         <source>nothing of half a minute or more</source>
         <translation>nichts von einer halben Minute oder mehr</translation>
     </message>
@@ -6265,8 +6471,24 @@
         <translation>%1 Strähnen; die letzte sitzt nach %2 min, Arbeit insgesamt %3 min und %4 min Reserve, nach den Annahmen oder, wo angehakt, Ihren eigenen Faktoren. Wie lange das Produkt im Haar bleibt, steht nicht darin: das wird gesehen, nicht geplant.</translation>
     </message>
     <message>
-        <source>Grams by the assumptions or, where ticked, your own factors, not measured on this head: weigh what is left.</source>
-        <translation>Gramm nach den Annahmen oder, wo angehakt, Ihren eigenen Faktoren, nicht an diesem Kopf gemessen: wiegen Sie, was übrig bleibt.</translation>
+        <source>Smallest bowl that I mix</source>
+        <translation>Kleinste Schale, die ich mische</translation>
+    </message>
+    <message>
+        <source>g</source>
+        <translation>g</translation>
+    </message>
+    <message>
+        <source>none typed</source>
+        <translation>keine getippt</translation>
+    </message>
+    <message>
+        <source>Bowls that come to less are told</source>
+        <translation>Schalen mit weniger werden genannt</translation>
+    </message>
+    <message>
+        <source>Would save time</source>
+        <translation>Würde Zeit sparen</translation>
     </message>
 </context>
 <context>
@@ -6548,6 +6770,10 @@
         <source>Name or mark, where it is kept, hand over, delete</source>
         <translation>Name oder Zeichen, wo es aufbewahrt wird, aushändigen, löschen</translation>
     </message>
+    <message>
+        <source>What was agreed stands in the plan and cannot be read.</source>
+        <translation>Was vereinbart wurde, steht im Plan und lässt sich nicht lesen.</translation>
+    </message>
 </context>
 <context>
     <name>combdraft::cards::ConsultationClient</name>
@@ -6766,14 +6992,6 @@
         <translation>Kopfhaut</translation>
     </message>
     <message>
-        <source>Not looked at</source>
-        <translation>Nicht angesehen</translation>
-    </message>
-    <message>
-        <source>Nothing found</source>
-        <translation>Nichts gefunden</translation>
-    </message>
-    <message>
         <source>Something</source>
         <translation>Etwas</translation>
     </message>
@@ -6836,6 +7054,30 @@
     <message>
         <source>Agreed on %1, kept for: %2</source>
         <translation>Einverstanden am %1, aufbewahrt für: %2</translation>
+    </message>
+    <message>
+        <source>Doesn&apos;t know</source>
+        <translation>Weiß nicht</translation>
+    </message>
+    <message>
+        <source>Asked, and the client does not know: looked at as if it were a yes</source>
+        <translation>Gefragt, und die Kundin weiß es nicht: angesehen, als wäre es ein Ja</translation>
+    </message>
+    <message>
+        <source>Not looked</source>
+        <translation>Ungeprüft</translation>
+    </message>
+    <message>
+        <source>Nothing</source>
+        <translation>Nichts</translation>
+    </message>
+    <message>
+        <source>Unsure</source>
+        <translation>Unklar</translation>
+    </message>
+    <message>
+        <source>Looked at, and you cannot tell</source>
+        <translation>Angesehen, und Sie können es nicht sagen</translation>
     </message>
 </context>
 <context>
@@ -6980,10 +7222,6 @@
         <translation>Jede Variante kostet</translation>
     </message>
     <message>
-        <source>Typed by you: the program works out none of it.</source>
-        <translation>Von Ihnen getippt: Das Programm berechnet nichts davon.</translation>
-    </message>
-    <message>
         <source>Choice %1</source>
         <translation>Variante %1</translation>
     </message>
@@ -7014,6 +7252,30 @@
     <message>
         <source>In how many visits it is reached</source>
         <translation>In wie vielen Besuchen es erreicht wird</translation>
+    </message>
+    <message>
+        <source>Typed by you: what is offered is yours to say.</source>
+        <translation>Von Ihnen getippt: was angeboten wird, sagen Sie.</translation>
+    </message>
+    <message>
+        <source>Type it in</source>
+        <translation>Eintragen</translation>
+    </message>
+    <message>
+        <source>Puts this sum into the price, where you can change it</source>
+        <translation>Setzt diese Summe in den Preis, wo Sie sie ändern können</translation>
+    </message>
+    <message>
+        <source>Choice %1: type the estimate in as the price</source>
+        <translation>Variante %1: die Schätzung als Preis eintragen</translation>
+    </message>
+    <message>
+        <source>By your own rates and the work list&apos;s estimate: being worked out.</source>
+        <translation>Nach eigenen Sätzen und der Schätzung der Arbeitsliste: wird ausgerechnet.</translation>
+    </message>
+    <message>
+        <source>By your own rates and the work list&apos;s estimate: %1, for %2. The time on the hair and the reserve are not in it.</source>
+        <translation>Nach eigenen Sätzen und der Schätzung der Arbeitsliste: %1, für %2. Die Zeit auf dem Haar und die Reserve sind nicht darin.</translation>
     </message>
 </context>
 <context>
@@ -10294,10 +10556,6 @@
         <translation>Was einen Blick braucht</translation>
     </message>
     <message>
-        <source>The plan&apos;s own check found nothing. That is no promise: look at the hair and the skin, and read the maker&apos;s directions before work.</source>
-        <translation>Die eigene Prüfung des Plans fand nichts. Das ist kein Versprechen: Haar und Haut ansehen und vor der Arbeit die Angaben des Herstellers lesen.</translation>
-    </message>
-    <message>
         <source>Wrong: %1, needs a look: %2</source>
         <translation>Falsch: %1, bitte ansehen: %2</translation>
     </message>
@@ -10312,10 +10570,6 @@
     <message>
         <source>Nothing listed</source>
         <translation>Nichts aufgeführt</translation>
-    </message>
-    <message>
-        <source>No finding from the drawing</source>
-        <translation>Kein Befund aus der Zeichnung</translation>
     </message>
     <message>
         <source>%1, of the plan before the last change</source>
@@ -10336,6 +10590,18 @@
     <message>
         <source>Open this: where it is and what might be changed</source>
         <translation>Dies öffnen: wo es ist und was geändert werden könnte</translation>
+    </message>
+    <message>
+        <source>Nothing is listed. What was looked for: in the drawing, pieces that start near the scalp or overlap, lightener over light or poor hair, backcombing of poor hair, and what was typed and does not fit together. This says nothing about this hair or this scalp: look at both, test, and read the maker&apos;s directions before work.</source>
+        <translation>Nichts steht hier. Gesucht wurde: in der Zeichnung nach Strähnen, die nahe der Kopfhaut beginnen oder überlappen, nach Aufhellung über hellem oder angegriffenem Haar, nach Toupieren von angegriffenem Haar und nach Getipptem, das nicht zusammenpasst. Über dieses Haar und diese Kopfhaut sagt das nichts: beide ansehen, testen und vor der Arbeit die Hinweise des Herstellers lesen.</translation>
+    </message>
+    <message>
+        <source>The drawing is being checked</source>
+        <translation>Die Zeichnung wird geprüft</translation>
+    </message>
+    <message>
+        <source>Only the drawing was checked</source>
+        <translation>Nur die Zeichnung wurde geprüft</translation>
     </message>
 </context>
 <context>
@@ -11977,20 +12243,12 @@
         <translation>Ku&amp;ndin</translation>
     </message>
     <message>
-        <source>Wor&amp;k list…</source>
-        <translation>Arbeits&amp;liste…</translation>
-    </message>
-    <message>
         <source>Order, bowls, foils and minutes of this placement</source>
         <translation>Reihenfolge, Schalen, Folien und Minuten dieser Platzierung</translation>
     </message>
     <message>
         <source>Work list</source>
         <translation>Arbeitsliste</translation>
-    </message>
-    <message>
-        <source>Appoint&amp;ment log…</source>
-        <translation>Pr&amp;otokoll der Behandlung…</translation>
     </message>
     <message>
         <source>What is placed, looked at, taken out and rinsed, as it happens</source>
@@ -12001,10 +12259,6 @@
         <translation>Protokoll</translation>
     </message>
     <message>
-        <source>After t&amp;he rinse…</source>
-        <translation>Nach dem Aussp&amp;ülen…</translation>
-    </message>
-    <message>
         <source>Which level came where; try a finish or put depth back, as you type it</source>
         <translation>Welche Tonhöhe wo herauskam; einen Endton ausprobieren oder Tiefe zurückbringen, wie Sie es tippen</translation>
     </message>
@@ -12013,20 +12267,12 @@
         <translation>Nach dem Ausspülen</translation>
     </message>
     <message>
-        <source>Planne&amp;d and got…</source>
-        <translation>&amp;Geplant und erreicht…</translation>
-    </message>
-    <message>
         <source>Levels piece by piece, and what this head says of your own speed and amounts</source>
         <translation>Tonhöhen Strähne für Strähne und was dieser Kopf über Ihr eigenes Tempo und Ihre Mengen sagt</translation>
     </message>
     <message>
         <source>Planned and got</source>
         <translation>Geplant und erreicht</translation>
-    </message>
-    <message>
-        <source>Ne&amp;xt visit…</source>
-        <translation>N&amp;ächster Besuch…</translation>
     </message>
     <message>
         <source>What shows by then, which pieces to repeat, and the plan for it</source>
@@ -12285,10 +12531,6 @@
         <translation>Farben, Textgröße, Einheiten, womit eine neue Strähne beginnt, eigene Regeln, Sätze, Hinweise</translation>
     </message>
     <message>
-        <source>Work list on paper…</source>
-        <translation>Arbeitsliste auf Papier…</translation>
-    </message>
-    <message>
         <source>Bowls, steps and foils in order as pages, to print or to save</source>
         <translation>Schalen, Schritte und Folien in ihrer Reihenfolge als Seiten, zum Drucken oder Speichern</translation>
     </message>
@@ -12303,6 +12545,38 @@
     <message>
         <source>Choose a printer for the pages that are shown; at an appointment, for its work list</source>
         <translation>Einen Drucker für die gezeigten Seiten wählen; bei einer Behandlung für ihre Arbeitsliste</translation>
+    </message>
+    <message>
+        <source>&amp;Appointment</source>
+        <translation>Be&amp;handlung</translation>
+    </message>
+    <message>
+        <source>the last tap</source>
+        <translation>den letzten Eintrag</translation>
+    </message>
+    <message>
+        <source>&amp;Work list…</source>
+        <translation>&amp;Arbeitsliste…</translation>
+    </message>
+    <message>
+        <source>Appointment &amp;log…</source>
+        <translation>Behandlungsprot&amp;okoll…</translation>
+    </message>
+    <message>
+        <source>Work list on &amp;paper…</source>
+        <translation>Arbeitsliste auf Pa&amp;pier…</translation>
+    </message>
+    <message>
+        <source>&amp;After the rinse…</source>
+        <translation>Nach dem A&amp;usspülen…</translation>
+    </message>
+    <message>
+        <source>Planned and &amp;got…</source>
+        <translation>&amp;Geplant und erreicht…</translation>
+    </message>
+    <message>
+        <source>&amp;Next visit…</source>
+        <translation>&amp;Nächster Besuch…</translation>
     </message>
 </context>
 <context>
@@ -14184,6 +14458,82 @@ Nicht für: %2</translation>
         <source>next due %1</source>
         <translation>wieder fällig am %1</translation>
     </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1: not dated</source>
+        <translation>%1: ohne Datum</translation>
+    </message>
+    <message>
+        <source>%1: none written down</source>
+        <translation>%1: keiner aufgeschrieben</translation>
+    </message>
+    <message>
+        <source>Agreed: choice %1.</source>
+        <translation>Vereinbart: Variante %1.</translation>
+    </message>
+    <message>
+        <source>Agreed on %1: choice %2.</source>
+        <translation>Vereinbart am %1: Variante %2.</translation>
+    </message>
+    <message>
+        <source>the placement was not kept, so that the plan&apos;s check says nothing of it</source>
+        <translation>die Einteilung wurde nicht aufbewahrt, so dass die Prüfung des Plans nichts dazu sagt</translation>
+    </message>
+    <message>
+        <source>1 finding of the plan&apos;s check</source>
+        <translation>1 Befund der Planprüfung</translation>
+    </message>
+    <message>
+        <source>%1 findings of the plan&apos;s check</source>
+        <translation>%1 Befunde der Planprüfung</translation>
+    </message>
+    <message>
+        <source>tests: none may be written down without consent</source>
+        <translation>Tests: ohne Einverständnis darf keiner aufgeschrieben werden</translation>
+    </message>
+    <message>
+        <source>Open then: nothing that the plan&apos;s check or the tests written down show; that says nothing about hair or scalp.</source>
+        <translation>Damals offen: nichts, was die Planprüfung oder die aufgeschriebenen Tests zeigen; über Haar und Kopfhaut sagt das nichts.</translation>
+    </message>
+    <message>
+        <source>Open then: %1.</source>
+        <translation>Damals offen: %1.</translation>
+    </message>
+    <message>
+        <source>Whether henna, metallic or box colour is on the hair is not known: no metal test is written down.</source>
+        <translation>Ob Henna, metallhaltige Farbe oder Farbe aus der Packung auf dem Haar ist, ist nicht bekannt: kein Metalltest ist aufgeschrieben.</translation>
+    </message>
+    <message>
+        <source>Does not know of past reactions: ask again; when in doubt, to a doctor first. Label and insurer say what may follow.</source>
+        <translation>Weiß nichts von früheren Reaktionen: noch einmal fragen; im Zweifel zuerst zum Arzt. Was folgen darf, sagen Etikett und Versicherung.</translation>
+    </message>
+    <message>
+        <source>It is not sure what is on the scalp: look again; when in doubt, to a doctor first.</source>
+        <translation>Es ist nicht klar, was auf der Kopfhaut ist: noch einmal ansehen; im Zweifel zuerst zum Arzt.</translation>
+    </message>
+    <message>
+        <source>The age is not known: ask again; label, local rules and insurer set the lowest one, for tests too.</source>
+        <translation>Das Alter ist nicht bekannt: noch einmal fragen; Etikett, Regeln am Ort und Versicherung setzen das niedrigste, auch für Tests.</translation>
+    </message>
+    <message>
+        <source>Not all of the hair&apos;s history is known: ask again, and look at the ends and at old bands.</source>
+        <translation>Nicht alles aus der Geschichte des Haars ist bekannt: noch einmal fragen und die Spitzen und alte Farbbänder ansehen.</translation>
+    </message>
+    <message>
+        <source>Visits: %1</source>
+        <translation>Besuche: %1</translation>
+    </message>
+    <message>
+        <source>Minutes: %1</source>
+        <translation>Minuten: %1</translation>
+    </message>
+    <message>
+        <source>Price: %1</source>
+        <translation>Preis: %1</translation>
+    </message>
 </context>
 <context>
     <name>keys</name>
@@ -14488,6 +14838,14 @@ Nicht für: %2</translation>
     <message>
         <source>Your own factors could not be read (%1). They were set aside in the settings as %2; the work list goes by the assumptions until you take new ones over.</source>
         <translation>Ihre eigenen Faktoren ließen sich nicht lesen (%1). Sie wurden in den Einstellungen als %2 beiseitegelegt; die Arbeitsliste geht nach den Annahmen, bis Sie neue übernehmen.</translation>
+    </message>
+    <message>
+        <source>the client does not know</source>
+        <translation>die Kundin weiß es nicht</translation>
+    </message>
+    <message>
+        <source>Scalp: looked at, and not sure</source>
+        <translation>Kopfhaut: angesehen, und nicht klar</translation>
     </message>
 </context>
 </TS>

@@ -1,57 +1,28 @@
-// After the rinse: levels that came, finishes and corrections that are typed.
+// After the rinse: levels that came, finishes and corrections that are typed, and what
+// a head says of one's own speed and amounts.
 #include <catch2/catch.hpp>
 
 #include <QRegularExpression>
 #include <QSettings>
 #include <QSignalSpy>
+#include <QTemporaryDir>
 
 #include "app/appointment/appointment_page.h"
-#include "app/cards/consultation_visits.h"
-#include "app/desk/preferences_page.h"
 #include "app/sheet/head_sheet.h"
-#include "app/store/client_keeper.h"
-#include "engine/base/number_text.h"
 #include "engine/work/log_text.h"
-#include "engine/work/next_visit.h"
 #include "engine/work/outcome.h"
+#include "engine/work/speeds.h"
 #include "engine/work/toning.h"
 #include "tests/app/card_helpers.h"
 #include "tests/app/demo_plans.h"
 #include "tests/app/desk_fixture.h"
+#include "tests/app/levels_that_came.h"
 
 namespace combdraft::appointment {
 namespace {
 
 using document::DocumentController;
-using tests::buttonNamed;
 using tests::typeInto;
-using work::Tap;
-
-struct Seen {
-  const char* piece;
-  double level;
-};
-
-/// The plan with a log in which these pieces were placed, rinsed and looked at.
-plan::Plan withLevels(plan::Plan plan, const std::vector<Seen>& seen) {
-  work::AppointmentLog log;
-  std::int64_t ms = 0;
-  const auto tap = [&](Tap which, const Seen& of) {
-    work::LogEvent event;
-    event.tap = which;
-    event.pieces = {of.piece};
-    if (which == Tap::Looked) event.level = of.level;
-    ms += 120'000;
-    log = work::appended(log, event, {1'700'000'000'000 + ms, ms, "test"});
-  };
-  for (const Seen& one : seen) tap(Tap::Placed, one);
-  for (const Seen& one : seen) tap(Tap::Rinsed, one);
-  for (const Seen& one : seen) tap(Tap::Looked, one);
-  plan::PlanInfo info = plan.info();
-  info.logJson = work::writeLog(log);
-  plan.put(plan::kPlanId, info);
-  return plan;
-}
 
 void choose(QComboBox* combo, const char* word) {
   const int at = combo->findText(QString::fromLatin1(word));
@@ -352,153 +323,41 @@ TEST_CASE("own factors are kept by the settings and unreadable ones are set asid
   CHECK(QSettings(ini, QSettings::IniFormat).contains(QStringLiteral("work/ownFactors_setAside")));
 }
 
-TEST_CASE("the next visit needs typed weeks and says what to repeat", "[appointment][next]") {
-  DocumentController controller(tests::demoPlan());
+TEST_CASE("backcombed pieces can be planned with the share that the comb pushed in fact", "[appointment][after]") {
+  const plan::Plan plan = tests::demoPlan();
+  DocumentController controller(plan);
   AppointmentPage page(controller);
   page.show();
-  page.turnTo(AppointmentPage::View::NextVisit);
-  NextVisitView& view = page.nextVisit();
-  CHECK(view.weeks()->edit()->text().isEmpty());
-  CHECK(view.showFrom()->edit()->text().isEmpty());
-  CHECK_FALSE(view.begin()->isEnabled());
-  CHECK_FALSE(view.pieces()->isVisible());
-  typeInto(view.weeks()->edit(), QStringLiteral("10"));
-  CHECK(view.begin()->isEnabled());
-  CHECK_FALSE(view.pieces()->isVisible());
-  typeInto(view.showFrom()->edit(), QStringLiteral("40"));
-  const auto expected = work::piecesToRepeat(controller.document(), {}, 10, 40);
-  REQUIRE(view.pieces()->rowCount() == static_cast<int>(expected.size()));
-  int repeats = 0;
-  for (int row = 0; row < view.pieces()->rowCount(); ++row) {
-    CHECK((view.pieces()->item(row, 2)->text() == QStringLiteral("repeat")) == expected[static_cast<std::size_t>(row)].repeat);
-    repeats += expected[static_cast<std::size_t>(row)].repeat;
+  page.turnTo(AppointmentPage::View::Outcome);
+  OutcomeView& view = page.outcome();
+  CHECK(view.usePushedButton()->isHidden());  // nothing is learned yet
+  work::OwnFactors factors;
+  for (const double pushed : {0.35, 0.45}) {
+    work::MeasuredHead head;
+    head.got[static_cast<std::size_t>(work::Factor::PushedShare)] = pushed;
+    factors = work::withHead(factors, head).value();
   }
-  CHECK(repeats > 0);
-  CHECK(repeats < view.pieces()->rowCount());
-  CHECK(view.leftOut()->rowCount() == static_cast<int>(plan::kHairZones));
-  CHECK(controller.document() == tests::demoPlan());
-}
-
-TEST_CASE("the next visit of a plan without light pieces says so", "[appointment][next]") {
-  DocumentController controller(plan::Plan::fresh(3));
-  AppointmentPage page(controller);
-  page.show();
-  page.turnTo(AppointmentPage::View::NextVisit);
-  typeInto(page.nextVisit().weeks()->edit(), QStringLiteral("10"));
-  CHECK(page.nextVisit().stateText().contains(QStringLiteral("No piece is lightened")));
-  CHECK_FALSE(page.nextVisit().begin()->isEnabled());
-}
-
-TEST_CASE("a next visit's plan has grown hair and neither log nor agreement nor checks", "[appointment][next]") {
-  plan::Plan today = withLevels(tests::demoPlan(), {{"piece-1", 8}});
-  plan::PlanInfo info = today.info();
-  info.agreedJson = "{}";
-  today.put(plan::kPlanId, info);
-  plan::Hair hair = today.hair();
-  hair.condition.fill(plan::Condition::Good);
-  hair.porosity.fill(plan::Porosity::Usual);
-  hair.conditionDate = "2026-03-14";
-  today.put(plan::kHairId, hair);
-  const auto next = nextVisitPlan(today, 10, QStringLiteral("later"));
-  REQUIRE(next.ok());
-  CHECK(next->info().title == "later");
-  CHECK(next->info().number == today.info().number);
-  CHECK(next->info().logJson.empty());
-  CHECK(next->info().agreedJson.empty());
-  CHECK(next->hair().length_mm[0] > today.hair().length_mm[0]);
-  CHECK_FALSE(next->hair().scattered.empty());
-  CHECK(next->hair().conditionDate.empty());
-  CHECK(next->hair().condition[0] == plan::Condition::NotChecked);
-  CHECK(next->hair().porosity[0] == plan::Porosity::NotChecked);
-  CHECK_FALSE(nextVisitPlan(today, 200, QStringLiteral("later")).ok());
-}
-
-TEST_CASE("in the window the next visit begins a new plan and today's file stays", "[appointment][next]") {
-  tests::Desk desk;
-  const QString path = desk.dir.filePath(QStringLiteral("today.json"));
-  REQUIRE(store::savePlan(withLevels(tests::demoPlan(), {{"piece-1", 8}}), path).ok());
-  const auto bytes = store::contentKeyOf(path);
-  desk.window->openPath(path);
-  QApplication::processEvents();
-  desk.window->actions().action(QStringLiteral("appointment.nextVisit"))->trigger();
-  NextVisitView& view = desk.window->appointmentPage().nextVisit();
-  REQUIRE(view.isVisible());
-  typeInto(view.weeks()->edit(), QStringLiteral("10"));
-  typeInto(view.showFrom()->edit(), QStringLiteral("40"));
-  const auto pieces = desk.window->controller().document().pieces().size();
-  view.begin()->click();
-  DocumentController& controller = desk.window->controller();
-  CHECK(controller.file().path.isEmpty());
-  CHECK(controller.isModified());
-  CHECK(controller.document().info().title == "Soft root, bold ends, next visit");
-  CHECK(controller.document().info().logJson.empty());
-  CHECK(controller.document().pieces().size() < pieces);
+  view.setFactors(factors);
+  REQUIRE_FALSE(view.usePushedButton()->isHidden());
+  CHECK(view.usePushedButton()->text().contains(QStringLiteral("40 %")));
+  CHECK(view.factorsText().contains(QStringLiteral("40 % of the taken hair (2 heads)")));
+  view.usePushedButton()->click();
+  int changed = 0;
+  for (const auto& [id, piece] : controller.document().pieces()) {
+    const plan::Piece& before = *plan.find<plan::Piece>(id);
+    const bool combed = work::isWorked(before) && work::isBackcombed(before);
+    CHECK(piece->backcomb.pushed_frac == (combed ? 0.4 : before.backcomb.pushed_frac));
+    changed += combed;
+  }
+  CHECK(changed > 0);
   CHECK(controller.undoStack().count() == 1);
+  view.usePushedButton()->click();
+  CHECK(view.saidText().contains(QStringLiteral("already")));
   controller.undoStack().undo();
-  CHECK(controller.document().pieces().size() == pieces);
-  CHECK(store::contentKeyOf(path) == bytes);
-  CHECK_FALSE(view.weeks()->value());  // typed for the plan before
-}
-
-TEST_CASE("the client's words two weeks later are kept with the visit and not in the plan", "[appointment][next]") {
-  QTemporaryDir dir;
-  DocumentController controller(tests::demoPlan());
-  AppointmentPage page(controller);
-  page.show();
-  page.turnTo(AppointmentPage::View::NextVisit);
-  NextVisitView& view = page.nextVisit();
-  CHECK_FALSE(view.words()->isVisible());
-  CHECK(view.openClient()->isVisible());
-  const auto keeper = store::ClientKeeper::of(dir.path(), controller.document().info().number);
-  view.setKeeper(keeper);
-  CHECK_FALSE(view.words()->isVisible());  // no visit with this plan yet
-  keeper->edit([&](store::ClientFile& file) { file.visits.push_back(cards::visitToday(controller)); });
-  REQUIRE(view.words()->isVisible());
-  CHECK_FALSE(view.openClient()->isVisible());
-  const plan::Plan before = controller.document();
-  view.words()->edit()->setPlainText(QStringLiteral("softer at the parting"));
-  CHECK(keeper->file().visits.front().words == "softer at the parting");
-  CHECK(controller.document() == before);
-  CHECK(keeper->writeNow().ok());
-  view.setKeeper(nullptr);
-  CHECK(view.words()->edit()->toPlainText().isEmpty());
-  CHECK(keeper->file().visits.front().words == "softer at the parting");
-}
-
-TEST_CASE("the work list reckons only with rates that are typed", "[appointment][price]") {
-  DocumentController controller(tests::demoPlan());
-  AppointmentPage page(controller);
-  page.show();
-  WorkListView& view = page.workList();
-  CHECK(view.priceText().isEmpty());
-  const double minutes = view.list()->timeline.total_min;
-  double grams = 0;
-  for (const work::BowlGrams& bowl : view.list()->bowls) grams += bowl.mixed_g;
-  const auto text = [](double value) { return QString::fromStdString(numberText(value, 2)); };
-  view.setRates({60, {}, QStringLiteral("crowns")});
-  CHECK(view.priceText().contains(text(minutes) + QStringLiteral(" crowns")));
-  CHECK_FALSE(view.priceText().contains(QStringLiteral("g mixed")));
-  view.setRates({60, 2, {}});
-  CHECK(view.priceText().contains(QStringLiteral("rates: ") + text(minutes + 2 * grams) + QStringLiteral(" for")));
-  view.setRates({});
-  CHECK(view.priceText().isEmpty());
-}
-
-TEST_CASE("rates are typed in the preferences and kept and damaged ones are as if not there", "[appointment][price]") {
-  tests::Desk desk;
-  desk.window->actions().action(QStringLiteral("edit.preferences"))->trigger();
-  desk::PreferencesPage& page = desk.window->preferencesPage();
-  CHECK(page.perHour()->edit()->text().isEmpty());
-  CHECK(page.perGram()->edit()->text().isEmpty());
-  CHECK(page.currency()->edit()->text().isEmpty());
-  typeInto(page.perHour()->edit(), QStringLiteral("48.5"));
-  typeInto(page.currency()->edit(), QStringLiteral("crowns"));
-  const QString ini = desk.dir.filePath(QStringLiteral("settings.ini"));
-  CHECK(store::Settings(ini).rates() == store::Rates{48.5, {}, QStringLiteral("crowns")});
-  typeInto(page.perHour()->edit(), QString());
-  CHECK_FALSE(store::Settings(ini).rates().perHour);
-  QSettings(ini, QSettings::IniFormat).setValue(QStringLiteral("rates/perGram"), QStringLiteral("nan"));
-  CHECK_FALSE(store::Settings(ini).rates().perGram);
+  CHECK(controller.document() == plan);
+  work::MeasuredHead slip;
+  slip.got[static_cast<std::size_t>(work::Factor::PushedShare)] = 1.2;
+  CHECK_FALSE(work::withHead(factors, slip));
 }
 
 }  // namespace combdraft::appointment

@@ -7,11 +7,13 @@
 #include "app/appointment/appointment_page.h"
 #include "app/cards/formula_card.h"
 #include "app/cards/mix_rows.h"
+#include "app/paint/amount_words.h"
 #include "app/paint/work_words.h"
 #include "engine/plan/json_reader.h"
 #include "engine/plan/json_writer.h"
 #include "engine/work/log_text.h"
 #include "engine/work/outcome.h"
+#include "tests/app/appointment_helpers.h"
 #include "tests/app/card_helpers.h"
 #include "tests/app/demo_plans.h"
 #include "tests/app/desk_fixture.h"
@@ -25,31 +27,6 @@ using tests::buttonNamed;
 using tests::numberNamed;
 using tests::typeInto;
 using work::Tap;
-
-/// Seconds of an appointment, as the test says.
-struct TestClock {
-  double minute = 0;
-  std::int64_t back_ms = 0;
-  LogView::Clock clock() {
-    return [this] {
-      const auto ms = static_cast<std::int64_t>(minute * 60'000);
-      return work::TapClock{1'700'000'000'000 + ms - back_ms, ms, "test"};
-    };
-  }
-};
-
-plan::Plan typedPlan(std::optional<double> life, std::optional<double> longest) {
-  plan::Plan plan = tests::demoPlan();
-  plan::Formula formula = *plan.find<plan::Formula>("formula-1");
-  formula.products = {{"powder", 1, {}}};
-  formula.developers = {{"developer", 6, plan::StrengthUnit::Percent, 2, {}}};
-  formula.leaflet.workingLife_min = life;
-  formula.leaflet.longestTime_min = longest;
-  plan.put("formula-1", formula);
-  return plan;
-}
-
-work::AppointmentLog logOf(const DocumentController& controller) { return work::readLog(controller.document().info().logJson).value(); }
 
 bool hasPromise(const QString& text) {
   static const QRegularExpression words(QStringLiteral("\\b(ready|done|safe|safely|guarantee\\w*|promised?)\\b"), QRegularExpression::CaseInsensitiveOption);
@@ -133,7 +110,10 @@ TEST_CASE("the work list shows order bowls and what needs a look", "[appointment
   WorkListView& view = page.workList();
   REQUIRE(view.list());
   CHECK(view.list()->order.size() == 7);  // eight pieces, one of them left out
-  CHECK(view.table()->rowCount() == static_cast<int>(view.list()->timeline.steps.size()));
+  // Every step stands in the table; a piece's two formulas share a row.
+  const auto lines = [&] { return work::linesOf(view.list()->timeline); };
+  CHECK(view.table()->rowCount() == static_cast<int>(lines().size()));
+  CHECK(lines().size() == view.list()->timeline.steps.size());  // no piece of this plan has two formulas
   CHECK(view.sideText().contains(QStringLiteral("powder")));
   CHECK(view.sideText().contains(QStringLiteral("no bowl is planned anew")));       // formula B has no life typed
   CHECK(view.sideText().contains(QStringLiteral("no formula is named")));
@@ -146,14 +126,133 @@ TEST_CASE("the work list shows order bowls and what needs a look", "[appointment
   buttonNamed(page, QStringLiteral("Hands: Two"))->click();
   CHECK(view.list()->timeline.lastIn_min < alone);
   // A step chosen in the list chooses its piece; arrow keys move the moment.
+  REQUIRE(view.table()->rowCount() == static_cast<int>(lines().size()));
   for (int row = 0; row < view.table()->rowCount(); ++row)
-    if (view.list()->timeline.steps[static_cast<std::size_t>(row)].piece == "piece-3") view.table()->setCurrentCell(row, 0);
+    if (view.list()->timeline.steps[lines()[static_cast<std::size_t>(row)].front()].piece == "piece-3") view.table()->setCurrentCell(row, 0);
   CHECK(controller.selection() == document::Selection::one("piece-3"));
   view.strip()->setMoment(0);
   QTest::keyClick(view.strip(), Qt::Key_Right, Qt::ShiftModifier);
   CHECK(view.strip()->moment_min() == 5);
   CHECK(view.strip()->momentText().contains(QStringLiteral("oldest on the hair")));
   CHECK_FALSE(hasPromise(allText(page)));
+}
+
+TEST_CASE("a piece with two formulas has one row and its place beside its number", "[appointment]") {
+  plan::Plan plan = typedPlan({}, {});
+  for (const char* id : {"piece-1", "piece-2", "piece-3", "piece-4"}) {
+    plan::Piece piece = *plan.find<plan::Piece>(id);
+    piece.handover_mm = 120;
+    piece.end.formula = "formula-2";
+    plan.put(id, piece);
+  }
+  DocumentController controller(plan);
+  AppointmentPage page(controller);
+  page.show();
+  WorkListView& view = page.workList();
+  REQUIRE(view.list());
+  const auto lines = work::linesOf(view.list()->timeline);
+  REQUIRE(view.table()->rowCount() == static_cast<int>(lines.size()));
+  CHECK(lines.size() < view.list()->timeline.steps.size());
+  QStringList placed;
+  for (int row = 0; row < view.table()->rowCount(); ++row) {
+    const QString what = view.table()->item(row, 2)->text();
+    if (what.startsWith(QStringLiteral("place piece 2,"))) placed << what;
+    // The moment is the end of the row's last step.
+    CHECK(view.table()->item(row, 0)->data(Qt::UserRole + 1).toDouble() == view.list()->timeline.steps[lines[static_cast<std::size_t>(row)].back()].to_min);
+  }
+  REQUIRE(placed.size() == 1);
+  INFO(placed.front().toStdString());
+  CHECK(placed.front().startsWith(QStringLiteral("place piece 2, back left, from")));  // on the wearer's left
+  CHECK(placed.front().contains(QStringLiteral("from A, lightener: bowl 1 up to the handover, then from B, deepening colour: bowl 1")));
+  CHECK(placed.front().contains(QRegularExpression(QStringLiteral("product [0-9.]+ and [0-9.]+ min old$"))));
+}
+
+TEST_CASE("the places in the work list follow the pieces", "[appointment]") {
+  const plan::Plan plan = tests::demoPlan();
+  PlaceBook places;
+  CHECK(places.of("piece-2").isEmpty());
+  places.take(plan, {"piece-1", "piece-2"});
+  const QString left = places.of("piece-2");
+  CHECK(left.endsWith(QStringLiteral("left")));
+  CHECK(places.of("piece-1").endsWith(QStringLiteral("right")));
+  CHECK(places.of("piece-3").isEmpty());  // not taken
+  plan::Plan moved = plan;
+  plan::Piece piece = *moved.find<plan::Piece>("piece-2");
+  piece.line = plan.find<plan::Piece>("piece-1")->line;
+  moved.put("piece-2", piece);
+  places.take(moved, {"piece-2"});
+  CHECK(places.of("piece-2") != left);
+  CHECK(places.of("piece-1").isEmpty());
+}
+
+TEST_CASE("the work list says from where to where its grams may be and what it does not know", "[appointment]") {
+  plan::Plan plan = tests::demoPlan();
+  DocumentController controller(plan);
+  AppointmentPage page(controller);
+  page.show();
+  WorkListView& view = page.workList();
+  REQUIRE(view.list());
+  CHECK(view.summaryText().contains(QRegularExpression(QStringLiteral("About [0-9.]+ g mixed, somewhere from [0-9.]+ to [0-9.]+ g by the assumption's range"))));
+  CHECK(view.sideText().contains(QStringLiteral("Thin weaves take more product")));
+  CHECK(allText(view).contains(QStringLiteral("Wear gloves and keep the air moving")));
+  CHECK(allText(view).contains(QStringLiteral("Minutes and grams are estimates")));
+  work::MeasuredHead head;
+  head.got[static_cast<std::size_t>(work::Factor::ProductPerHair)] = 4;
+  page.setFactors({{head}});
+  view.byFactors()->setChecked(true);
+  CHECK(view.summaryText().contains(QStringLiteral("weighed on 1 head:")));
+  work::MeasuredHead other = head;
+  other.got[static_cast<std::size_t>(work::Factor::ProductPerHair)] = 6;
+  page.setFactors({{head, other}});
+  CHECK(view.summaryText().contains(QStringLiteral("weighed on 2 heads")));
+  plan::PlanInfo info = plan.info();
+  info.assumptions["amount.product_per_hair"] = 3;
+  plan.put(plan::kPlanId, info);
+  controller.edit(plan, QStringLiteral("product"));
+  view.fill();
+  CHECK(view.summaryText().contains(QStringLiteral("typed under Assumptions of this plan")));
+}
+
+TEST_CASE("bowls under the least that is mixed are told once it is typed", "[appointment]") {
+  DocumentController controller(tests::demoPlan());
+  AppointmentPage page(controller);
+  page.show();
+  WorkListView& view = page.workList();
+  const QString told = QStringLiteral("g at least, so more is left over");
+  CHECK_FALSE(view.smallestBowl()->value());
+  CHECK_FALSE(view.smallestBowl()->edit()->placeholderText().contains(QRegularExpression(QStringLiteral("[0-9]"))));
+  CHECK_FALSE(view.sideText().contains(told));
+  typeInto(view.smallestBowl()->edit(), QStringLiteral("900"));
+  CHECK(view.settings().smallestBowl_g == 900);
+  CHECK(view.sideText().contains(told));
+  CHECK(view.sideText().contains(QStringLiteral("You mix 900 g at least")));
+  typeInto(view.smallestBowl()->edit(), QString());
+  CHECK_FALSE(view.sideText().contains(told));
+}
+
+TEST_CASE("a work list that found nothing is no all-clear and says nothing before it is worked out", "[appointment]") {
+  DocumentController empty(plan::Plan::fresh(3));
+  AppointmentPage page(empty);
+  page.show();
+  CHECK(page.workList().sideText().simplified().isEmpty());
+  CHECK_FALSE(allText(page.workList()).contains(nothingFound()));
+  CHECK(nothingFound().contains(QStringLiteral("says nothing about this hair")));
+  CHECK_FALSE(hasPromise(nothingFound() + estimatesOnly() + glovesAndAir() + thinWeavesText() + changesLook()));
+}
+
+TEST_CASE("what would save time names pieces in no section by their place", "[appointment]") {
+  DocumentController controller(tests::sixtyPlan());
+  AppointmentPage page(controller);
+  page.show();
+  const QString side = page.workList().sideText();
+  CHECK_FALSE(side.contains(QStringLiteral("in no section")));
+  CHECK(side.contains(QRegularExpression(QStringLiteral("[0-9.]+ min: [0-9]+ pieces, (back|sides|crown|top|nape|front), "))));
+  CHECK(side.contains(changesLook()));
+  plan::Plan plan = tests::demoPlan();
+  work::Saving saving{work::Saving::Kind::LeaveOut, "section-1", {"piece-1"}, 2, {}};
+  CHECK(sectionName(plan, saving) == QStringLiteral("back"));
+  saving = {work::Saving::Kind::LeaveOut, {}, {"piece-1", "piece-2"}, 2, plan::HairZone::Nape};
+  CHECK(sectionName(plan, saving) == QStringLiteral("2 pieces, nape"));
 }
 
 TEST_CASE("the order by rule becomes the pieces' numbers in one undo", "[appointment]") {
@@ -324,7 +423,7 @@ TEST_CASE("an appointment played with a kill a piece skipped and a tap taken bac
   const auto outcomes = work::plannedAgainstGot(controller.document(), log);
   REQUIRE(outcomes.size() == 3);
   CHECK(outcomes[1].got == 7);
-  CHECK(outcomes[1].planned == 9);
+  CHECK(outcomes[1].planned.level == 9);
 }
 
 TEST_CASE("a log that cannot be read is kept and no tap is added", "[appointment][log]") {
@@ -360,6 +459,7 @@ TEST_CASE("a tap for a foil or section counts for its pieces that it fits", "[ap
   buttonNamed(view, QStringLiteral("A tap counts for: Its foil"))->click();
   view.button(Tap::Placed)->click();
   CHECK(logOf(controller).events[0].pieces == std::vector<plan::ItemId>{"piece-1", "piece-2"});
+  clock.minute = 1;
   view.pieces()->setCurrentRow(0);
   buttonNamed(view, QStringLiteral("A tap counts for: Its section"))->click();
   view.button(Tap::Placed)->click();

@@ -13,7 +13,9 @@
 #include "app/chair/chair_view.h"
 #include "app/chair/hold_button.h"
 #include "app/chair/touch_controls.h"
+#include "app/cards/consultation_card.h"
 #include "app/desk/card_column.h"
+#include "app/store/client_keeper.h"
 #include "engine/plan/choice_edits.h"
 #include "tests/app/desk_fixture.h"
 
@@ -407,6 +409,47 @@ TEST_CASE("visits and minutes and price stand there only when something is typed
   CHECK(chair.view().costText() == QLatin1String("2 visits, 180 minutes, 240"));
   chair.tap(chair.view().chips(1)[1]);
   CHECK(chair.view().costText().isEmpty());
+}
+
+TEST_CASE("what the colourist typed for a choice stands on the client's screen and nothing that was worked out", "[chair][price]") {
+  Chair chair;
+  REQUIRE(chair.settled());
+  cards::ConsultationCard* card = chair.window->cards().consultationCard();
+  REQUIRE(card->keeper());
+  store::Rates rates;
+  rates.perHour = 77;
+  card->setRates(rates);
+  chair.tap(chair.view().chips(1)[0]);
+  CHECK(chair.view().costText().isEmpty());
+  card->keeper()->edit([&](store::ClientFile& file) {
+    store::Offer& offer = store::offerFor(file, chair.plan().info().number, "choice-1");
+    offer.visits = "two";
+    offer.price = "240 crowns";
+  });
+  chair.tap(chair.view().chips(1)[0]);
+  CHECK(chair.view().costText() == QStringLiteral("Visits: two; Price: 240 crowns"));
+  chair.tap(chair.view().chips(1)[1]);
+  CHECK(chair.view().costText().isEmpty());
+}
+
+TEST_CASE("how light is told in halves outwards once both ends are known", "[chair]") {
+  const auto at = [](double level) {
+    look::Readings readings;
+    readings.whole.level = level;
+    return std::make_shared<const look::Readings>(readings);
+  };
+  CHECK(chair::howLight({at(6.6), at(6.8), at(6.9)}, nullptr).value == QLatin1String("6.5 to 7.0"));
+  CHECK(chair::howLight({at(7), at(7), at(7)}, nullptr).value == QLatin1String("6.5 to 7.5"));
+  CHECK(chair::howLight({at(5.9), at(6.2), at(7.1)}, nullptr).value == QLatin1String("5.5 to 7.5"));
+  CHECK(chair::howLight({nullptr, at(6.8), nullptr}, nullptr).value == QLatin1String("about 7.0"));
+  CHECK(chair::howLight({at(6.6), at(6.8), at(6.9)}, nullptr).title.contains(QLatin1String("less or more")));
+  // What is kept with an agreement is what stood there.
+  const auto raw = chair::levelSpan({at(5.9), at(6.2), at(7.1)});
+  REQUIRE(raw);
+  CHECK(raw->low == 5.9);
+  CHECK(chair::asShown(*raw).low == 5.5);
+  CHECK(chair::asShown(*raw).high == 7.5);
+  CHECK(chair::asShown(*raw).planned == 6.2);
 }
 
 TEST_CASE("leaving needs a held finger or a held key", "[chair][touch]") {

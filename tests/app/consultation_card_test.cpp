@@ -10,6 +10,7 @@
 #include <QRegularExpression>
 #include <QTemporaryDir>
 
+#include "app/cards/agreed_line.h"
 #include "app/cards/consultation_card.h"
 #include "app/cards/consultation_client.h"
 #include "app/cards/consultation_questions.h"
@@ -19,6 +20,8 @@
 #include "app/cards/photo_strip.h"
 #include "app/cards/test_list.h"
 #include "app/controls/text_box.h"
+#include "app/words/date_words.h"
+#include "engine/base/number_text.h"
 #include "engine/plan/json_writer.h"
 #include "tests/app/card_helpers.h"
 #include "tests/app/demo_plans.h"
@@ -63,7 +66,8 @@ QStringList textsOf(const ClientFile& file, const store::ClientPolicy& policy, c
   return texts;
 }
 
-bool hasText(const QStringList& texts, const char* part) { return texts.filter(QLatin1String(part)).size() == 1; }
+bool hasText(const QStringList& texts, const QString& part) { return texts.filter(part).size() == 1; }
+bool hasText(const QStringList& texts, const char* part) { return hasText(texts, QString::fromLatin1(part)); }
 
 }  // namespace
 
@@ -151,6 +155,105 @@ TEST_CASE("what was not asked is to be checked and what speaks against it referr
   CHECK(textsOf(file, {}, today).isEmpty());
 }
 
+TEST_CASE("what the client does not know is asked again or tested or referred as a yes would be", "[cards][client]") {
+  const QDate today(2026, 6, 1);
+  ClientFile file;
+  file.health = {store::Answer::Unknown, store::Answer::Unknown, "", store::ScalpFound::Unsure, "", "", {}};
+  file.history = {store::Answer::No, store::Answer::Unknown, store::Answer::No, store::Answer::No, "", "", {}};
+  const QStringList texts = textsOf(file, {}, today);
+  CHECK(hasText(texts, "Refer: Does not know of past reactions"));
+  CHECK(hasText(texts, "Refer: It is not sure what is on the scalp"));
+  CHECK(hasText(texts, "Check: The age is not known"));
+  CHECK(hasText(texts, "no metal test is written down"));
+  CHECK(hasText(texts, "Check: Not all of the hair's history is known: ask again"));
+  CHECK(texts.filter(QStringLiteral("not asked")).isEmpty());  // it was
+
+  Consultation c;
+  c.agree();
+  buttonNamed(c.card, QStringLiteral("Has reacted before, also to a black tattoo: Doesn't know"))->click();
+  CHECK(c.file().health.reacted == store::Answer::Unknown);
+  buttonNamed(c.card, QStringLiteral("Henna: Doesn't know"))->click();
+  CHECK(c.file().history.henna == store::Answer::Unknown);
+  buttonNamed(c.card, QStringLiteral("Scalp: Unsure"))->click();
+  CHECK(c.file().health.scalp == store::ScalpFound::Unsure);
+  CHECK(c.card.cautions().contains(QStringLiteral("Does not know of past reactions")));
+}
+
+TEST_CASE("what a choice comes to at the user's own rates is typed in by her alone", "[cards][client][price]") {
+  Consultation c;
+  c.card.show();
+  cards::ConsultationWishes* wishes = c.card.wishes();
+  CHECK(wishes->estimateText(0).isEmpty());
+  store::Rates rates;
+  rates.perHour = 60;
+  rates.currency = QStringLiteral("crowns");
+  c.card.setRates(rates);
+  REQUIRE(QTest::qWaitFor([&] { return wishes->estimateText(0).contains(QStringLiteral("crowns")); }, 8000));
+  const auto worked = paint::workedOut(c.controller.document(), "choice-1");
+  REQUIRE(worked);
+  CHECK(worked->work_min > 0);
+  // 60 for an hour is one for each minute.
+  const QString sum = QString::fromStdString(numberText(worked->work_min, 2)) + QStringLiteral(" crowns");
+  CHECK(wishes->estimateText(0).contains(QStringLiteral("By your own rates and the work list's estimate: ") + sum));
+  CHECK(c.file().offers.empty());  // nothing is filled in by itself
+  wishes->typeIn(0)->click();
+  REQUIRE(c.file().offers.size() == 1);
+  CHECK(c.file().offers[0].price == sum.toStdString());
+  CHECK(c.file().offers[0].minutes.empty());
+  CHECK(textNamed(c.card, QStringLiteral("Choice A: price"))->text() == sum);
+  CHECK_FALSE(wishes->typeIn(0)->isEnabled());  // it stands there
+  c.card.setRates({});
+  CHECK(wishes->estimateText(0).isEmpty());
+  CHECK(c.file().offers[0].price == sum.toStdString());
+}
+
+TEST_CASE("a choice without work has no estimate", "[cards][client][price]") {
+  Consultation c;
+  c.controller.replace(plan::Plan::fresh(4), {});
+  c.card.show();
+  store::Rates rates;
+  rates.perGram = 2;
+  c.card.setRates(rates);
+  REQUIRE(QTest::qWaitFor([&] { return c.card.wishes()->estimateText(0).isEmpty(); }, 8000));
+  CHECK_FALSE(paint::workedOut(c.controller.document(), c.controller.document().info().activeChoice));
+}
+
+TEST_CASE("what was open when a picture was agreed on stands on the colourist's side", "[cards][client][agreement]") {
+  Consultation c;
+  c.card.show();
+  CHECK(c.card.agreedText().isEmpty());
+  c.keeper->edit([](ClientFile& f) {
+    f.consent = store::Consent{"planning", "2026-01-01", {}};
+    f.tests = {{store::TestKind::Skin, "2024-01-01", "", "", {}},
+               {store::TestKind::Strand, "", "", "", {}},
+               {store::TestKind::Skin, "2026-07-01", "", "", {}}};  // after that day: it was not there then
+  });
+  store::ClientPolicy policy;
+  policy.test_months[static_cast<std::size_t>(store::TestKind::Skin)] = 6;
+  c.card.setPolicy(policy);
+  plan::Agreement agreement;
+  agreement.date = "2026-06-01";
+  agreement.choice = "choice-1";
+  agreement.choiceName = "A";
+  agreement.frozen = plan::frozenChoice(c.controller.document(), "choice-1");
+  const auto found = cards::openFindings(agreement);
+  REQUIRE(found);
+  CHECK(*found > 0);  // piece 8 starts at the scalp
+  const auto json = plan::writeAgreement(agreement);
+  REQUIRE(json.ok());
+  c.controller.record(document::DocumentController::Record::Agreed, *json);
+  const QString said = c.card.agreedText();
+  INFO(said.toStdString());
+  CHECK(said.startsWith(QStringLiteral("Agreed on %1: choice A.").arg(words::dateText(QDate(2026, 6, 1)))));
+  CHECK(said.contains(QStringLiteral("Open then: %1 finding").arg(*found)));
+  CHECK(said.contains(QStringLiteral("Skin test: overdue since ") + words::dateText(QDate(2024, 7, 1))));
+  CHECK(said.contains(QStringLiteral("Test strand: not dated")));
+  CHECK_FALSE(QString::fromStdString(c.controller.document().info().agreedJson).contains(QStringLiteral("2024-01-01")));  // no test goes into the plan
+  c.keeper->takeConsentBack();
+  CHECK(c.card.agreedText().contains(QStringLiteral("without consent")));
+  CHECK_FALSE(c.card.agreedText().contains(QStringLiteral("Skin test")));
+}
+
 TEST_CASE("a test is overdue by the typed date or by the user's own policy alone", "[cards][client]") {
   const QDate today(2026, 6, 1);
   ClientFile file = fullClient(5);
@@ -158,15 +261,15 @@ TEST_CASE("a test is overdue by the typed date or by the user's own policy alone
   CHECK(textsOf(file, {}, today).filter(QStringLiteral("Skin test")).isEmpty());  // nobody said how long it counts
   store::ClientPolicy policy;
   policy.test_months[static_cast<std::size_t>(store::TestKind::Skin)] = 6;
-  CHECK(hasText(textsOf(file, policy, today), "Test: Skin test: overdue since 2024-07-01."));
+  CHECK(hasText(textsOf(file, policy, today), QStringLiteral("Test: Skin test: overdue since %1.").arg(words::dateText(QDate(2024, 7, 1)))));
   // The last one made counts.
   file.tests.push_back({store::TestKind::Skin, "2026-05-20", "", "", {}});
   CHECK(textsOf(file, policy, today).filter(QStringLiteral("Skin test")).isEmpty());
-  CHECK(cards::dueText(file.tests[2], policy, today) == QStringLiteral("next due 2026-11-20"));
+  CHECK(cards::dueText(file.tests[2], policy, today) == QStringLiteral("next due ") + words::dateText(QDate(2026, 11, 20)));
   file.tests[2].due = "2026-06-01";
   CHECK(hasText(textsOf(file, policy, today), "Test: Skin test: due today."));
   file.tests[2] = {store::TestKind::Skin, "", "", "2026-06-20", {}};
-  CHECK(hasText(textsOf(file, {}, today), "Test: Skin test: not made yet, due 2026-06-20."));
+  CHECK(hasText(textsOf(file, {}, today), QStringLiteral("Test: Skin test: not made yet, due %1.").arg(words::dateText(QDate(2026, 6, 20)))));
 }
 
 TEST_CASE("no word of the consultation promises, advises or tells how a test is made", "[cards][client]") {
@@ -198,7 +301,7 @@ TEST_CASE("tests are added, typed and removed", "[cards][client]") {
   c.box("What came of it")->setPlainText(QStringLiteral("level 8, springs back"));
   typeInto(textNamed(c.card, QStringLiteral("Due again on"))->edit(), QStringLiteral("2026-03-01"));
   CHECK(c.file().tests[0] == store::ClientTest{store::TestKind::Strand, "2026-02-20", "level 8, springs back", "2026-03-01", {}});
-  CHECK(c.card.cautions().contains(QStringLiteral("Test strand: overdue since 2026-03-01")));
+  CHECK(c.card.cautions().contains(QStringLiteral("Test strand: overdue since ") + words::dateText(QDate(2026, 3, 1))));
   buttonNamed(c.card, QStringLiteral("Add test"))->click();
   CHECK(c.file().tests.size() == 2);
   buttonNamed(*c.card.questions()->tests(), QStringLiteral("Remove this test"))->click();

@@ -1,12 +1,15 @@
 // What people type and see: sums, ranges, contrast of text, the bundled font.
 #include <catch2/catch.hpp>
 
+#include <QApplication>
 #include <QTest>
+#include <QVBoxLayout>
 #include <cmath>
 
 #include "app/controls/icon.h"
 #include "app/controls/number_field.h"
 #include "app/controls/number_input.h"
+#include "app/controls/segments.h"
 #include "app/controls/theme.h"
 
 using namespace combdraft::controls;
@@ -111,4 +114,41 @@ TEST_CASE("the bundled font and the icons load", "[controls]") {
   CHECK_FALSE(icon(QStringLiteral("save")).isNull());
   CHECK_FALSE(icon(QStringLiteral("save")).pixmap(48, 48).toImage().isNull());
   CHECK(icon(QStringLiteral("no such icon")).isNull());
+}
+
+TEST_CASE("a row of choices takes a second line rather than cut its words", "[controls]") {
+  QWidget host;
+  auto* column = new QVBoxLayout(&host);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->setSizeConstraint(QLayout::SetNoConstraint);  // narrower than it would like
+  auto* row = new Segments(QStringLiteral("Card"),
+                           {{QStringLiteral("Piece"), {}, {}}, {QStringLiteral("Section"), {}, {}}, {QStringLiteral("Head"), {}, {}},
+                            {QStringLiteral("Formula"), {}, {}}, {QStringLiteral("Whatever was changed"), {}, {}}},
+                           &host);
+  row->setLines(Segments::Lines::AsNeeded);
+  column->addWidget(row);
+  column->addStretch(1);
+  int oneLine = 0;
+  for (int i = 0; i < 5; ++i) oneLine += row->button(i)->sizeHint().width();
+  const auto widen = [&](int width) {
+    host.resize(width, 300);
+    QTest::qWait(20);  // a line more asks the column around it for room, which comes a turn later
+  };
+  host.show();
+  REQUIRE(QTest::qWaitForWindowExposed(&host));
+  widen(oneLine + 20);
+  for (int i = 1; i < 5; ++i) CHECK(row->button(i)->y() == row->button(0)->y());
+  const int low = row->height();
+  widen(oneLine * 3 / 4);
+  CHECK(row->button(4)->y() > row->button(0)->y());
+  CHECK(row->height() > low);
+  for (int i = 0; i < 5; ++i) {
+    QAbstractButton* button = row->button(i);
+    INFO(button->text().toStdString());
+    CHECK(button->fontMetrics().horizontalAdvance(button->text()) <= button->width() - 4);
+    CHECK(row->rect().contains(button->geometry()));
+  }
+  widen(oneLine + 20);
+  CHECK(row->button(4)->y() == row->button(0)->y());
+  CHECK(row->height() == low);
 }

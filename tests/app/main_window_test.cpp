@@ -84,6 +84,65 @@ TEST_CASE("every action has its words, its own key, and a place in a menu", "[de
   }
 }
 
+TEST_CASE("the appointment has a menu of its own and no letter is given twice", "[desk]") {
+  Desk desk;
+  const auto checkLetters = [](const QList<QAction*>& entries) {
+    std::set<QString> letters;
+    for (const QAction* entry : entries) {
+      const QString text = entry->text().remove(QStringLiteral("&&"));
+      INFO(text.toStdString());
+      if (const auto at = text.indexOf(u'&'); at >= 0) CHECK(letters.insert(text.mid(at + 1, 1).toLower()).second);
+    }
+  };
+  const QList<QAction*> menus = desk.window->menuBar()->actions();
+  checkLetters(menus);
+  QStringList titles;
+  for (const QAction* entry : menus) {
+    QMenu* menu = entry->menu();
+    REQUIRE(menu);
+    const QString title = entry->text().remove(u'&');
+    titles << title;
+    checkLetters(menu->actions());
+    for (const desk::ActionSpec& spec : desk.window->actions().specs()) {
+      if (!spec.id.startsWith(QStringLiteral("appointment."))) continue;
+      INFO(title.toStdString() << ": " << spec.id.toStdString());
+      CHECK(menu->actions().contains(desk.window->actions().action(spec.id)) == (title == QStringLiteral("Appointment")));
+    }
+  }
+  CHECK(titles.contains(QStringLiteral("Appointment")));
+}
+
+TEST_CASE("the row of tools takes a second line rather than cut a word", "[desk]") {
+  Desk desk;
+  desk.window->resize(1180, 820);
+  QApplication::processEvents();
+  QToolBar* bar = desk.window->findChildren<QToolBar*>().front();
+  QToolButton* first = nullptr;
+  QToolButton* last = nullptr;
+  for (QToolButton* button : bar->findChildren<QToolButton*>()) {
+    if (!button->defaultAction()) continue;  // Qt's own overflow button
+    if (!first) first = button;
+    last = button;
+  }
+  REQUIRE(first);
+  const auto top = [&](QToolButton* button) { return button->mapTo(bar, QPoint(0, 0)).y(); };
+  CHECK(top(first) == top(last));  // English needs one line here
+  const int oneLine = bar->height();
+  desk.window->resize(desk.window->minimumWidth(), 820);
+  QApplication::processEvents();
+  CHECK(top(last) > top(first));
+  CHECK(QTest::qWaitFor([&] { return bar->height() > oneLine; }, 1000));
+  for (const QToolButton* button : bar->findChildren<QToolButton*>()) {
+    if (!button->defaultAction()) continue;
+    INFO(button->text().toStdString());
+    CHECK(button->isVisible());
+    CHECK(button->width() >= button->sizeHint().width());
+    CHECK(bar->rect().contains(QRect(button->mapTo(bar, QPoint(0, 0)), button->size())));
+  }
+  desk.window->resize(1180, 820);
+  CHECK(QTest::qWaitFor([&] { return bar->height() == oneLine; }, 1000));
+}
+
 TEST_CASE("opening a plan asks for exactly one look, and an edit for one more", "[desk]") {
   Desk desk;
   CHECK(desk.window->lookService().requestsPosted() == 0);  // starting asks for none

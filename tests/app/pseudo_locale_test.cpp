@@ -15,7 +15,6 @@
 #include <QTemporaryDir>
 #include <QTest>
 #include <QTextDocumentFragment>
-#include <QToolBar>
 #include <QToolButton>
 #include <QTranslator>
 #include <catch2/catch.hpp>
@@ -23,10 +22,8 @@
 #include "app/appointment/appointment_page.h"
 #include "app/cards/consultation_card.h"
 #include "app/chair/touch_controls.h"
-#include "app/controls/segments.h"
 #include "app/desk/card_column.h"
 #include "app/desk/language.h"
-#include "app/desk/readings_strip.h"
 #include "app/handout/document.h"
 #include "app/sheet/head_sheet.h"
 #include "app/words/engine_words.h"
@@ -129,15 +126,9 @@ bool isCut(const QAbstractButton& button) {
   const QString words = QString(button.text()).remove(u'&');
   return button.fontMetrics().size(Qt::TextShowMnemonic, words).width() > button.width() - 4;
 }
-// Not mended yet: in a window of 1180 the main row of tools, the tabs of the cards, the tiles of the
-// readings and the seven views of the class shorten or cut words of a longer language (German too,
-// but for the tiles and views); tips and accessible names have them whole.
-bool isKnownToBeCut(const QAbstractButton& button) {
-  const auto* row = qobject_cast<const QToolBar*>(button.parentWidget());
-  const auto* tabs = qobject_cast<const controls::Segments*>(button.parentWidget());
-  return row || qobject_cast<const chair::PictureRow*>(button.parentWidget()) || (tabs && qobject_cast<const CardColumn*>(tabs->parentWidget()));
-}
-bool isKnownToBeCut(const QLabel& label) { return qobject_cast<const ReadingTile*>(label.parentWidget()); }
+// Not mended yet: in a window of 1180 the seven views of the class cut words of this language (not
+// of German); tips and accessible names have them whole.
+bool isKnownToBeCut(const QAbstractButton& button) { return qobject_cast<const chair::PictureRow*>(button.parentWidget()); }
 
 void lookAt(const QString& page, QWidget& root, Troubles& found) {
   for (QWidget* widget : root.findChildren<QWidget*>()) {
@@ -147,7 +138,7 @@ void lookAt(const QString& page, QWidget& root, Troubles& found) {
     found.text(place + QStringLiteral(", tip"), widget->toolTip());
     if (const auto* label = qobject_cast<QLabel*>(widget)) {
       found.text(place, label->text());
-      if (!label->wordWrap() && !label->text().isEmpty() && !isKnownToBeCut(*label) && isCut(*label)) found.clipped << place + QStringLiteral(": ") + label->text();
+      if (!label->wordWrap() && !label->text().isEmpty() && isCut(*label)) found.clipped << place + QStringLiteral(": ") + label->text();
     } else if (const auto* button = qobject_cast<QAbstractButton*>(widget)) {
       found.text(place, button->text());
       const auto* tool = qobject_cast<const QToolButton*>(button);
@@ -207,6 +198,7 @@ struct PseudoDesk : tests::Desk {
     window->openPath(path);
     REQUIRE(isFresh());
     window->controller().select(document::Selection::one("piece-1"));
+    settle();
   }
   void go(const char* id) {
     QAction* action = window->actions().action(QLatin1String(id));

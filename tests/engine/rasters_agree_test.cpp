@@ -47,7 +47,7 @@ TEST_CASE("picture rasters and drawn pictures are as light as the readings", "[l
     const Sums reading = measured(head, v);
     const look::PictureRequest request{head::kAllViews[static_cast<std::size_t>(v)], 0.5};
     const visibility::ViewSamples fine = head.hair().pictureRaster(request, {});
-    look::PictureMaker maker(fine, head.hair().locks().size(), head.hair().seed());
+    look::PictureMaker maker(fine, head.hair().shape(), head.hair().locks().size(), head.hair().seed());
     const auto picture = maker.update(head.colours(), colour::Light::Daylight, {});
     REQUIRE(picture->width == fine.width);
     Sums raster, drawn;

@@ -38,7 +38,7 @@ TEST_CASE("one thread and two give the same bits", "[look][determinism]") {
   for (int k = 0; k < 2; ++k) {
     const ThreadLimit limit(k + 1);
     made[k].head = std::make_unique<ColouredHair>(plan, 4000, look::LookSettings{}, 2);
-    look::PictureMaker maker(made[k].head->hair().pictureRaster({head::ViewName::Crown, 0.5}, {}), 4000, 1);
+    look::PictureMaker maker(made[k].head->hair().pictureRaster({head::ViewName::Crown, 0.5}, {}), made[k].head->hair().shape(), 4000, 1);
     made[k].picture = maker.update(made[k].head->colours(), colour::Light::Daylight, {});
     made[k].readings = made[k].head->readings();
   }

@@ -4,6 +4,8 @@
 
 #include "engine/base/random.h"
 #include "engine/plan/edits.h"
+#include "engine/plan/field_info.h"
+#include "engine/work/log_text.h"
 #include "engine/work/next_visit.h"
 #include "engine/work/outcome.h"
 #include "engine/work/toning.h"
@@ -188,7 +190,7 @@ TEST_CASE("speed and product are learned from what was logged and weighed", "[wo
 TEST_CASE("planned against got is told piece by piece", "[work][outcome]") {
   const auto outcomes = plannedAgainstGot(rinsedPlan(), seen({{"piece-1", 8.5}, {"piece-2", 7}}));
   REQUIRE(outcomes.size() == 2);
-  CHECK(outcomes[0].planned == 9);
+  CHECK(outcomes[0].planned.level == 9);
   CHECK(outcomes[0].got == 8.5);
   CHECK(outcomes[0].inSpan);
   CHECK_FALSE(outcomes[1].inSpan);
@@ -215,6 +217,79 @@ TEST_CASE("the next visit begins with today's result grown out", "[work][next]")
   CHECK(repeat[0].start_mm == Approx(20 + grown));
   CHECK(repeat[0].repeat);
   CHECK_FALSE(piecesToRepeat(plan, {}, 10, 50)[0].repeat);
+}
+
+TEST_CASE("a finish leaves pieces alone that were skipped", "[work][toning]") {
+  const plan::Plan plan = rinsedPlan();
+  AppointmentLog log = seen({{"piece-1", 8}});
+  LogEvent placed;
+  placed.tap = Tap::Placed;
+  placed.pieces = {"piece-1"};
+  log.events.insert(log.events.begin(), placed);
+  const auto edit = toned(plan, log, {{std::nullopt, {7, plan::Tone::Beige}}});
+  REQUIRE(edit);
+  const plan::Plan after = plan::applied(plan, *edit);
+  CHECK(pieceOf(after, "piece-1").root.finish->level == 7);
+  CHECK(pieceOf(after, "piece-2") == pieceOf(plan, "piece-2"));  // the same zone
+}
+
+TEST_CASE("the next visit counts what was placed and came and not what was skipped", "[work][next]") {
+  plan::Plan plan = rinsedPlan();
+  AppointmentLog log = seen({{"piece-1", 7}});
+  LogEvent placed;
+  placed.tap = Tap::Placed;
+  placed.number = 1;
+  placed.pieces = {"piece-1", "piece-3"};
+  log.events.insert(log.events.begin(), placed);
+  plan::PlanInfo info = plan.info();
+  info.logJson = writeLog(log);
+  plan.put(plan::kPlanId, info);
+  const auto edit = grownOut(plan, {}, 0);
+  REQUIRE(edit);
+  const plan::Plan next = plan::applied(plan, *edit);
+  const auto& light = next.hair().scattered;
+  plan::Plan bare = rinsedPlan();
+  for (const char* skipped : {"piece-2", "piece-4"}) bare.put(skipped, plan::ItemPtr());
+  const auto expected = amountsOf(bare, {{}, {}, 40'000});
+  REQUIRE(expected);
+  REQUIRE_FALSE(light.empty());
+  for (const plan::ScatteredLight& one : light) {
+    REQUIRE(one.zone);
+    CHECK(one.share_frac == Approx(expected->zones[static_cast<std::size_t>(*one.zone)].share_frac()));
+  }
+  const auto back = std::find_if(light.begin(), light.end(), [](const plan::ScatteredLight& one) { return one.level < 8; });
+  REQUIRE(back != light.end());
+  CHECK(back->level == Approx(7));  // piece-1 came at 7; piece-3 was not looked at and stands as planned
+  const auto repeat = piecesToRepeat(plan, {}, 10, 40);
+  REQUIRE(repeat.size() == 4);
+  CHECK(repeat[0].wasPlaced);
+  CHECK_FALSE(repeat[1].wasPlaced);
+}
+
+TEST_CASE("old light in more places than the hair has room for is refused", "[work][next]") {
+  plan::Plan plan = rinsedPlan();
+  plan::Hair hair = plan.hair();
+  hair.scattered.resize(plan::limits::kSmallList);
+  plan.put(plan::kHairId, hair);
+  const auto edit = grownOut(plan, {}, 10);
+  REQUIRE_FALSE(edit);
+  CHECK(edit.error().code == ErrorCode::TooManyItems);
+}
+
+TEST_CASE("repeated pieces stop where their old light begins", "[work][next]") {
+  const plan::Plan today = rinsedPlan();
+  plan::Plan next = today;
+  plan::Piece own = pieceOf(next, "piece-2"), left = pieceOf(next, "piece-3");
+  own.stop_mm = 90;
+  left.action = plan::Action::LeaveOut;
+  next.put("piece-2", own);
+  next.put("piece-3", left);
+  const plan::Plan stopped = plan::applied(next, stoppedAtOldLight(today, next, {"piece-1", "piece-2", "piece-3", "gone"}, 10));
+  CHECK(*pieceOf(stopped, "piece-1").stop_mm == Approx(20 + 10 * 2.58));
+  CHECK(pieceOf(stopped, "piece-2").stop_mm == 90);
+  CHECK_FALSE(pieceOf(stopped, "piece-3").stop_mm);
+  CHECK_FALSE(pieceOf(stopped, "piece-4").stop_mm);
+  CHECK(plan::applied(next, stoppedAtOldLight(today, next, {"piece-1"}, 0)) == next);  // nothing grew
 }
 
 TEST_CASE("repeating everything uses up what is left out", "[work][next]") {

@@ -2,6 +2,8 @@
 #include <catch2/catch.hpp>
 
 #include "engine/work/amounts.h"
+#include "engine/work/outcome.h"
+#include "engine/work/work_list.h"
 #include "tests/support/look_plans.h"
 
 using namespace combdraft;
@@ -117,4 +119,53 @@ TEST_CASE("the zones hold all hair and the light share of a head", "[work][amoun
   CHECK(light == Approx(amounts.hairs));
   CHECK(all > 80'000);  // about 100,000 on a head
   CHECK(all < 150'000);
+}
+
+TEST_CASE("the grams are told with the range of the assumption", "[work][amounts]") {
+  const plan::Plan plan = backPlan(2, 5);
+  const Amounts amounts = amountsOf(plan, {{}, {}, 5000}).value();
+  CHECK(amounts.product.from == ProductRange::From::Assumption);
+  // 3 g for 1 g of hair, and the range goes from 1 to 12.
+  const GramsSpan mixed = amounts.mixed_g();
+  CHECK(mixed.about > 0);
+  CHECK(mixed.low == Approx(mixed.about / 3));
+  CHECK(mixed.high == Approx(mixed.about * 4));
+  const FormulaAmount& formula = amounts.formulas.at(0);
+  CHECK(formula.mixedLow_g == Approx(formula.hair_g * 1.12));
+  CHECK(formula.mixedHigh_g == Approx(formula.hair_g * 12 * 1.12));
+}
+
+TEST_CASE("of the user's own heads the least and the most stand and of a typed value nothing", "[work][amounts]") {
+  const plan::Plan typed = backPlan(2, 5);
+  OwnFactors factors;
+  for (const double perHair : {4.0, 5.0, 9.0}) {
+    MeasuredHead head;
+    head.got[static_cast<std::size_t>(Factor::ProductPerHair)] = perHair;
+    factors.heads.push_back(head);
+  }
+  MeasuredHead speedOnly;
+  speedOnly.got[static_cast<std::size_t>(Factor::Speed)] = 2;
+  factors.heads.push_back(speedOnly);
+  const auto used = [&](const plan::Plan& plan) {
+    plan::Plan made = plan;
+    plan::PlanInfo info = made.info();
+    info.assumptions = withFactors(factors, info.assumptions);
+    made.put(plan::kPlanId, info);
+    return amountsOf(made, {{}, {}, 5000, weighedHeads(factors, plan)}).value();
+  };
+  const Amounts heads = used(typed);
+  CHECK(heads.product.from == ProductRange::From::Heads);
+  CHECK(heads.product.heads == 3);
+  CHECK(heads.mixed_g().low == Approx(heads.mixed_g().about * 4 / 6));  // the mean is 6
+  CHECK(heads.mixed_g().high == Approx(heads.mixed_g().about * 9 / 6));
+  // A value of the plan comes first, and nobody knows its span.
+  plan::Plan own = typed;
+  plan::PlanInfo info = own.info();
+  info.assumptions["amount.product_per_hair"] = 3;
+  own.put(plan::kPlanId, info);
+  CHECK(weighedHeads(factors, own).empty());
+  const Amounts plain = used(own);
+  CHECK(plain.product.from == ProductRange::From::Typed);
+  CHECK(plain.mixed_g().low == Approx(plain.mixed_g().about));
+  CHECK(plain.mixed_g().high == Approx(plain.mixed_g().about));
 }

@@ -2,6 +2,7 @@
 #include <catch2/catch.hpp>
 
 #include "engine/work/log_text.h"
+#include "engine/work/outcome.h"
 #include "tests/support/look_plans.h"
 
 using namespace combdraft;
@@ -204,6 +205,57 @@ TEST_CASE("what is odd is told and nothing is lost of it", "[work][log]") {
   CHECK(*state.at("piece-99").placed_s == Approx(120));  // not before what came before it
 }
 
+TEST_CASE("a new log begins after the taps of another visit", "[work][log]") {
+  const plan::Plan plan = loggedPlan();
+  Taps taps;
+  taps.at(0, Tap::BowlMixed, {});
+  taps.at(1, Tap::Placed, {"piece-1"});
+  taps.at(40, Tap::Rinsed, {"piece-1"});
+  taps.at(41, Tap::Looked, {"piece-1"}, 8);
+  constexpr double kLater_min = 200.0 * 24 * 60;  // half a year on
+  taps.run = "another run";
+  taps.at(kLater_min, Tap::Begun, {});
+  CHECK(stateAt(taps.log, 1e18).empty());
+  CHECK(bowlsAt(plan, taps.log, 1e18).empty());
+  CHECK(tapsOfVisit(taps.log).empty());
+  taps.at(kLater_min + 2, Tap::Placed, {"piece-1"});
+  taps.at(kLater_min + 3, Tap::TakenOut, {"piece-2"});
+  CHECK(tapsOfVisit(taps.log).size() == 2);
+  const auto state = stateAt(taps.log, 1e18);
+  CHECK(state.at("piece-1").stage == Stage::Placed);
+  CHECK_FALSE(state.at("piece-1").came);
+  CHECK(timersAt(plan, taps.log, secondsAt(taps.log, taps.clock(kLater_min + 12))).at(0).onHair_s == Approx(600));
+  CHECK(kindsOf(problemsOf(plan, taps.log)) == std::vector<std::string>{"out-before-placed"});  // not placed in this visit
+  const auto read = readLog(writeLog(taps.log));
+  REQUIRE(read);
+  CHECK(*read == taps.log);
+  // Taken back it brings the taps before it to count again.
+  for (int i = 0; i < 3; ++i) taps.log = withLastTakenBack(taps.log);
+  CHECK(stateAt(taps.log, 1e18).at("piece-1").came == 8);
+}
+
+TEST_CASE("what was planned when a piece was placed stays with the tap", "[work][log]") {
+  plan::Plan plan = loggedPlan();
+  CHECK(plannedLifts(plan, {"piece-1", "gone"}) == std::map<plan::ItemId, plan::LiftsTo>{{"piece-1", {8, 7, 9}}});
+  LogEvent placed;
+  placed.tap = Tap::Placed;
+  placed.pieces = {"piece-1"};
+  placed.planned = plannedLifts(plan, placed.pieces);
+  Taps taps;
+  taps.log = appended(taps.log, placed, taps.clock(0));
+  taps.at(30, Tap::Rinsed, {"piece-1"});
+  taps.at(31, Tap::Looked, {"piece-1"}, 6.5);
+  // A finish that is tried writes the level that came into the plan.
+  plan::Piece tried = *plan.find<plan::Piece>("piece-1");
+  tried.root.lifts = {6.5, 6.5, 6.5};
+  plan.put("piece-1", tried);
+  const auto outcomes = plannedAgainstGot(plan, taps.log);
+  REQUIRE(outcomes.size() == 1);
+  CHECK(outcomes[0].planned == plan::LiftsTo{8, 7, 9});
+  CHECK(outcomes[0].got == 6.5);
+  CHECK_FALSE(outcomes[0].inSpan);
+}
+
 TEST_CASE("a log read again is the same with what later programs add", "[work][log]") {
   Taps taps;
   taps.at(0, Tap::BowlMixed, {});
@@ -211,6 +263,7 @@ TEST_CASE("a log read again is the same with what later programs add", "[work][l
   taps.at(9, Tap::Looked, {"piece-1"}, 7.5);
   taps.log.events[2].pigment = "gold \"warm\"";
   taps.log.events[2].who = "M";
+  taps.log.events[1].planned = {{"piece-1", {8, 7, 9}}, {"piece-2", {6.5, 6, 7}}};
   taps.log = withLastTakenBack(taps.log);
   taps.log.events[1].extra["later"] = "{\"a\": [1, 2]}";
   taps.log.extra["screen"] = "\"kept awake\"";
@@ -233,6 +286,9 @@ TEST_CASE("a damaged log is refused with its place", "[work][log]") {
   CHECK(place("{\"events\": 3}") == "/events field-wrong-type");
   CHECK(place("[1]") == " field-wrong-type");
   CHECK(place("{\"events\": [{" + ok + ", \"level\": 40}]}") == "/events/0/level field-out-of-range");
+  CHECK(place("{\"events\": [{" + ok + ", \"planned\": {\"piece-1\": [8, 7, 9]}}]}") == "read");
+  CHECK(place("{\"events\": [{" + ok + ", \"planned\": {\"piece-1\": [8, 7]}}]}") == "/events/0/planned field-wrong-type");
+  CHECK(place("{\"events\": [{" + ok + ", \"planned\": {\"piece-1\": [8, 7, 13]}}]}") == "/events/0/planned field-wrong-type");
   CHECK(place("{\"events\": [{" + ok + ", \"pieces\": [3]}]}") == "/events/0/pieces field-wrong-type");
   CHECK(place(R"({"events": [{"number": 1, "tap": "placed", "utc_ms": 7}]})") == "/events/0 field-missing");
   CHECK(place(R"({"events": [{"number": 1, "tap": "thrown", "at_s": 3, "utc_ms": 7}]})") == "/events/0/tap field-unknown-word");

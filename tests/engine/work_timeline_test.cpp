@@ -132,6 +132,71 @@ TEST_CASE("common practice on a head of twenty five large backcombed pieces", "[
   CHECK(line.notes.empty());
 }
 
+TEST_CASE("an order that goes from side to top and back mixes few bowls", "[work][timeline]") {
+  // Every other piece of thirty is at the top. Bowls: one for the first piece, one for the first at the
+  // top, and then at most one each time the newest is 15 of its 30 minutes old. Thirty minutes of placing
+  // and two for each of n bowls: n <= 2 + (30 + 2 n) / 15, so n <= 4.6.
+  std::vector<Job> jobs;
+  for (int i = 0; i < 30; ++i) jobs.push_back(job("piece-" + std::to_string(i + 1), 0, {{"A", 1, 5}}, i % 2 == 1));
+  const std::vector<FormulaLimits> limits{{"A", 30, {}}};
+  const HandSettings hands;
+  const Timeline line = planTimeline(jobs, limits, hands);
+  checkWhole(line, jobs, limits, hands);
+  CHECK(line.notes.empty());
+  REQUIRE(line.bowls.size() >= 2);
+  CHECK(line.bowls.size() <= 4);
+  CHECK(line.bowls[1].pieces.front() == "piece-2");
+  for (std::size_t i = 2; i < line.bowls.size(); ++i) CHECK(line.bowls[i].mixFrom_min - line.bowls[i - 1].mixFrom_min > 15);
+  for (const Step& step : line.steps)
+    if (step.kind == StepKind::Place) CHECK(step.productAge_min <= 30);
+  HandSettings asItComes;
+  asItComes.top = TopBowl::AsItComes;
+  CHECK(planTimeline(jobs, limits, asItComes).bowls.size() == 2);  // the second where the first reaches its life
+}
+
+TEST_CASE("each formula with a typed life has a fresh bowl for its first piece at the top", "[work][timeline]") {
+  const std::vector<Job> jobs{job("piece-1", 0, {{"A", 1, 5}}), job("piece-2", 0, {{"B", 1, 5}}), job("piece-3", 0, {{"A", 1, 5}}, true),
+                              job("piece-4", 0, {{"B", 1, 5}}, true), job("piece-5", 0, {{"C", 1, 5}}), job("piece-6", 0, {{"C", 1, 5}}, true)};
+  const Timeline line = planTimeline(jobs, {{"A", 60, {}}, {"B", 60, {}}}, {});
+  std::map<plan::ItemId, int> bowls;
+  for (const Bowl& bowl : line.bowls) ++bowls[bowl.formula];
+  CHECK(bowls["A"] == 2);
+  CHECK(bowls["B"] == 2);
+  CHECK(bowls["C"] == 1);  // its life is not typed
+  for (const Bowl& bowl : line.bowls)
+    if (bowl.number == 2) CHECK(bowl.pieces.size() == 1);
+}
+
+TEST_CASE("both formulas of a piece are one line unless a bowl is mixed between", "[work][timeline]") {
+  std::vector<Job> jobs;
+  for (int i = 0; i < 12; ++i) jobs.push_back(job("piece-" + std::to_string(i + 1), i % 3 ? 0 : 0.7, {{"A", 0.5, 3}, {"B", 0.5, 3}}));
+  for (const int pairs : {1, 2}) {
+    HandSettings hands;
+    hands.pairs = pairs;
+    const Timeline line = planTimeline(jobs, {}, hands);
+    const auto lines = linesOf(line);
+    std::vector<int> seen(line.steps.size(), 0);
+    std::map<plan::ItemId, int> rows;
+    std::size_t together = 0;
+    for (std::size_t i = 0; i < lines.size(); ++i) {
+      REQUIRE_FALSE(lines[i].empty());
+      if (i) CHECK(lines[i].front() > lines[i - 1].front());
+      for (const std::size_t step : lines[i]) {
+        ++seen[step];
+        CHECK(line.steps[step].piece == line.steps[lines[i].front()].piece);
+        CHECK(line.steps[step].pair == line.steps[lines[i].front()].pair);
+      }
+      const Step& first = line.steps[lines[i].front()];
+      if (first.kind == StepKind::Place) ++rows[first.piece];
+      together += lines[i].size() == 2;
+    }
+    CHECK(std::all_of(seen.begin(), seen.end(), [](int times) { return times == 1; }));
+    CHECK(rows["piece-1"] == 2);  // B's first bowl is mixed between
+    CHECK(rows["piece-12"] == 1);
+    CHECK(together == 11);
+  }
+}
+
 TEST_CASE("without a typed life no bowl is planned anew and it is told", "[work][timeline]") {
   std::vector<Job> jobs;
   for (int i = 0; i < 60; ++i) jobs.push_back(job("piece-" + std::to_string(i + 1), 0, {{"A", 1, 1}}, i > 30));
@@ -309,6 +374,7 @@ TEST_CASE("how long the first piece waits for a look is told where nothing was t
   REQUIRE(told().size() == 1);
   CHECK(told()[0].pieces == std::vector<plan::ItemId>{"piece-1"});
   CHECK(told()[0].found == Approx(6.0));  // six slices of a minute each, then the list looks
+  CHECK(told()[0].formula == "formula-1");
   settings.lookEvery_min = 3;
   CHECK(told().empty());
   settings.lookEvery_min.reset();
@@ -316,6 +382,87 @@ TEST_CASE("how long the first piece waits for a look is told where nothing was t
   typed.leaflet.longestTime_min = 40;
   plan.put("formula-1", typed);
   CHECK(told().empty());
+  // The first piece is held against its limit; another waits without one.
+  plan.put("formula-2", plan::Formula{});
+  for (const char* id : {"piece-3", "piece-5"}) {
+    plan::Piece piece = *plan.find<plan::Piece>(id);
+    piece.root.formula = "formula-2";
+    plan.put(id, piece);
+  }
+  REQUIRE(told().size() == 1);
+  CHECK(told()[0].pieces == std::vector<plan::ItemId>{"piece-3"});
+  CHECK(told()[0].formula == "formula-2");
+  CHECK(told()[0].found == Approx(4.0));
+}
+
+TEST_CASE("pieces that are all too long for a bowl are one note with the longest of them", "[work][list]") {
+  plan::Plan plan = plan::Plan::fresh(3);
+  const head::HeadShape shape(head::fitHead(plan.head().measures)->axes);
+  plan::Formula formula;
+  formula.leaflet.workingLife_min = 2.5;
+  plan.put("formula-1", formula);
+  formula.leaflet.workingLife_min = 3.2;
+  plan.put("formula-2", formula);
+  for (int i = 0; i < 8; ++i) {
+    plan::Piece piece = backSlice(shape, 50 - 12 * i, 60, 5);
+    piece.order = i + 1;
+    if (i == 4 || i == 7) piece.taking = plan::Taking::Weave;
+    piece.root.formula = i < 6 ? "formula-1" : "formula-2";
+    plan.put("piece-" + std::to_string(i + 1), piece);
+  }
+  WorkSettings settings;
+  settings.locks = 4000;
+  const WorkList list = workListOf(plan, settings).value();
+  std::vector<WorkNote> longer;
+  for (const WorkNote& note : list.notes)
+    if (note.kind == WorkNoteKind::PieceLongerThanLife) longer.push_back(note);
+  // Mixing takes 2 min, a slice 1, a weave 1.4.
+  REQUIRE(longer.size() == 2);
+  CHECK(longer[0].formula == "formula-1");
+  CHECK(longer[0].pieces.size() == 6);
+  CHECK(longer[0].found == Approx(3.4));
+  CHECK(longer[0].limit == 2.5);
+  CHECK(sentenceOf(longer[0]).find("6 pieces: mixing and placing take up to 3.4 min") == 0);
+  CHECK(longer[1].pieces == std::vector<plan::ItemId>{"piece-8"});
+  CHECK(sentenceOf(longer[1]).find("up to") == std::string::npos);
+}
+
+TEST_CASE("a bowl that is smaller than what the user mixes is told only when that was typed", "[work][list]") {
+  plan::Plan plan = plan::Plan::fresh(3);
+  const head::HeadShape shape(head::fitHead(plan.head().measures)->axes);
+  plan.put("formula-1", plan::Formula{});
+  plan::Piece piece = backSlice(shape, 20, 60, 5);
+  piece.order = 1;
+  piece.root.formula = "formula-1";
+  plan.put("piece-1", piece);
+  WorkSettings settings;
+  settings.locks = 4000;
+  const auto tiny = [&] {
+    std::vector<WorkNote> told;
+    const WorkList worked = workListOf(plan, settings).value();
+    for (const WorkNote& note : worked.notes)
+      if (note.kind == WorkNoteKind::BowlTiny) told.push_back(note);
+    return told;
+  };
+  CHECK(tiny().empty());
+  const WorkList worked = workListOf(plan, settings).value();
+  const double grams = worked.bowls.at(0).mixed_g;
+  settings.smallestBowl_g = grams * 0.99;
+  CHECK(tiny().empty());
+  settings.smallestBowl_g = grams * 1.01;
+  REQUIRE(tiny().size() == 1);
+  const WorkNote note = tiny()[0];
+  CHECK(note.formula == "formula-1");
+  CHECK(note.pieces == std::vector<plan::ItemId>{"piece-1"});
+  CHECK(note.text == "1");
+  CHECK(note.found == Approx(grams));
+  CHECK(note.limit == Approx(grams * 1.01));
+  CHECK(codeName(note.kind) == "bowl-tiny");
+  CHECK(sentenceOf(note).find("bowl 1: about ") == 0);
+  for (const double wrong : {0.0, -3.0}) {
+    settings.smallestBowl_g = wrong;
+    CHECK_FALSE(workListOf(plan, settings));
+  }
 }
 
 TEST_CASE("savings are what planning again saves and the largest comes first", "[work][list]") {
@@ -325,9 +472,13 @@ TEST_CASE("savings are what planning again saves and the largest comes first", "
     plan::Piece piece = backSlice(shape, 50 - 12 * i, 60, 5);
     piece.order = i + 1;
     piece.backcomb = {60, 0.4, 28};
+    piece.section = "section-1";
     if (i > 3) piece.taking = plan::Taking::Weave;
     plan.put("piece-" + std::to_string(i + 1), piece);
   }
+  plan::Section section;
+  section.choice = "choice-1";
+  plan.put("section-1", section);
   WorkSettings settings;
   settings.locks = 4000;
   const WorkList list = workListOf(plan, settings).value();
@@ -341,6 +492,33 @@ TEST_CASE("savings are what planning again saves and the largest comes first", "
   CHECK(byKind.at(Saving::Kind::WithoutBackcomb).saved_min == Approx(6 * 1.9));
   CHECK(byKind.at(Saving::Kind::SliceForWeave).saved_min == Approx(2 * 0.4));
   CHECK(byKind.at(Saving::Kind::SliceForWeave).pieces.size() == 2);
+  CHECK(byKind.at(Saving::Kind::SliceForWeave).section == "section-1");
+  CHECK_FALSE(byKind.at(Saving::Kind::SliceForWeave).zone);
   CHECK(byKind.count(Saving::Kind::LeaveOut) == 0);  // there is one section, and it is all
   CHECK(byKind.count(Saving::Kind::SecondPair) == 1);
+}
+
+TEST_CASE("pieces in no section are tried zone by zone", "[work][list]") {
+  plan::Plan plan = plan::Plan::fresh(3);
+  const head::HeadShape shape(head::fitHead(plan.head().measures)->axes);
+  const double heights[] = {10, 0, -10, -60, -70};  // three at the back, two at the nape
+  for (int i = 0; i < 5; ++i) {
+    const double height = heights[i];
+    plan::Piece piece = slice({placeAtHeight(shape, 165, height), placeAtHeight(shape, 180, height), placeAtHeight(shape, -165, height)}, 5);
+    piece.order = i + 1;
+    piece.backcomb = {60, 0.4, 28};
+    plan.put("piece-" + std::to_string(i + 1), piece);
+  }
+  WorkSettings settings;
+  settings.locks = 4000;
+  const WorkList list = workListOf(plan, settings).value();
+  const auto savings = savingsOf(plan, settings, list);
+  std::map<plan::HairZone, std::size_t> bare;
+  for (const Saving& saving : savings) {
+    if (saving.kind == Saving::Kind::SecondPair) continue;
+    CHECK(saving.section.empty());
+    REQUIRE(saving.zone);
+    if (saving.kind == Saving::Kind::WithoutBackcomb) bare[*saving.zone] = saving.pieces.size();
+  }
+  CHECK(bare == std::map<plan::HairZone, std::size_t>{{plan::HairZone::Back, 3}, {plan::HairZone::Nape, 2}});
 }

@@ -54,6 +54,8 @@ Outcome runWork(const WorkCommand& command) {
   for (const double foil_mm : command.settings.foils_mm) require(foil_mm >= 10 && foil_mm <= 1000);
   if (command.settings.lookEvery_min)
     require(*command.settings.lookEvery_min > 0 && *command.settings.lookEvery_min <= 240);
+  if (command.settings.smallestBowl_g)
+    require(*command.settings.smallestBowl_g >= 1 && *command.settings.smallestBowl_g <= 1000);
   return Outcome::Fine;
 }
 Outcome runHandout(const HandoutCommand& command, int&, char**) {

@@ -95,6 +95,7 @@ expect 3 "no/such/x.json: the file could not be written" upgrade old.json --out 
 sed 's/"notes": "[^"]*"/"notes": "Markernotes"/; s/"activeChoice":/"log": ["Markerlog"], "activeChoice":/' "$plan" > noted.json
 check "there is something to leave out" grep -q "Markerlog" noted.json
 expect 0 "" check noted.json
+grep -q 'noted.json: /log: the appointment log cannot be read' out || { echo "FAIL: a log that is no log is not named"; failures=$((failures + 1)); }
 expect 0 "" share noted.json --out shared.json
 check "share says that the title goes along" grep -q "title goes along" out
 check "a shared copy has no note and no log" sh -c '! grep -q Marker shared.json'
@@ -103,6 +104,28 @@ expect 0 "" check shared.json
 expect 3 "a new name" share noted.json --out shared.json
 expect 2 "--out" share noted.json
 expect 3 "nothing.json: there is no such file" share nothing.json --out y.json
+# a damaged appointment log is a finding with its place; the plan can be used
+with_log() {  # with_log JSON FILE
+  sed "s/\"activeChoice\":/\"log\": $1, \"activeChoice\":/" "$plan" > "$2"
+}
+tap='"tap": "placed", "utc_ms": 1800000000000'
+with_log "{\"events\": [{\"number\": 1, $tap, \"at_s\": 0}, {\"number\": 2, $tap, \"at_s\": \"soon\"}]}" broken-log.json
+expect 0 "" check broken-log.json
+check "check names file, place and what would be right of a damaged log" \
+  grep -q 'caution: broken-log.json: /log/events/1/at_s: .*found no number, needs a number' out
+with_log "{\"events\": [{\"number\": 1, $tap, \"at_s\": 60, \"pieces\": [\"nobody\"]}, {\"number\": 2, $tap, \"at_s\": 20}]}" odd-log.json
+expect 0 "" check odd-log.json
+check "check names a tap whose time falls" grep -q 'odd-log.json: /log/events/1/at_s: tap 2 .* right would be' out
+check "check names a piece that is not in the plan" grep -q 'odd-log.json: /log/events/0/pieces: tap 1 names "nobody"' out
+expect 0 "" check odd-log.json --json
+check "check --json has the log's findings with their places" python3 - <<'P'
+import json
+d = json.load(open("out"))
+found = {f["kind"]: f for f in d["findings"] if f["where"].startswith("/log")}
+assert d["fine"] is True and d["errors"] == []
+assert found["log-time-out-of-order"]["where"] == "/log/events/1/at_s", found
+assert found["log-piece-unknown"]["items"] == ["nobody"] and found["log-piece-unknown"]["severity"] == "caution", found
+P
 "$program" check old.json >out 2>err
 check "check says that a format is older" grep -q "format 1 to 2" out
 printf '{"a": 1}' > other.json
@@ -275,7 +298,9 @@ at = [s for s in d["steps"] if s["to_min"] == 9.1][0]
 assert at["oldest_piece"] == "piece-1" and abs(at["oldest_piece_min"] - 6.4) < 1e-9
 P
 expect 0 "" work "$hand"
-check "the table says what each bowl takes" grep -q 'A lightener, bowl 1: 5 g (powder' out
+check "the table says what each bowl takes" grep -q 'A lightener, bowl 1: about 5 g (powder' out
+check "the table says from where to where the grams may be" grep -Eq 'about 12 g mixed in all, somewhere from [34][.][0-9] to 4[6-9] g' out
+check "the table has a piece's side and place" grep -Eq 'place +piece-1, ' out
 check "the table carries the caution" grep -q 'Pain, burning, swelling' out
 check "no word of the work list promises" sh -c '! grep -Eiw "ready|done|safe|promise" out'
 expect 0 "" work "$plan" --order rule --hands 2 --foils 90,120 --look-every 10 --json
@@ -283,6 +308,9 @@ check "two pairs of hands and an order by rule" python3 -c 'import json; d=json.
 expect 2 "allowed is 10 to 1000 mm" work "$plan" --foils 90,wide
 expect 2 "1 or 2 pairs of hands" work "$plan" --hands 1.5
 expect 2 "above 0 to 240 min" work "$plan" --look-every 0
+expect 2 "allowed is 1 to 1000 g" work "$plan" --smallest-bowl 0
+expect 0 "" work "$hand" --smallest-bowl 4 --json
+check "a bowl under the least that is mixed is told" python3 -c 'import json; d=json.load(open("out")); n=[n for n in d["notes"] if n["kind"]=="bowl-tiny"]; assert [(x["formula"], x["text"].split(":")[0], x["limit"]) for x in n] == [("formula-1", "bowls 2, 3", 4), ("formula-2", "bowl 1", 4)], n'
 expect 2 "known: planned, rule" work "$plan" --order quick
 expect 2 "--choice" work "$plan" --choice Z
 expect 3 "nothing.json: there is no such file" work nothing.json

@@ -6,10 +6,11 @@
 //   edit_plan newest FOLDER            the newest edit that can still be opened
 //
 // FOLDER holds plan.json and the recovery folder. Each edit writes its number into
-// the plan's notes and says it on standard output once it is made:
-//   E number time_ms    S number time_ms (saved)    R number (recovered)
+// the plan's notes and says it on standard output once it is made. Now and then it taps
+// in the appointment log, and says so once the tap is on the disk:
+//   E number time_ms    S number time_ms (saved)    R number (recovered)    T tap time_ms
 //   F reason (autosave failed)    W (autosaved)     X reason (opening or saving failed)
-// `newest` says "N number", and "U place: reason" for each plan that does not open.
+// `newest` says "N number", "T tap" and "U place: reason" for each plan that does not open.
 #include <time.h>
 #include <unistd.h>
 
@@ -25,6 +26,7 @@
 #include "app/store/recovery.h"
 #include "engine/base/random.h"
 #include "engine/plan/plan_file.h"
+#include "engine/work/log_text.h"
 
 using namespace combdraft;
 
@@ -45,6 +47,14 @@ void say(const std::string& line) {
 long numberIn(const plan::Plan& plan) {
   long number = 0;
   std::sscanf(plan.info().notes.c_str(), "edit %ld", &number);
+  return number;
+}
+
+long tapIn(const plan::Plan& plan) {
+  const auto log = work::readLog(plan.info().logJson);
+  long number = 0;
+  if (!log) return number;
+  for (const work::LogEvent& event : log->events) number = std::max(number, static_cast<long>(event.number));
   return number;
 }
 
@@ -98,8 +108,24 @@ class Hand {
     controller_.edit(next, QStringLiteral("Edit"));
     say("E " + std::to_string(number_) + ' ' + std::to_string(now_ms()));
     if (chance() < 0.008) save();
+    if (chance() < 0.05) tap();
     ++number_;
     next_.start(static_cast<int>(2 + 30 * chance()));
+  }
+
+  // As the window does it: recorded, and written down before the next one can come.
+  void tap() {
+    constexpr std::size_t kKept = 200;  // the number goes on; a long log would only slow the test
+    const auto read = work::readLog(controller_.document().info().logJson);
+    if (!read) return say("X the log does not open: " + describe(read.error()));
+    work::AppointmentLog log = *read;
+    if (log.events.size() > kKept) log.events.erase(log.events.begin(), log.events.begin() + kKept / 2);
+    work::LogEvent event;
+    event.tap = work::Tap::Placed;
+    event.pieces = {"piece-1"};
+    const work::AppointmentLog next = work::appended(std::move(log), std::move(event), {now_ms(), now_ms(), "hand"});
+    controller_.record(document::DocumentController::Record::Log, work::writeLog(next));
+    if (recovery_.writeNow() == store::Recovery::Written::Yes) say("T " + std::to_string(next.events.back().number) + ' ' + std::to_string(now_ms()));
   }
 
   void save() {
@@ -119,10 +145,10 @@ class Hand {
 };
 
 int newest(const QString& folder) {
-  long number = 0;
+  long number = 0, tap = 0;
   const auto take = [&](const std::string& place, const auto& plan) {
     if (plan)
-      number = std::max(number, numberIn(*plan));
+      number = std::max(number, numberIn(*plan)), tap = std::max(tap, tapIn(*plan));
     else
       say("U " + place + ": " + describe(plan.error()));
   };
@@ -132,6 +158,7 @@ int newest(const QString& folder) {
   for (const QString& path : {file, file + QStringLiteral(".previous")})
     if (QFileInfo::exists(path)) take(path.toStdString(), plan::loadPlan(path.toStdString()));
   say("N " + std::to_string(number));
+  say("T " + std::to_string(tap));
   return 0;
 }
 

@@ -3,8 +3,8 @@
 
 Usage: kills.py EDIT_PLAN [KILLS [SEED]]     50 kills; the long form takes 1000
 
-After each kill the plan opens, the recovered one too, and at most two seconds of
-edits are missing. Now and then what was left is first turned into the oldest format, so
+After each kill the plan opens, the recovered one too, at most two seconds of edits are
+missing, and no tap of the appointment log that was said to be on the disk. Now and then what was left is first turned into the oldest format, so
 that it is migrated when it is opened; what its formula says must come through. EDIT_PLAN is tests/process/edit_plan.cpp.
 """
 import json
@@ -50,7 +50,8 @@ class Hand:
 
 def newest(folder):
     said = subprocess.run([PROGRAM, "newest", folder], stdout=subprocess.PIPE, text=True, check=True).stdout.splitlines()
-    return int([line for line in said if line.startswith("N ")][0][2:]), [line for line in said if line.startswith("U ")]
+    number, tap = (int([line for line in said if line.startswith(kind)][0][2:]) for kind in ("N ", "T "))
+    return number, tap, [line for line in said if line.startswith("U ")]
 
 
 OLD_FORMULA = {"id": "formula-1", "letter": "A", "origin": "a leaflet", "date": "2025-01-31", "scalpContact": "yes"}
@@ -87,7 +88,7 @@ def formula_stands(path):
 def main():
     dice = random.Random(SEED)
     print(f"{KILLS} kills, seed {SEED}")
-    failures = recovered = saves = edits = old = 0
+    failures = recovered = saves = edits = taps = old = 0
     worst_ms, number, stood = 0, 0, 0
     with tempfile.TemporaryDirectory() as folder:
         plan = os.path.join(folder, "plan.json")
@@ -104,7 +105,9 @@ def main():
             edits += len(made)
             saves += len(hand.times("S"))
             recovered += sum(line[0] == "R" for line in hand.lines)
-            found, unreadable = newest(folder)
+            found, found_tap, unreadable = newest(folder)
+            tapped = [which for which, _ in hand.times("T")]
+            taps += len(tapped)
             # The machine may have stood still: then no edit came either.
             missing = [when for which, when in made if which > found]
             lost_ms = at - min(missing) if missing else 0
@@ -118,6 +121,8 @@ def main():
                 wrong.append("a migrated formula is gone")
             if lost_ms > LOST_MS:
                 wrong.append(f"edits of {lost_ms} ms are missing: {found} of {made[-1][0]}")
+            if tapped and max(tapped) > found_tap:
+                wrong.append(f"taps that were on the disk are missing: {found_tap} of {max(tapped)}")
             if found < stood:
                 wrong.append(f"an edit that stood before is gone: {found} of {stood}")
             stood = found
@@ -127,9 +132,9 @@ def main():
                 print(f"FAIL: kill {kill}: {'; '.join(wrong)}")
             number = max(number, made[-1][0] if made else 0)
         left = [name for name in os.listdir(folder) if ".saving-" in name]
-    print(f"{edits} edits, {saves} saves, {recovered} recoveries, {old} files of the oldest format; most that was missing: {worst_ms} ms of edits; "
+    print(f"{edits} edits, {taps} taps, {saves} saves, {recovered} recoveries, {old} files of the oldest format; most that was missing: {worst_ms} ms of edits; "
           f"{len(left)} unfinished files of saves left beside the plan")
-    if not (edits and saves and recovered and old):
+    if not (edits and taps and saves and recovered and old):
         print("FAIL: not all of it happened")
         failures += 1
     sys.exit(1 if failures else 0)

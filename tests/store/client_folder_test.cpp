@@ -11,6 +11,7 @@
 #include "app/store/client_json.h"
 #include "app/store/client_keeper.h"
 #include "app/store/settings.h"
+#include "app/words/date_words.h"
 #include "tests/store/keeping.h"
 #include "tests/support/full_client.h"
 
@@ -62,6 +63,25 @@ TEST_CASE("a client file reads back as it was written and keeps what newer progr
   CHECK(again->consent->extra.count("later") == 1);
   // An empty one holds no example of anything.
   CHECK(store::writeClient(ClientFile{}) == "{\n  \"format\": \"combdraft client\",\n  \"version\": 1,\n  \"number\": 1\n}\n");
+}
+
+TEST_CASE("an answer that the client does not know is kept apart from no and yes", "[client]") {
+  ClientFile file = fullClient(77);
+  file.health.ageReached = file.health.reacted = file.history.dye = store::Answer::Unknown;
+  file.health.scalp = store::ScalpFound::Unsure;
+  const std::string text = store::writeClient(file);
+  CHECK_THAT(text, Catch::Contains("\"dye\": \"not known\"") && Catch::Contains("\"scalp\": \"not sure\""));
+  const auto again = store::readClient(text);
+  REQUIRE(again.ok());
+  CHECK(*again == file);
+  // As an older program wrote it.
+  const auto old = store::readClient(R"({"format": "combdraft client", "version": 1, "number": 3, "history": {"dye": "no", "henna": "yes"}, "health": {"scalp": "nothing found"}})");
+  REQUIRE(old.ok());
+  CHECK(old->history.dye == store::Answer::No);
+  CHECK(old->history.henna == store::Answer::Yes);
+  CHECK(old->history.metallic == store::Answer::NotAsked);
+  CHECK(old->health.scalp == store::ScalpFound::Nothing);
+  CHECK_THAT(store::clientText(file).toStdString(), Catch::Contains("Dye: the client does not know") && Catch::Contains("Scalp: looked at, and not sure"));
 }
 
 TEST_CASE("a client file that is wrong says where and what would be right", "[client]") {
@@ -337,7 +357,7 @@ TEST_CASE("what is kept is handed over as text and JSON, whole or not at all", "
   REQUIRE(again.ok());
   CHECK(*again == keeper->file());
   const QByteArray text = bytesOf(to + QStringLiteral("/client.txt"));
-  CHECK(text.contains("You agreed on: 2026-01-04"));
+  CHECK(text.contains(("You agreed on: " + words::dateText(QDate(2026, 1, 4)).toStdString()).c_str()));
   // Every word that was typed stands in it.
   const QByteArray all = QByteArray::fromStdString(store::writeClient(keeper->file()));
   qsizetype at = 0;

@@ -1,0 +1,204 @@
+// The log's page: slips of a gloved hand, taps that are refused, another visit, and a
+// screen that stays awake.
+#include <catch2/catch.hpp>
+
+#include <QDBusMessage>
+#include <QDBusVirtualObject>
+#include <QProcess>
+
+#include "app/appointment/appointment_page.h"
+#include "engine/plan/edits.h"
+#include "tests/app/appointment_helpers.h"
+#include "tests/app/card_helpers.h"
+#include "tests/app/desk_fixture.h"
+
+namespace combdraft::appointment {
+namespace {
+
+using document::DocumentController;
+using work::Tap;
+
+struct LogPage {
+  TestClock clock;
+  DocumentController controller;
+  AppointmentPage page;
+
+  explicit LogPage(const plan::Plan& plan = typedPlan(10, 30)) : controller(plan), page(controller, nullptr, clock.clock()) {
+    page.show();
+    page.turnTo(AppointmentPage::View::Log);
+  }
+  LogView& view() { return page.log(); }
+  void tap(Tap which, double minute) {
+    clock.minute = minute;
+    view().button(which)->click();
+  }
+};
+
+/// A bus of its own, and a desktop on it that keeps screens awake.
+class StandInDesktop : public QDBusVirtualObject {
+ public:
+  StandInDesktop() {
+    daemon_.start(QStringLiteral("dbus-daemon"), {QStringLiteral("--session"), QStringLiteral("--nofork"), QStringLiteral("--print-address")});
+    REQUIRE(daemon_.waitForReadyRead(10'000));
+    address_ = QString::fromUtf8(daemon_.readLine()).trimmed();
+  }
+  ~StandInDesktop() override {
+    for (const QString& name : names_) QDBusConnection::disconnectFromBus(name);
+    daemon_.terminate();
+    daemon_.waitForFinished(5'000);
+  }
+  QDBusConnection connection(const char* name) {
+    names_ << QString::fromLatin1(name);
+    return QDBusConnection::connectToBus(address_, names_.back());
+  }
+  void serve() {
+    QDBusConnection desktop = connection("desktop");
+    REQUIRE(desktop.isConnected());
+    REQUIRE(desktop.registerVirtualObject(QStringLiteral("/org/freedesktop/ScreenSaver"), this));
+    REQUIRE(desktop.registerService(QStringLiteral("org.freedesktop.ScreenSaver")));
+  }
+  QString introspect(const QString&) const override { return {}; }
+  bool handleMessage(const QDBusMessage& message, const QDBusConnection& connection) override {
+    calls << message.member();
+    if (message.member() == QLatin1String("Inhibit")) return connection.send(message.createReply(QVariant::fromValue<uint>(7)));
+    if (message.member() == QLatin1String("UnInhibit")) cookies << message.arguments().value(0).toUInt();
+    return connection.send(message.createReply());
+  }
+  QStringList calls;
+  QList<uint> cookies;
+
+ private:
+  QProcess daemon_;
+  QString address_;
+  QStringList names_;
+};
+
+}  // namespace
+
+TEST_CASE("a second touch within a moment is one tap", "[appointment][log]") {
+  LogPage log;
+  log.tap(Tap::Placed, 1);
+  log.tap(Tap::Placed, 1 + 0.2 / 60);  // a glove that touched twice
+  CHECK(logOf(log.controller).events.size() == 1);
+  CHECK(log.view().stateText().contains(QStringLiteral("was not counted")));
+  log.tap(Tap::Placed, 1 + 0.9 / 60);
+  CHECK(logOf(log.controller).events.size() == 2);
+  CHECK(log.view().stateText().isEmpty());
+  log.tap(Tap::Rinsed, 1 + 1.0 / 60);  // another button is another tap
+  CHECK(logOf(log.controller).events.size() == 3);
+}
+
+TEST_CASE("a tap that is refused leaves what was typed and says so", "[appointment][log]") {
+  LogPage log;
+  log.tap(Tap::Placed, 1);
+  log.controller.setAccess(DocumentController::Access::ReadOnly);
+  log.view().pieces()->setCurrentRow(0);
+  tests::typeInto(log.view().level()->edit(), QStringLiteral("7.5"));
+  log.tap(Tap::Looked, 5);
+  CHECK(logOf(log.controller).events.size() == 1);
+  CHECK(log.view().level()->value() == 7.5);
+  CHECK(log.view().stateText().contains(QStringLiteral("not in the log")));
+  log.tap(Tap::Placed, 6);
+  CHECK(log.view().pieces()->currentRow() == 0);  // it does not go on
+  log.controller.setAccess(DocumentController::Access::Full);
+  log.tap(Tap::Looked, 7);
+  CHECK(logOf(log.controller).events.back().level == 7.5);
+  CHECK_FALSE(log.view().level()->value());
+}
+
+TEST_CASE("a piece under product stays on the log's page when the plan loses it", "[appointment][log]") {
+  LogPage log;
+  log.tap(Tap::Placed, 1);
+  REQUIRE(logOf(log.controller).events[0].pieces == std::vector<plan::ItemId>{"piece-1"});
+  const plan::Plan plan = log.controller.document();
+  log.controller.edit(plan::applied(plan, plan::removeItems(plan, {"piece-1"})), QStringLiteral("Remove"));
+  REQUIRE_FALSE(log.controller.document().find<plan::Piece>("piece-1"));
+  QListWidget* list = log.view().pieces();
+  const auto row = [&] {
+    for (int i = 0; i < list->count(); ++i)
+      if (list->item(i)->data(Qt::UserRole).toString() == QLatin1String("piece-1")) return i;
+    return -1;
+  };
+  REQUIRE(row() >= 0);
+  CHECK(list->item(row())->text().contains(QStringLiteral("placed at")));
+  list->setCurrentRow(row());
+  log.tap(Tap::Rinsed, 20);
+  CHECK(logOf(log.controller).events.back().pieces == std::vector<plan::ItemId>{"piece-1"});
+  CHECK(row() < 0);  // rinsed and no longer in the plan
+}
+
+TEST_CASE("another visit begins a new log and the one before stays", "[appointment][log]") {
+  LogPage log;
+  log.tap(Tap::Placed, 1);
+  log.view().pieces()->setCurrentRow(0);
+  log.tap(Tap::Rinsed, 40);
+  CHECK(log.view().beginAnew()->isHidden());
+  log.clock.minute = 40 + 9 * 7 * 24 * 60;  // nine weeks later, the same plan
+  log.view().fill();
+  REQUIRE_FALSE(log.view().beginAnew()->isHidden());
+  CHECK(log.view().stateText().contains(QStringLiteral("begin a new log")));
+  log.view().beginAnew()->click();
+  CHECK(log.view().beginAnew()->isHidden());
+  CHECK(log.view().firstText() == QStringLiteral("nothing is on the hair"));
+  CHECK(log.view().pieces()->item(0)->text() == QStringLiteral("piece 1"));
+  log.view().pieces()->setCurrentRow(0);
+  log.tap(Tap::Placed, log.clock.minute + 1);
+  CHECK(logOf(log.controller).events.size() == 4);
+  CHECK(work::tapsOfVisit(logOf(log.controller)).size() == 1);
+  log.view().takeBack()->click();
+  log.view().takeBack()->click();  // the new log itself
+  CHECK(work::stateAt(logOf(log.controller), 1e18).at("piece-1").stage == work::Stage::Rinsed);
+}
+
+TEST_CASE("undo on the log's page takes back the tap and no edit of the plan", "[appointment][log]") {
+  tests::Desk desk;
+  desk.window->openPath(desk.file("undo-there"));
+  desk.edit();
+  const plan::Plan edited = desk.window->controller().document();
+  desk.window->actions().action(QStringLiteral("appointment.log"))->trigger();
+  LogView& view = desk.window->appointmentPage().log();
+  view.button(Tap::Placed)->click();
+  QAction* undo = desk.window->actions().action(QStringLiteral("edit.undo"));
+  REQUIRE(undo->isEnabled());
+  CHECK(undo->text().contains(QStringLiteral("the last tap")));
+  CHECK_FALSE(desk.window->actions().action(QStringLiteral("edit.redo"))->isEnabled());
+  undo->trigger();
+  CHECK(logOf(desk.window->controller()).events.at(0).takenBack);
+  CHECK(desk.window->controller().document().hair() == edited.hair());
+  undo->trigger();  // nothing left to take back: the plan is not touched either
+  CHECK(desk.window->controller().document().hair() == edited.hair());
+  QTest::keyClick(&desk.window->appointmentPage(), Qt::Key_Escape);
+  CHECK_FALSE(undo->text().contains(QStringLiteral("the last tap")));
+  undo->trigger();
+  CHECK_FALSE(desk.window->controller().document().hair() == edited.hair());
+}
+
+TEST_CASE("the screen is kept awake while the log is in view", "[appointment][log]") {
+  StandInDesktop desktop;
+  desktop.serve();
+  LogPage log;
+  log.view().setAwake(new ScreenAwake(desktop.connection("program")));
+  REQUIRE(QTest::qWaitFor([&] { return !desktop.calls.isEmpty(); }));
+  log.page.turnTo(AppointmentPage::View::WorkList);
+  REQUIRE(QTest::qWaitFor([&] { return !desktop.cookies.isEmpty(); }));
+  CHECK(desktop.calls == QStringList{QStringLiteral("Inhibit"), QStringLiteral("UnInhibit")});
+  CHECK(desktop.cookies == QList<uint>{7});
+}
+
+TEST_CASE("a desktop that cannot keep the screen awake is told on the page", "[appointment][log]") {
+  const QString text = QStringLiteral("screen may go dark");
+  const auto isTold = [&](LogView& view) {
+    for (const auto* label : view.findChildren<QLabel*>())
+      if (label->isVisibleTo(&view) && label->text().contains(text)) return true;
+    return false;
+  };
+  LogPage without;
+  without.view().setAwake(new ScreenAwake(std::nullopt));
+  CHECK(isTold(without.view()));
+  StandInDesktop silent;  // a bus, and nobody on it who could
+  LogPage log;
+  log.view().setAwake(new ScreenAwake(silent.connection("alone")));
+  CHECK(QTest::qWaitFor([&] { return isTold(log.view()); }));
+}
+
+}  // namespace combdraft::appointment
