@@ -275,11 +275,12 @@ void LogView::fillPieces(const work::AppointmentLog& log, double now_s) {
   for (const auto& [id, now] : state)
     if (work::isUnderProduct(now) && std::find(order.begin(), order.end(), id) == order.end()) order.push_back(id);
   const auto timers = work::timersAt(plan, log, now_s);
+  if (head::fitHead(plan.head().measures)) places_.take(plan, order);
   while (pieces_->count() > static_cast<int>(order.size())) delete pieces_->takeItem(pieces_->count() - 1);
   while (pieces_->count() < static_cast<int>(order.size())) pieces_->addItem(QString());
   for (int row = 0; row < pieces_->count(); ++row) {
     const plan::ItemId& id = order[static_cast<std::size_t>(row)];
-    QString text = pieceName(plan, id);
+    QString text = placedName(plan, id, places_);
     const auto now = state.find(id);
     const auto timer = std::find_if(timers.begin(), timers.end(), [&](const work::PieceTimer& t) { return t.piece == id; });
     if (timer != timers.end())
@@ -303,7 +304,7 @@ void LogView::fillSide(const work::AppointmentLog& log, double now_s) {
   QStringList first, bowls, last, odd;
   for (const work::LookFirst& look : work::lookFirst(plan, log, now_s)) {
     if (first.size() == kLookFirst) break;
-    first << tr("%1: %2").arg(pieceName(plan, look.piece), reasonText(look.reason));
+    first << tr("%1: %2").arg(placedName(plan, look.piece, places_), reasonText(look.reason));
   }
   for (const work::BowlTimer& bowl : work::bowlsAt(plan, log, now_s)) {
     const QString name = tr("%1: bowl %2").arg(formulaName(plan, bowl.formula)).arg(bowl.number);

@@ -18,6 +18,7 @@
 #include "app/controls/number_field.h"
 #include "app/controls/segments.h"
 #include "app/document/document_controller.h"
+#include "app/paint/place_book.h"
 #include "engine/work/appointment_log.h"
 
 class QVBoxLayout;
@@ -38,6 +39,7 @@ class LogView : public QWidget {
   void fill();
   /// The last tap that stands counts no more; nothing to take back changes nothing.
   void takeBackLast();
+  bool canTakeBack() const { return takeBack_->isEnabled(); }
   /// In the place of the session's own bus; for tests.
   void setAwake(ScreenAwake* awake);
   QPushButton* button(work::Tap tap) { return buttons_[static_cast<std::size_t>(tap)]; }
@@ -84,6 +86,7 @@ class LogView : public QWidget {
   std::array<QPushButton*, 5> buttons_{};
   QPushButton *takeBack_, *beginAnew_;
   ScreenAwake* awake_ = nullptr;
+  paint::PlaceBook places_;
   std::optional<std::pair<work::Tap, work::TapClock>> touched_;
   QListWidget* pieces_;
   controls::Segments* scope_;

@@ -162,8 +162,8 @@ void WorkListView::buildTyped(QVBoxLayout* column) {
   spec.low = 1;
   spec.high = 240;
   spec.mayBeEmpty = true;
-  spec.emptyText = tr("when the last is in");
-  spec.tip = tr("A round of looking while placing goes on, as you work");
+  spec.emptyText = tr("not typed");
+  spec.tip = tr("A round of looking while placing goes on, as you work; not typed: when the last piece is in");
   lookEvery_ = new controls::NumberField(spec, this);
   second->addWidget(lookEvery_, 2);
   controls::NumberFieldSpec least;

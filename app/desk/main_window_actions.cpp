@@ -47,7 +47,7 @@ void MainWindow::declareEditActions() {
                   if (isLogShown()) return appointment_->log().takeBackLast();
                   controller_.isTentative() ? controller_.dropTentative() : undo->undo();
                 },
-                {[this, undo, shown] { return shown() && (isLogShown() || undo->canUndo()); }, tr("Nothing has been changed yet")}});
+                {[this, undo, shown] { return shown() && (isLogShown() ? appointment_->log().canTakeBack() : undo->canUndo()); }, tr("Nothing has been changed yet")}});
   actions_.add({QStringLiteral("edit.redo"), tr("&Redo"), tr("Make the change again"),
                 QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z), QStringLiteral("redo"), [undo] { undo->redo(); },
                 {[this, undo, shown] { return shown() && !isLogShown() && undo->canRedo(); }, tr("Nothing has been taken back")}});

@@ -28,14 +28,6 @@ QString piecesName(const plan::Plan& plan, const std::vector<plan::ItemId>& piec
   return names.join(QStringLiteral(", "));
 }
 
-/// "piece 7, back left"; a place that the label says already is said once.
-QString placedName(const plan::Plan& plan, const plan::ItemId& id, const PlaceBook& places) {
-  const QString name = pieceName(plan, id), place = places.of(id);
-  const auto* piece = plan.find<plan::Piece>(id);
-  if (place.isEmpty() || (piece && !piece->label.empty() && plain(piece->label).startsWith(place))) return name;
-  return Words::tr("%1, %2").arg(name, place);
-}
-
 QString placeText(const plan::Plan& plan, const work::Timeline& timeline, const work::StepLine& line, const PlaceBook& places) {
   const work::Step &first = timeline.steps[line.front()], &last = timeline.steps[line.back()];
   const work::Bowl& bowl = timeline.bowls[*first.bowl];
@@ -59,6 +51,13 @@ QString pieceName(const plan::Plan& plan, const plan::ItemId& id) {
   if (!piece || piece->order == 0) return plain(id).replace(u'-', u' ');
   // Several pieces often have one label.
   return piece->label.empty() ? Words::tr("piece %1").arg(piece->order) : Words::tr("%1 %2").arg(piece->order).arg(plain(piece->label));
+}
+
+QString placedName(const plan::Plan& plan, const plan::ItemId& id, const PlaceBook& places) {
+  const QString name = pieceName(plan, id), place = places.of(id);
+  const auto* piece = plan.find<plan::Piece>(id);
+  if (place.isEmpty() || (piece && !piece->label.empty() && plain(piece->label).startsWith(place))) return name;
+  return Words::tr("%1, %2").arg(name, place);
 }
 
 QString formulaName(const plan::Plan& plan, const plan::ItemId& id) {

@@ -14,6 +14,8 @@ namespace combdraft::paint {
 
 /// "piece 7", "7 back low": the number on the sheet, and its label.
 QString pieceName(const plan::Plan& plan, const plan::ItemId& id);
+/// "piece 7, back left"; a place that the label says already is said once.
+QString placedName(const plan::Plan& plan, const plan::ItemId& id, const PlaceBook& places);
 /// "A, lightener"; "no formula named" for "" and for one that is gone.
 QString formulaName(const plan::Plan& plan, const plan::ItemId& id);
 /// What a saving changes: "section 2", its label, or "7 pieces, back" for those in no section.

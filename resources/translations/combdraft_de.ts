@@ -6375,14 +6375,6 @@
         <translation>min</translation>
     </message>
     <message>
-        <source>when the last is in</source>
-        <translation>wenn die letzte eingelegt ist</translation>
-    </message>
-    <message>
-        <source>A round of looking while placing goes on, as you work</source>
-        <translation>Eine Runde Ansehen, während das Auftragen weitergeht, wie Sie arbeiten</translation>
-    </message>
-    <message>
         <source>Speeds and amounts that you took over from your own heads; what is typed under Assumptions of this plan still comes first</source>
         <translation>Tempo und Mengen, die Sie von Ihren eigenen Köpfen übernommen haben; was unter Annahmen dieses Plans getippt ist, geht weiter vor</translation>
     </message>
@@ -6489,6 +6481,14 @@
     <message>
         <source>Would save time</source>
         <translation>Würde Zeit sparen</translation>
+    </message>
+    <message>
+        <source>not typed</source>
+        <translation>nicht getippt</translation>
+    </message>
+    <message>
+        <source>A round of looking while placing goes on, as you work; not typed: when the last piece is in</source>
+        <translation>Eine Runde des Ansehens, während das Auftragen weitergeht, wie Sie arbeiten; nicht getippt: wenn die letzte Strähne aufgetragen ist</translation>
     </message>
 </context>
 <context>

@@ -140,7 +140,7 @@ TEST_CASE("another visit begins a new log and the one before stays", "[appointme
   log.view().beginAnew()->click();
   CHECK(log.view().beginAnew()->isHidden());
   CHECK(log.view().firstText() == QStringLiteral("nothing is on the hair"));
-  CHECK(log.view().pieces()->item(0)->text() == QStringLiteral("piece 1"));
+  CHECK(log.view().pieces()->item(0)->text().startsWith(QStringLiteral("piece 1, ")));
   log.view().pieces()->setCurrentRow(0);
   log.tap(Tap::Placed, log.clock.minute + 1);
   CHECK(logOf(log.controller).events.size() == 4);
@@ -165,8 +165,7 @@ TEST_CASE("undo on the log's page takes back the tap and no edit of the plan", "
   undo->trigger();
   CHECK(logOf(desk.window->controller()).events.at(0).takenBack);
   CHECK(desk.window->controller().document().hair() == edited.hair());
-  undo->trigger();  // nothing left to take back: the plan is not touched either
-  CHECK(desk.window->controller().document().hair() == edited.hair());
+  CHECK_FALSE(undo->isEnabled());  // nothing left to take back
   QTest::keyClick(&desk.window->appointmentPage(), Qt::Key_Escape);
   CHECK_FALSE(undo->text().contains(QStringLiteral("the last tap")));
   undo->trigger();
