@@ -49,12 +49,9 @@ std::int64_t steadyNow_ms() {
   return std::chrono::duration_cast<std::chrono::milliseconds>(std::chrono::steady_clock::now().time_since_epoch()).count();
 }
 
-// Time of day of the tap that put it in: a fact where nobody typed a limit to count to.
-QString placedAt(const work::AppointmentLog& log, const plan::ItemId& piece) {
-  for (auto event = log.events.rbegin(); event != log.events.rend(); ++event)
-    if (event->tap == Tap::Placed && !event->takenBack && std::find(event->pieces.begin(), event->pieces.end(), piece) != event->pieces.end())
-      return timeOf(*event);
-  return {};
+// Time of day from which it counts: a fact where nobody typed a limit to count to.
+QString placedAt(const work::PieceNow& now) {
+  return QDateTime::fromMSecsSinceEpoch(now.placed_utc_ms).toLocalTime().toString(QStringLiteral("HH:mm"));
 }
 
 }  // namespace
@@ -86,6 +83,11 @@ LogView::LogView(document::DocumentController& controller, Clock clock, QWidget*
   state_->setFont(largeFont(this, 1.15));
   state_->hide();
   column->addWidget(state_);
+  offer_ = new QLabel(this);
+  offer_->setWordWrap(true);
+  offer_->setFont(largeFont(this, 1.15));
+  offer_->hide();
+  column->addWidget(offer_);
   auto* middle = new QHBoxLayout;
   middle->setSpacing(14);
   column->addLayout(middle, 1);
@@ -257,6 +259,7 @@ void LogView::fill() {
   fillPieces(*log, now);
   fillSide(*log, now);
   offerNewLog(*log);
+  canRestore_ = !(work::withTakenBackRestored(*log) == *log);
 }
 
 void LogView::tick() {
@@ -265,6 +268,7 @@ void LogView::tick() {
   const double now = work::secondsAt(*log, clock_());
   fillPieces(*log, now);
   fillSide(*log, now);
+  offerNewLog(*log);  // a tablet may lie there overnight
 }
 
 void LogView::fillPieces(const work::AppointmentLog& log, double now_s) {
@@ -288,8 +292,8 @@ void LogView::fillPieces(const work::AppointmentLog& log, double now_s) {
     else if (now != state.end())
       switch (now->second.stage) {
         case work::Stage::Planned: break;
-        case work::Stage::Placed: text = tr("%1: placed at %2; look").arg(text, placedAt(log, id)); break;
-        case work::Stage::TakenOut: text = tr("%1: placed at %2; taken out, not rinsed").arg(text, placedAt(log, id)); break;
+        case work::Stage::Placed: text = tr("%1: placed at %2; look").arg(text, placedAt(now->second)); break;
+        case work::Stage::TakenOut: text = tr("%1: placed at %2; taken out, not rinsed").arg(text, placedAt(now->second)); break;
         case work::Stage::Rinsed: text = tr("%1: rinsed").arg(text); break;
       }
     if (now != state.end() && now->second.level) text = tr("%1; level %2 seen").arg(text).arg(*now->second.level);
@@ -359,7 +363,7 @@ std::vector<plan::ItemId> LogView::chosen(const work::AppointmentLog& log, Tap t
 
 void LogView::tap(Tap which) {
   const auto log = logNow();
-  if (!log || isTouchedTwice(which)) return;
+  if (!log || isTouchedTwice(std::optional(which))) return;
   if (log->events.size() >= work::kMostTaps)
     return say(tr("This log holds %1 taps, and more are not kept in one plan. Save a copy of the plan and go on there.").arg(work::kMostTaps));
   work::LogEvent event;
@@ -385,7 +389,8 @@ void LogView::tap(Tap which) {
   if (which == Tap::Placed) goOn(next);
 }
 
-bool LogView::isTouchedTwice(Tap which) {
+// The same button, or taking back, again. A key that is held never gets through either.
+bool LogView::isTouchedTwice(std::optional<Tap> which) {
   const work::TapClock now = clock_();
   const bool isTwice = touched_ && touched_->first == which && touched_->second.steady_ms && now.steady_ms &&
                        *now.steady_ms - *touched_->second.steady_ms < kTwice_ms;
@@ -395,7 +400,13 @@ bool LogView::isTouchedTwice(Tap which) {
 }
 
 void LogView::takeBackLast() {
-  if (const auto log = logNow()) keep(work::withLastTakenBack(*log));
+  const auto log = logNow();
+  if (log && !isTouchedTwice(std::nullopt)) keep(work::withLastTakenBack(*log));
+}
+
+void LogView::restoreLast() {
+  const auto log = logNow();
+  if (log && !isTouchedTwice(std::nullopt)) keep(work::withTakenBackRestored(*log));
 }
 
 void LogView::beginNewLog() {
@@ -404,21 +415,22 @@ void LogView::beginNewLog() {
   work::LogEvent begun;
   begun.tap = Tap::Begun;
   begun.who = who_->text().simplified().toStdString();
-  if (keep(work::appended(*log, std::move(begun), clock_()))) say(tr("A new log is begun. Take back the last tap to have the one before again."));
+  const auto next = work::withVisitBegun(*log, std::move(begun), clock_(), kOtherVisit_s);
+  if (next && keep(*next)) say(tr("A new log is begun; the taps before it stay in the plan."));
 }
 
 // A day's taps are one log. It is offered only: hair may still be under product.
 void LogView::offerNewLog(const work::AppointmentLog& log) {
   const auto taps = work::tapsOfVisit(log);
-  const double now = work::secondsAt(log, clock_());
-  const auto state = work::stateAt(log, now);
+  const bool isOther = log.events.size() < work::kMostTaps && work::withVisitBegun(log, {}, clock_(), kOtherVisit_s).has_value();
+  beginAnew_->setVisible(isOther);
+  offer_->setVisible(isOther);
+  if (!isOther) return;
+  const auto state = work::stateAt(log, work::secondsAt(log, clock_()));
   const bool isOn = std::any_of(state.begin(), state.end(), [](const auto& one) { return work::isUnderProduct(one.second); });
-  const bool isOld = !taps.empty() && now - taps.back().at_s >= kOtherVisit_s && log.events.size() < work::kMostTaps;
-  beginAnew_->setVisible(isOld);
-  if (!isOld) return;
-  const QString day = QLocale().toString(QDateTime::fromMSecsSinceEpoch(taps.back().utc_ms).toLocalTime().date(), QLocale::ShortFormat);
-  say(isOn ? tr("The last tap here is of %1, and not all of its pieces were tapped as rinsed. For another visit begin a new log.").arg(day)
-           : tr("The last tap here is of %1. For another visit begin a new log.").arg(day));
+  const QString day = QLocale().toString(QDateTime::fromMSecsSinceEpoch(taps.front().utc_ms).toLocalTime().date(), QLocale::ShortFormat);
+  offer_->setText(isOn ? tr("This log began on %1, and not all of its pieces were tapped as rinsed. For another visit begin a new log.").arg(day)
+                       : tr("This log began on %1. For another visit begin a new log.").arg(day));
 }
 
 void LogView::say(const QString& text) {

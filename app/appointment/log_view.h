@@ -39,6 +39,9 @@ class LogView : public QWidget {
   void fill();
   /// The last tap that stands counts no more; nothing to take back changes nothing.
   void takeBackLast();
+  /// The tap that was taken back last stands again, unless one came since.
+  void restoreLast();
+  bool canRestore() const { return canRestore_; }
   bool canTakeBack() const { return takeBack_->isEnabled(); }
   /// In the place of the session's own bus; for tests.
   void setAwake(ScreenAwake* awake);
@@ -54,6 +57,7 @@ class LogView : public QWidget {
   QString troubleText() const { return trouble_->isHidden() ? QString() : trouble_->text(); }
   QString safetyText() const { return safety_->text(); }
   QString stateText() const { return state_->isHidden() ? QString() : state_->text(); }
+  QString offerText() const { return offer_->isHidden() ? QString() : offer_->text(); }
 
  Q_SIGNALS:
   /// The log grew or a tap was taken back.
@@ -73,7 +77,7 @@ class LogView : public QWidget {
   std::vector<plan::ItemId> chosen(const work::AppointmentLog& log, work::Tap tap) const;
   void tap(work::Tap tap);
   void beginNewLog();
-  bool isTouchedTwice(work::Tap tap);
+  bool isTouchedTwice(std::optional<work::Tap> tap);
   /// Whether it is in the plan now.
   bool keep(const work::AppointmentLog& log);
   void say(const QString& text);
@@ -87,13 +91,14 @@ class LogView : public QWidget {
   QPushButton *takeBack_, *beginAnew_;
   ScreenAwake* awake_ = nullptr;
   paint::PlaceBook places_;
-  std::optional<std::pair<work::Tap, work::TapClock>> touched_;
+  std::optional<std::pair<std::optional<work::Tap>, work::TapClock>> touched_;
+  bool canRestore_ = false;
   QListWidget* pieces_;
   controls::Segments* scope_;
   controls::NumberField* level_;
   QComboBox *pigment_, *bowl_;
   QLineEdit* who_;
-  QLabel *safety_, *trouble_, *state_, *awakeText_, *first_, *bowls_, *last_, *odd_;
+  QLabel *safety_, *trouble_, *state_, *offer_, *awakeText_, *first_, *bowls_, *last_, *odd_;
 };
 
 }  // namespace combdraft::appointment

@@ -105,7 +105,7 @@ void NextVisitView::buildPieces(QVBoxLayout* column) {
   stopThere_ = new QCheckBox(tr("Stop pieces where their old light begins"), this);
   stopThere_->setChecked(true);
   stopThere_->setMinimumHeight(30);
-  stopThere_->setToolTip(tr("In the next plan a repeated piece ends at its grown-out start, so that what is light already gets no product; pieces with a stop of their own keep it"));
+  stopThere_->setToolTip(tr("In the next plan a repeated piece ends at its grown-out start, in the place of a stop that it has, so that what is light already gets no product"));
   column->addWidget(stopThere_);
   auto* row = new QHBoxLayout;
   column->addLayout(row);

@@ -63,6 +63,8 @@ QString agreedLine(const plan::Agreement& agreement, std::optional<std::size_t> 
     open << Words::tr("tests: none may be written down without consent");
   else if (day.isValid())
     open << openTests(*file, policy, day);
+  else
+    open << Words::tr("the day was not written down, so that the tests were not looked at");
   const QString rest = open.isEmpty() ? Words::tr("Open then: nothing that the plan's check or the tests written down show; that says nothing about hair or scalp.")
                                       : Words::tr("Open then: %1.").arg(open.join(QStringLiteral("; ")));
   return agreed + u' ' + rest;

@@ -164,13 +164,13 @@ void ConsultationWishes::fillEstimates() {
     const bool isNone = known != worked_.end() && !known->second && !isOld;
     offer.estimate->setVisible(!rates_.isEmpty() && (known != worked_.end() || isOld) && !isNone);
     if (known == worked_.end() || !known->second || isOld) {
-      offer.words->setText(tr("By your own rates and the work list's estimate: being worked out."));
+      offer.words->setText(tr("By your own rates and the plan's assumptions: being worked out."));
       offer.typeIn->setEnabled(false);
       continue;
     }
     if (rates_.isEmpty()) continue;
     const QString sum = paint::sumText(rates_, *known->second);
-    offer.words->setText(tr("By your own rates and the work list's estimate: %1, for %2. The time on the hair and the reserve are not in it.")
+    offer.words->setText(tr("By your own rates and the plan's assumptions, one pair of hands: %1, for %2. The time on the hair and the reserve are not in it.")
                              .arg(sum, paint::workedText(rates_, *known->second)));
     offer.typeIn->setEnabled(keeper() && keeper()->mayEdit() && offer.fields[kPrice]->text() != sum);
   }

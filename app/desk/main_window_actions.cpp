@@ -49,8 +49,8 @@ void MainWindow::declareEditActions() {
                 },
                 {[this, undo, shown] { return shown() && (isLogShown() ? appointment_->log().canTakeBack() : undo->canUndo()); }, tr("Nothing has been changed yet")}});
   actions_.add({QStringLiteral("edit.redo"), tr("&Redo"), tr("Make the change again"),
-                QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z), QStringLiteral("redo"), [undo] { undo->redo(); },
-                {[this, undo, shown] { return shown() && !isLogShown() && undo->canRedo(); }, tr("Nothing has been taken back")}});
+                QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z), QStringLiteral("redo"), [this, undo] { isLogShown() ? appointment_->log().restoreLast() : undo->redo(); },
+                {[this, undo, shown] { return shown() && (isLogShown() ? appointment_->log().canRestore() : undo->canRedo()); }, tr("Nothing has been taken back")}});
   actions_.add({QStringLiteral("edit.findCommand"), tr("&Find a command…"),
                 tr("Type a word of what you want to do; it shows the key and runs the command"),
                 QKeySequence(Qt::Key_F1), QStringLiteral("find"), [this] { search_->open(); }, {}, {}, tr("Find")});
@@ -266,7 +266,7 @@ void MainWindow::nameUndo() {
   };
   // On the log's page the last tap is what a hand wants back, never an edit of the plan.
   name("edit.undo", tr("&Undo"), isLogShown() ? tr("the last tap") : controller_.undoStack().undoText());
-  name("edit.redo", tr("&Redo"), isLogShown() ? QString() : controller_.undoStack().redoText());
+  name("edit.redo", tr("&Redo"), isLogShown() ? tr("the last tap") : controller_.undoStack().redoText());
 }
 
 void MainWindow::selectAllPieces() {

@@ -89,6 +89,8 @@ std::string logOfBoth(const std::string& theirs, const std::string& mine) {
     both.events.push_back(event);
     both.events.back().number = static_cast<int>(both.events.size());
   }
+  // As they happened: a new log that one of them began parts the taps of both.
+  std::stable_sort(both.events.begin(), both.events.end(), [](const work::LogEvent& a, const work::LogEvent& b) { return a.utc_ms < b.utc_ms; });
   return work::writeLog(both);
 }
 

@@ -27,19 +27,6 @@ QString level(double value) { return paint::figure(numberText(value)); }
 Column::Cell plain(const QString& text) { return {text, Weight::Plain}; }
 QDateTime clockOf(const work::LogEvent& event) { return QDateTime::fromMSecsSinceEpoch(event.utc_ms).toLocalTime(); }
 
-// A log of each visit alone: the engine answers for the one that goes on.
-std::vector<work::AppointmentLog> visitsOf(const work::AppointmentLog& log) {
-  std::vector<work::AppointmentLog> visits(1);
-  for (const work::LogEvent& event : log.events) {
-    if (event.tap == work::Tap::Begun && !event.takenBack)
-      visits.emplace_back();
-    else
-      visits.back().events.push_back(event);
-  }
-  std::erase_if(visits, [](const work::AppointmentLog& visit) { return visit.events.empty(); });
-  return visits;
-}
-
 // All pieces by name, however many one tap was for: it is to be done again.
 QString whatOf(const plan::Plan& plan, const work::LogEvent& event) {
   if (event.tap == work::Tap::BowlMixed) return Words::tr("%1: %2").arg(paint::tapName(event.tap), paint::formulaName(plan, event.formula));
@@ -99,7 +86,8 @@ void addLog(Column& column, const plan::Plan& plan) {
     column.text(Words::tr("The appointment log stands in the plan and cannot be read: %1").arg(words::inWords(error)));
     return;
   }
-  const std::vector<work::AppointmentLog> visits = visitsOf(*read);
+  std::vector<work::AppointmentLog> visits = work::visitsOf(*read);
+  std::erase_if(visits, [](const work::AppointmentLog& visit) { return visit.events.empty(); });
   if (visits.empty()) return;
   column.heading(Words::tr("The appointment, tap by tap"));
   column.text(Words::tr("As it was tapped, by this computer's clock; minutes count from the first tap of the visit. How long product was on the hair "

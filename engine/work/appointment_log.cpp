@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 #include <tuple>
 
 #include "engine/work/work_order.h"
@@ -60,6 +61,24 @@ std::span<const LogEvent> tapsOfVisit(const AppointmentLog& log) {
   return all.last(static_cast<std::size_t>(begun - all.rbegin()));
 }
 
+std::vector<AppointmentLog> visitsOf(const AppointmentLog& log) {
+  std::vector<AppointmentLog> visits(1);
+  for (const LogEvent& event : log.events)
+    if (event.tap == Tap::Begun && !event.takenBack)
+      visits.emplace_back();
+    else
+      visits.back().events.push_back(event);
+  return visits;
+}
+
+std::map<plan::ItemId, PieceNow> treatedInAll(const AppointmentLog& log) {
+  std::map<plan::ItemId, PieceNow> all;
+  for (const AppointmentLog& visit : visitsOf(log))
+    for (auto& [id, now] : stateAt(visit, 1e18))
+      if (now.placed_s || now.came) all[id] = now;
+  return all;
+}
+
 std::map<plan::ItemId, plan::LiftsTo> plannedLifts(const plan::Plan& plan, const std::vector<plan::ItemId>& pieces) {
   std::map<plan::ItemId, plan::LiftsTo> planned;
   for (const plan::ItemId& id : pieces)
@@ -92,6 +111,34 @@ AppointmentLog withLastTakenBack(AppointmentLog log) {
   return log;
 }
 
+AppointmentLog withTakenBackRestored(AppointmentLog log) {
+  const auto last = std::find_if(log.events.rbegin(), log.events.rend(), [](const LogEvent& e) { return !e.takenBack; });
+  if (last != log.events.rbegin()) std::prev(last)->takenBack = false;
+  return log;
+}
+
+std::optional<AppointmentLog> withVisitBegun(const AppointmentLog& log, LogEvent begun, const TapClock& clock, double rest_s) {
+  const auto taps = tapsOfVisit(log);
+  if (taps.empty()) return std::nullopt;
+  const std::size_t first = log.events.size() - taps.size();
+  AppointmentLog next = appended(log, std::move(begun), clock);
+  std::size_t at = log.events.size();  // before the Begun itself: after all taps
+  double longest = next.events.back().at_s - taps.back().at_s;
+  for (std::size_t i = first + 1; i < log.events.size(); ++i)
+    if (const double rest = log.events[i].at_s - log.events[i - 1].at_s; rest > longest) longest = rest, at = i;
+  if (longest < rest_s) return std::nullopt;
+  if (at == log.events.size()) return next;
+  LogEvent moved = next.events.back();
+  next.events.pop_back();
+  // The taps after the rest are the new visit's; the clock's facts are those of its first tap.
+  moved.at_s = log.events[at].at_s;
+  moved.utc_ms = log.events[at].utc_ms;
+  moved.steady_ms = log.events[at].steady_ms;
+  moved.run = log.events[at].run;
+  next.events.insert(next.events.begin() + static_cast<std::ptrdiff_t>(at), std::move(moved));
+  return next;
+}
+
 std::map<plan::ItemId, PieceNow> stateAt(const AppointmentLog& log, double at_s) {
   std::map<plan::ItemId, PieceNow> state;
   const std::span<const LogEvent> taps = tapsOfVisit(log);
@@ -106,6 +153,7 @@ std::map<plan::ItemId, PieceNow> stateAt(const AppointmentLog& log, double at_s)
           // Only a rinse ends the time on the hair: put back after a look it counts on.
           if (!piece.placed_s || piece.stage == Stage::Rinsed) {
             piece.placed_s = times[i];
+            piece.placed_utc_ms = event.utc_ms;
             piece.level.reset(), piece.pigment.clear(), piece.looked_s.reset(), piece.out_s.reset(), piece.planned.reset();
             if (const auto planned = event.planned.find(id); planned != event.planned.end()) piece.planned = planned->second;
           }

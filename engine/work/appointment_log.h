@@ -62,10 +62,17 @@ AppointmentLog appended(AppointmentLog log, LogEvent tap, const TapClock& clock)
 double secondsAt(const AppointmentLog& log, const TapClock& clock);
 /// The taps since the last standing Begun, without it; all of them where there is none.
 std::span<const LogEvent> tapsOfVisit(const AppointmentLog& log);
+/// A log of each visit alone, without the Begun between them; the last one is the one that goes on.
+std::vector<AppointmentLog> visitsOf(const AppointmentLog& log);
 /// What these pieces of the plan are to lift to; those that are not lightened are not in it.
 std::map<plan::ItemId, plan::LiftsTo> plannedLifts(const plan::Plan& plan, const std::vector<plan::ItemId>& pieces);
 /// Marks the last tap that stands as taken back. Nothing to mark: unchanged.
 AppointmentLog withLastTakenBack(AppointmentLog log);
+/// Lets the tap stand again that was taken back last, unless a tap came since: unchanged.
+AppointmentLog withTakenBackRestored(AppointmentLog log);
+/// A Begun where another visit begins: before the tap that followed the longest rest of at
+/// least `rest_s` in this visit, the rest since its last tap included. Nothing where there is none.
+std::optional<AppointmentLog> withVisitBegun(const AppointmentLog& log, LogEvent begun, const TapClock& clock, double rest_s);
 /// The pieces of a foil or section that are not placed yet (of `pieces`, those).
 std::vector<plan::ItemId> notPlacedYet(const AppointmentLog& log, const std::vector<plan::ItemId>& pieces);
 
@@ -75,6 +82,7 @@ enum class Stage { Planned, Placed, TakenOut, Rinsed };
 struct PieceNow {
   Stage stage = Stage::Planned;
   std::optional<double> placed_s, looked_s, out_s, rinsed_s;
+  std::int64_t placed_utc_ms = 0;  ///< wall clock of `placed_s`
   std::optional<double> level;   ///< as last seen
   std::optional<double> came;    ///< as last seen after its rinse: product makes hair look lighter
   std::string pigment;
@@ -84,6 +92,9 @@ struct PieceNow {
 std::map<plan::ItemId, PieceNow> stateAt(const AppointmentLog& log, double at_s);
 /// Placed and not rinsed: out of its foil a piece may still have product on it.
 bool isUnderProduct(const PieceNow& now);
+/// Of all visits: each piece as the last visit left it in which it was placed or its level
+/// came. What says whether hair is light; timers and bowls go by the visit alone.
+std::map<plan::ItemId, PieceNow> treatedInAll(const AppointmentLog& log);
 /// Whether hair was lightened there, as far as the log knows: where no piece at all was
 /// tapped as placed, all of them count as placed.
 bool wasPlaced(const std::map<plan::ItemId, PieceNow>& state, const plan::ItemId& piece);

@@ -17,6 +17,9 @@ double growth_mm(const plan::Plan& plan, double weeks) {
   return Assumptions(plan.info().assumptions)["growth.mm_per_week"] * weeks;
 }
 
+constexpr double kMeets_mm = 10;      // an end of light and a beginning of light are one line [own]
+constexpr double kSame_frac = 0.01;  // of a zone's hair
+
 using State = std::map<plan::ItemId, PieceNow>;
 
 // What was not placed takes no hair from the others and lightens none.
@@ -41,11 +44,12 @@ Result<plan::ChangeSet> grownOut(const plan::Plan& plan, const plan::ItemId& cho
   if (!(weeks >= 0) || !(weeks <= kLongest_weeks)) return Error{ErrorCode::OutOfRange, "weeks", {numberText(weeks), "0 to 104 weeks"}, {}};
   const Result<AppointmentLog> log = readLog(plan.info().logJson);
   if (!log) return log.error();
-  const State state = stateAt(*log, 1e18);
+  const State state = treatedInAll(*log);
   const Result<Amounts> amounts = amountsOf(withoutSkipped(plan, choice, state), {choice, {}, 40'000});
   if (!amounts) return amounts.error();
   struct Light {
     double hairs = 0, start = 0, level = 0;
+    double stoppedHairs = 0, stop = 0;
   };
   std::array<Light, plan::kHairZones> light{};
   Light all;  // for a zone that only reaches of pieces from beside it lie in
@@ -59,6 +63,7 @@ Result<plan::ChangeSet> grownOut(const plan::Plan& plan, const plan::ItemId& cho
       sum->hairs += amount.hairs;
       sum->start += amount.hairs * start;
       sum->level += amount.hairs * levelOf(state, amount.piece, piece);
+      if (piece.stop_mm) sum->stoppedHairs += amount.hairs, sum->stop += amount.hairs * *piece.stop_mm;
     }
   }
   const double grown = growth_mm(plan, weeks);
@@ -78,9 +83,23 @@ Result<plan::ChangeSet> grownOut(const plan::Plan& plan, const plan::ItemId& cho
       today.zone = static_cast<plan::HairZone>(z);
       today.share_frac = std::min(1.0, share);
       today.from_mm = mean.start / mean.hairs + grown;
-      today.to_mm = std::max(today.from_mm, hair.length_mm[z]);
       today.level = mean.level / mean.hairs;
-      hair.scattered.push_back(today);
+      const bool isStopped = mean.stoppedHairs > mean.hairs / 2;
+      const double to_mm = isStopped ? mean.stop / mean.stoppedHairs + grown : hair.length_mm[z];
+      today.to_mm = std::max(today.from_mm, to_mm);
+      // Pieces that ended at old light made it longer; they are no other hair.
+      for (plan::ScatteredLight& old : hair.scattered) {
+        if (!isStopped || old.zone != today.zone || std::abs(old.from_mm - to_mm) > kMeets_mm) continue;
+        if (old.share_frac <= today.share_frac + kSame_frac) {
+          old.from_mm = std::min(old.from_mm, today.from_mm);
+          today.share_frac -= std::min(today.share_frac, old.share_frac);
+        } else {  // some of the old light only
+          old.share_frac -= today.share_frac;
+          today.to_mm = old.to_mm;
+          break;
+        }
+      }
+      if (today.share_frac > kSame_frac) hair.scattered.push_back(today);
     }
     for (plan::Band& band : hair.bands) band.from_mm += grown, band.to_mm += grown;
   });
@@ -88,7 +107,7 @@ Result<plan::ChangeSet> grownOut(const plan::Plan& plan, const plan::ItemId& cho
 
 std::vector<RepeatPiece> piecesToRepeat(const plan::Plan& plan, const plan::ItemId& choice, double weeks, double show_mm) {
   const Result<AppointmentLog> log = readLog(plan.info().logJson);
-  const State state = log ? stateAt(*log, 1e18) : State();
+  const State state = log ? treatedInAll(*log) : State();
   std::vector<RepeatPiece> pieces;
   for (const auto& [id, piece] : plan.pieces(choice)) {
     if (piece->action != plan::Action::Lighten) continue;
@@ -105,7 +124,7 @@ plan::ChangeSet stoppedAtOldLight(const plan::Plan& today, const plan::Plan& nex
     if (!before || !now) continue;
     plan::Piece piece = *now;
     const double old_mm = before->start_mm + growth_mm(today, weeks);
-    if (piece.action != plan::Action::Lighten || piece.stop_mm || old_mm <= piece.start_mm) continue;
+    if (piece.action != plan::Action::Lighten || old_mm <= piece.start_mm) continue;
     piece.stop_mm = old_mm;
     stopped.put(id, piece);
   }

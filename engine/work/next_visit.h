@@ -27,8 +27,8 @@ struct RepeatPiece {
 /// `show_mm`: typed by the user; from where on a grown-out start is repeated.
 std::vector<RepeatPiece> piecesToRepeat(const plan::Plan& plan, const plan::ItemId& choice, double weeks, double show_mm);
 
-/// The pieces, if they are lightened and have no stop of their own, stop where today's
-/// light begins by then: product over hair that is light already can break it. Pushed
+/// The pieces, if they are lightened, stop where today's light begins by then, in the place
+/// of any stop that they have: product over hair that is light already can break it. Pushed
 /// hair keeps its own start. Unknown ids are passed over.
 plan::ChangeSet stoppedAtOldLight(const plan::Plan& today, const plan::Plan& next, const std::vector<plan::ItemId>& pieces, double weeks);
 

@@ -5883,20 +5883,20 @@
         <translation>Eine zweite Berührung in weniger als einer halben Sekunde wurde nicht gezählt.</translation>
     </message>
     <message>
-        <source>A new log is begun. Take back the last tap to have the one before again.</source>
-        <translation>Ein neues Protokoll ist begonnen. Den letzten Eintrag zurücknehmen, um das vorige wieder zu haben.</translation>
-    </message>
-    <message>
-        <source>The last tap here is of %1, and not all of its pieces were tapped as rinsed. For another visit begin a new log.</source>
-        <translation>Der letzte Eintrag hier ist vom %1, und nicht alle Strähnen sind als ausgespült eingetragen. Für einen anderen Besuch ein neues Protokoll beginnen.</translation>
-    </message>
-    <message>
-        <source>The last tap here is of %1. For another visit begin a new log.</source>
-        <translation>Der letzte Eintrag hier ist vom %1. Für einen anderen Besuch ein neues Protokoll beginnen.</translation>
-    </message>
-    <message>
         <source>This tap is not in the log: the plan may only be read, or it has no room left. What was typed here stays; note the time on paper.</source>
         <translation>Dieser Eintrag steht nicht im Protokoll: der Plan darf nur gelesen werden, oder er hat keinen Platz mehr. Was hier getippt ist, bleibt; die Zeit auf Papier festhalten.</translation>
+    </message>
+    <message>
+        <source>A new log is begun; the taps before it stay in the plan.</source>
+        <translation>Ein neues Protokoll ist begonnen; die Einträge davor bleiben im Plan.</translation>
+    </message>
+    <message>
+        <source>This log began on %1, and not all of its pieces were tapped as rinsed. For another visit begin a new log.</source>
+        <translation>Dieses Protokoll begann am %1, und nicht alle seine Strähnen sind als ausgespült eingetragen. Für einen anderen Besuch ein neues Protokoll beginnen.</translation>
+    </message>
+    <message>
+        <source>This log began on %1. For another visit begin a new log.</source>
+        <translation>Dieses Protokoll begann am %1. Für einen anderen Besuch ein neues Protokoll beginnen.</translation>
     </message>
 </context>
 <context>
@@ -6050,10 +6050,6 @@
         <translation>Strähnen dort enden lassen, wo ihr altes helles Haar beginnt</translation>
     </message>
     <message>
-        <source>In the next plan a repeated piece ends at its grown-out start, so that what is light already gets no product; pieces with a stop of their own keep it</source>
-        <translation>Im nächsten Plan endet eine wiederholte Strähne an ihrem herausgewachsenen Beginn, damit schon helles Haar kein Produkt bekommt; Strähnen mit eigenem Ende behalten es</translation>
-    </message>
-    <message>
         <source>Test and look again before each visit: hair that was lightened is other hair than before. Product that runs over it can break it: find the old line on each strand, it is seldom where growth alone would put it, and go by the maker&apos;s directions for hair that is light already.</source>
         <translation>Vor jedem Besuch neu testen und ansehen: aufgehelltes Haar ist anderes Haar als vorher. Produkt, das darüber läuft, kann es brechen lassen: die alte Grenze an jeder Strähne suchen, sie liegt selten dort, wo das Wachstum allein sie hinlegt, und den Hinweisen des Herstellers für schon helles Haar folgen.</translation>
     </message>
@@ -6068,6 +6064,10 @@
     <message>
         <source>By counting: if exactly the same hair were taken again, the rest would stay left out. No hand finds every hair again, so part of it goes at each visit; pieces that fall anywhere use it up fastest, and contrast goes with it.</source>
         <translation>Gezählt: würde genau dasselbe Haar wieder genommen, bliebe der Rest ausgelassen. Keine Hand findet jedes Haar wieder, also geht bei jedem Besuch etwas davon verloren; Strähnen, die irgendwohin fallen, verbrauchen es am schnellsten, und mit ihm den Kontrast.</translation>
+    </message>
+    <message>
+        <source>In the next plan a repeated piece ends at its grown-out start, in the place of a stop that it has, so that what is light already gets no product</source>
+        <translation>Im nächsten Plan endet eine wiederholte Strähne an ihrem herausgewachsenen Beginn, anstelle eines Endes, das sie hat, damit schon helles Haar kein Produkt bekommt</translation>
     </message>
 </context>
 <context>
@@ -7270,12 +7270,12 @@
         <translation>Variante %1: die Schätzung als Preis eintragen</translation>
     </message>
     <message>
-        <source>By your own rates and the work list&apos;s estimate: being worked out.</source>
-        <translation>Nach eigenen Sätzen und der Schätzung der Arbeitsliste: wird ausgerechnet.</translation>
+        <source>By your own rates and the plan&apos;s assumptions: being worked out.</source>
+        <translation>Nach eigenen Sätzen und den Annahmen des Plans: wird ausgerechnet.</translation>
     </message>
     <message>
-        <source>By your own rates and the work list&apos;s estimate: %1, for %2. The time on the hair and the reserve are not in it.</source>
-        <translation>Nach eigenen Sätzen und der Schätzung der Arbeitsliste: %1, für %2. Die Zeit auf dem Haar und die Reserve sind nicht darin.</translation>
+        <source>By your own rates and the plan&apos;s assumptions, one pair of hands: %1, for %2. The time on the hair and the reserve are not in it.</source>
+        <translation>Nach eigenen Sätzen und den Annahmen des Plans, ein Paar Hände: %1, für %2. Die Zeit auf dem Haar und die Reserve sind nicht darin.</translation>
     </message>
 </context>
 <context>
@@ -14533,6 +14533,10 @@ Nicht für: %2</translation>
     <message>
         <source>Price: %1</source>
         <translation>Preis: %1</translation>
+    </message>
+    <message>
+        <source>the day was not written down, so that the tests were not looked at</source>
+        <translation>der Tag wurde nicht aufgeschrieben, so dass die Tests nicht angesehen wurden</translation>
     </message>
 </context>
 <context>

@@ -60,14 +60,26 @@ class StandInDesktop : public QDBusVirtualObject {
   QString introspect(const QString&) const override { return {}; }
   bool handleMessage(const QDBusMessage& message, const QDBusConnection& connection) override {
     calls << message.member();
-    if (message.member() == QLatin1String("Inhibit")) return connection.send(message.createReply(QVariant::fromValue<uint>(7)));
+    if (message.member() == QLatin1String("Inhibit")) {
+      asked_.push_back(message);
+      if (!isSlow) answer(connection);
+      return true;
+    }
     if (message.member() == QLatin1String("UnInhibit")) cookies << message.arguments().value(0).toUInt();
     return connection.send(message.createReply());
   }
+  /// Grants what was asked and not answered yet, each with a number of its own.
+  void answer(const QDBusConnection& connection) {
+    for (const QDBusMessage& message : asked_) connection.send(message.createReply(QVariant::fromValue<uint>(++granted)));
+    asked_.clear();
+  }
+  bool isSlow = false;
+  uint granted = 6;
   QStringList calls;
   QList<uint> cookies;
 
  private:
+  std::vector<QDBusMessage> asked_;
   QProcess daemon_;
   QString address_;
   QStringList names_;
@@ -136,7 +148,7 @@ TEST_CASE("another visit begins a new log and the one before stays", "[appointme
   log.clock.minute = 40 + 9 * 7 * 24 * 60;  // nine weeks later, the same plan
   log.view().fill();
   REQUIRE_FALSE(log.view().beginAnew()->isHidden());
-  CHECK(log.view().stateText().contains(QStringLiteral("begin a new log")));
+  CHECK(log.view().offerText().contains(QStringLiteral("begin a new log")));
   log.view().beginAnew()->click();
   CHECK(log.view().beginAnew()->isHidden());
   CHECK(log.view().firstText() == QStringLiteral("nothing is on the hair"));
@@ -146,6 +158,9 @@ TEST_CASE("another visit begins a new log and the one before stays", "[appointme
   CHECK(logOf(log.controller).events.size() == 4);
   CHECK(work::tapsOfVisit(logOf(log.controller)).size() == 1);
   log.view().takeBack()->click();
+  log.view().takeBack()->click();  // a second touch
+  CHECK(work::tapsOfVisit(logOf(log.controller)).size() == 1);
+  log.clock.minute += 1;
   log.view().takeBack()->click();  // the new log itself
   CHECK(work::stateAt(logOf(log.controller), 1e18).at("piece-1").stage == work::Stage::Rinsed);
 }
@@ -161,11 +176,18 @@ TEST_CASE("undo on the log's page takes back the tap and no edit of the plan", "
   QAction* undo = desk.window->actions().action(QStringLiteral("edit.undo"));
   REQUIRE(undo->isEnabled());
   CHECK(undo->text().contains(QStringLiteral("the last tap")));
-  CHECK_FALSE(desk.window->actions().action(QStringLiteral("edit.redo"))->isEnabled());
+  QAction* redo = desk.window->actions().action(QStringLiteral("edit.redo"));
+  CHECK_FALSE(redo->isEnabled());
   undo->trigger();
   CHECK(logOf(desk.window->controller()).events.at(0).takenBack);
   CHECK(desk.window->controller().document().hair() == edited.hair());
   CHECK_FALSE(undo->isEnabled());  // nothing left to take back
+  REQUIRE(redo->isEnabled());
+  QTest::qWait(450);  // a slip is not a second thought
+  redo->trigger();
+  CHECK_FALSE(logOf(desk.window->controller()).events.at(0).takenBack);
+  QTest::qWait(450);
+  undo->trigger();
   QTest::keyClick(&desk.window->appointmentPage(), Qt::Key_Escape);
   CHECK_FALSE(undo->text().contains(QStringLiteral("the last tap")));
   undo->trigger();
@@ -182,6 +204,25 @@ TEST_CASE("the screen is kept awake while the log is in view", "[appointment][lo
   REQUIRE(QTest::qWaitFor([&] { return !desktop.cookies.isEmpty(); }));
   CHECK(desktop.calls == QStringList{QStringLiteral("Inhibit"), QStringLiteral("UnInhibit")});
   CHECK(desktop.cookies == QList<uint>{7});
+}
+
+TEST_CASE("a screen that was let go before it was granted is given back", "[appointment][log]") {
+  StandInDesktop desktop;
+  desktop.isSlow = true;
+  desktop.serve();
+  const QDBusConnection bus = desktop.connection("program");
+  ScreenAwake awake(bus);
+  awake.keep(QStringLiteral("first"));
+  awake.letGo();
+  awake.keep(QStringLiteral("second"));
+  REQUIRE(QTest::qWaitFor([&] { return desktop.calls.size() == 2; }));
+  QDBusConnection served(QStringLiteral("desktop"));
+  desktop.answer(served);
+  REQUIRE(QTest::qWaitFor([&] { return desktop.cookies.size() == 1 && awake.state() == ScreenAwake::State::Kept; }));
+  awake.letGo();
+  REQUIRE(QTest::qWaitFor([&] { return desktop.cookies.size() == 2; }));
+  std::sort(desktop.cookies.begin(), desktop.cookies.end());
+  CHECK(desktop.cookies == QList<uint>{7, 8});  // both were given back, each once
 }
 
 TEST_CASE("a desktop that cannot keep the screen awake is told on the page", "[appointment][log]") {

@@ -194,7 +194,7 @@ TEST_CASE("what a choice comes to at the user's own rates is typed in by her alo
   CHECK(worked->work_min > 0);
   // 60 for an hour is one for each minute.
   const QString sum = QString::fromStdString(numberText(worked->work_min, 2)) + QStringLiteral(" crowns");
-  CHECK(wishes->estimateText(0).contains(QStringLiteral("By your own rates and the work list's estimate: ") + sum));
+  CHECK(wishes->estimateText(0).contains(QStringLiteral("By your own rates and the plan's assumptions, one pair of hands: ") + sum));
   CHECK(c.file().offers.empty());  // nothing is filled in by itself
   wishes->typeIn(0)->click();
   REQUIRE(c.file().offers.size() == 1);

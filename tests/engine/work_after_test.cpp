@@ -266,6 +266,67 @@ TEST_CASE("the next visit counts what was placed and came and not what was skipp
   CHECK_FALSE(repeat[1].wasPlaced);
 }
 
+TEST_CASE("hair that an earlier visit of the plan lightened is light at the next", "[work][next]") {
+  plan::Plan plan = rinsedPlan();
+  AppointmentLog log;
+  const auto tap = [&](Tap kind, std::vector<plan::ItemId> pieces) {
+    LogEvent event;
+    event.tap = kind;
+    event.pieces = std::move(pieces);
+    log = appended(log, event, {1'700'000'000'000, {}, {}});
+  };
+  tap(Tap::Placed, {"piece-1"});
+  tap(Tap::Begun, {});
+  tap(Tap::Placed, {"piece-3"});
+  plan::PlanInfo info = plan.info();
+  info.logJson = writeLog(log);
+  plan.put(plan::kPlanId, info);
+  const auto repeat = piecesToRepeat(plan, {}, 10, 40);
+  REQUIRE(repeat.size() == 4);
+  CHECK(repeat[0].wasPlaced);
+  CHECK_FALSE(repeat[1].wasPlaced);
+  CHECK(repeat[2].wasPlaced);
+  const auto edit = grownOut(plan, {}, 10);
+  REQUIRE(edit);
+  const plan::Plan next = plan::applied(plan, *edit);
+  const auto isLit = [&](plan::HairZone zone) {
+    return std::any_of(next.hair().scattered.begin(), next.hair().scattered.end(), [&](const plan::ScatteredLight& l) { return l.zone == zone; });
+  };
+  CHECK(isLit(plan::HairZone::Back));
+  CHECK(isLit(plan::HairZone::Top));
+}
+
+TEST_CASE("a touch-up that ends at old light makes it longer and lightens no other hair", "[work][next]") {
+  // Three visits: all, then the new growth only, then what shows.
+  const plan::Plan first = rinsedPlan();
+  const double grown = 10 * 2.58;  // [Loussouarn2005]
+  plan::Plan second = plan::applied(first, *grownOut(first, {}, 10));
+  const std::vector<plan::ItemId> pieces{"piece-1", "piece-2", "piece-3", "piece-4"};
+  second = plan::applied(second, stoppedAtOldLight(first, second, pieces, 10));
+  const auto edit = grownOut(second, {}, 10);
+  REQUIRE(edit);
+  const plan::Plan third = plan::applied(second, *edit);
+  const auto shareOf = [](const plan::Plan& plan, plan::HairZone zone) {
+    double share = 0;
+    for (const plan::ScatteredLight& light : plan.hair().scattered)
+      if (light.zone == zone) share += light.share_frac;
+    return share;
+  };
+  for (const plan::HairZone zone : {plan::HairZone::Back, plan::HairZone::Top}) {
+    REQUIRE(shareOf(second, zone) > 0);
+    CHECK(shareOf(third, zone) == Approx(shareOf(second, zone)).margin(0.011));  // kSame_frac
+  }
+  for (const plan::ScatteredLight& light : third.hair().scattered) CHECK(light.from_mm == Approx(20 + grown).margin(0.1));
+  // And a touch-up where no light was stays as short as it is.
+  plan::Plan alone = second;
+  plan::Hair bare = alone.hair();
+  bare.scattered.clear();
+  alone.put(plan::kHairId, bare);
+  const plan::Plan after = plan::applied(alone, *grownOut(alone, {}, 10));
+  REQUIRE_FALSE(after.hair().scattered.empty());
+  for (const plan::ScatteredLight& light : after.hair().scattered) CHECK(light.to_mm == Approx(20 + grown + grown).margin(0.1));
+}
+
 TEST_CASE("old light in more places than the hair has room for is refused", "[work][next]") {
   plan::Plan plan = rinsedPlan();
   plan::Hair hair = plan.hair();
@@ -286,7 +347,7 @@ TEST_CASE("repeated pieces stop where their old light begins", "[work][next]") {
   next.put("piece-3", left);
   const plan::Plan stopped = plan::applied(next, stoppedAtOldLight(today, next, {"piece-1", "piece-2", "piece-3", "gone"}, 10));
   CHECK(*pieceOf(stopped, "piece-1").stop_mm == Approx(20 + 10 * 2.58));
-  CHECK(pieceOf(stopped, "piece-2").stop_mm == 90);
+  CHECK(*pieceOf(stopped, "piece-2").stop_mm == Approx(20 + 10 * 2.58));  // the stop of a visit before is renewed
   CHECK_FALSE(pieceOf(stopped, "piece-3").stop_mm);
   CHECK_FALSE(pieceOf(stopped, "piece-4").stop_mm);
   CHECK(plan::applied(next, stoppedAtOldLight(today, next, {"piece-1"}, 0)) == next);  // nothing grew

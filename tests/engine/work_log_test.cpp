@@ -234,6 +234,48 @@ TEST_CASE("a new log begins after the taps of another visit", "[work][log]") {
   CHECK(stateAt(taps.log, 1e18).at("piece-1").came == 8);
 }
 
+TEST_CASE("a visit that was not begun in time begins after the longest rest", "[work][log]") {
+  Taps taps;
+  taps.at(0, Tap::Placed, {"piece-1"});
+  taps.at(40, Tap::Rinsed, {"piece-1"});
+  constexpr double kNextDay_min = 20.0 * 60;
+  constexpr double kRest_s = 6 * 3600;
+  LogEvent begun;
+  begun.tap = Tap::Begun;
+  CHECK_FALSE(withVisitBegun(taps.log, begun, taps.clock(60), kRest_s));
+  const auto atEnd = withVisitBegun(taps.log, begun, taps.clock(kNextDay_min), kRest_s);
+  REQUIRE(atEnd);
+  CHECK(tapsOfVisit(*atEnd).empty());
+  taps.at(kNextDay_min, Tap::Placed, {"piece-2"});  // she went straight on
+  taps.at(kNextDay_min + 2, Tap::Placed, {"piece-3"});
+  const auto between = withVisitBegun(taps.log, begun, taps.clock(kNextDay_min + 3), kRest_s);
+  REQUIRE(between);
+  REQUIRE(tapsOfVisit(*between).size() == 2);
+  CHECK(tapsOfVisit(*between)[0].pieces == std::vector<plan::ItemId>{"piece-2"});
+  CHECK(stateAt(*between, 1e18).count("piece-1") == 0);
+  CHECK(problemsOf(loggedPlan(), *between).empty());
+  // Whether hair is light goes by all visits.
+  const auto all = treatedInAll(*between);
+  CHECK(all.at("piece-1").stage == Stage::Rinsed);
+  CHECK(all.at("piece-3").stage == Stage::Placed);
+  CHECK(wasPlaced(all, "piece-1"));
+  CHECK_FALSE(wasPlaced(all, "piece-4"));
+}
+
+TEST_CASE("a tap taken back can be brought to stand again until the next one", "[work][log]") {
+  Taps taps;
+  taps.at(1, Tap::Placed, {"piece-1"});
+  taps.at(2, Tap::Placed, {"piece-2"});
+  const AppointmentLog whole = taps.log;
+  CHECK(withTakenBackRestored(whole) == whole);
+  const AppointmentLog none = withLastTakenBack(withLastTakenBack(whole));
+  CHECK(withTakenBackRestored(withTakenBackRestored(none)) == whole);
+  taps.log = withLastTakenBack(whole);
+  taps.at(3, Tap::Placed, {"piece-3"});
+  const AppointmentLog onward = taps.log;
+  CHECK(withTakenBackRestored(onward) == onward);
+}
+
 TEST_CASE("what was planned when a piece was placed stays with the tap", "[work][log]") {
   plan::Plan plan = loggedPlan();
   CHECK(plannedLifts(plan, {"piece-1", "gone"}) == std::map<plan::ItemId, plan::LiftsTo>{{"piece-1", {8, 7, 9}}});

@@ -89,7 +89,7 @@ def main():
     dice = random.Random(SEED)
     print(f"{KILLS} kills, seed {SEED}")
     failures = recovered = saves = edits = taps = old = 0
-    worst_ms, number, stood = 0, 0, 0
+    worst_ms, number, stood, stood_tap = 0, 0, 0, 0
     with tempfile.TemporaryDirectory() as folder:
         plan = os.path.join(folder, "plan.json")
         for kill in range(KILLS):
@@ -121,8 +121,9 @@ def main():
                 wrong.append("a migrated formula is gone")
             if lost_ms > LOST_MS:
                 wrong.append(f"edits of {lost_ms} ms are missing: {found} of {made[-1][0]}")
-            if tapped and max(tapped) > found_tap:
-                wrong.append(f"taps that were on the disk are missing: {found_tap} of {max(tapped)}")
+            if found_tap < max([stood_tap] + tapped):
+                wrong.append(f"taps that were on the disk are missing: {found_tap} of {max([stood_tap] + tapped)}")
+            stood_tap = found_tap
             if found < stood:
                 wrong.append(f"an edit that stood before is gone: {found} of {stood}")
             stood = found
