@@ -131,11 +131,11 @@ mutation hair-taken-twice 'hair under two pieces is counted twice' \
 
 mutation clock-set-back 'a wall clock that is set back shortens the time on the hair' \
   engine/work/appointment_log.cpp 'a wall clock set back*' \
-  's/return risingTimes\(log\)\.back\(\) \+ std::max\(0\.0, since\);/return risingTimes(log).back() + since;/'
+  's/return risingTimes\(log\.events\)\.back\(\) \+ std::max\(0\.0, since\);/return risingTimes(log.events).back() + since;/'
 
 mutation taken-back-still-counts 'a tap that was taken back counts' \
   engine/work/appointment_log.cpp 'a tap taken back stays*' \
-  's/if \(event\.takenBack \|\| event\.tap == Tap::BowlMixed \|\| times/if (event.tap == Tap::BowlMixed || times/'
+  's/if \(event\.takenBack \|\| times/if (times/'
 
 mutation timer-without-leaflet 'a time limit that nobody typed' \
   engine/work/appointment_log.cpp 'timers come from typed limits*' \
