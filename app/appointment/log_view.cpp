@@ -12,6 +12,7 @@
 #include <algorithm>
 #include <chrono>
 
+#include "app/paint/describe_piece.h"
 #include "app/paint/work_words.h"
 #include "app/words/engine_words.h"
 #include "engine/plan/field_info.h"
@@ -52,6 +53,14 @@ std::int64_t steadyNow_ms() {
 // Time of day from which it counts: a fact where nobody typed a limit to count to.
 QString placedAt(const work::PieceNow& now) {
   return QDateTime::fromMSecsSinceEpoch(now.placed_utc_ms).toLocalTime().toString(QStringLiteral("HH:mm"));
+}
+
+/// With its place and the letters of its formulas: "piece 7, back left, A/B".
+QString rowName(const plan::Plan& plan, const plan::ItemId& id, const PlaceBook& places) {
+  const QString name = placedName(plan, id, places);
+  const auto* piece = plan.find<plan::Piece>(id);
+  const QString letters = piece ? formulaLetters(plan, *piece) : QString();
+  return letters.isEmpty() ? name : LogView::tr("%1, %2").arg(name, letters);
 }
 
 }  // namespace
@@ -96,6 +105,8 @@ LogView::LogView(document::DocumentController& controller, Clock clock, QWidget*
   pieces_->setFont(largeFont(this, kLetters));
   pieces_->setSelectionMode(QAbstractItemView::SingleSelection);
   pieces_->setWordWrap(true);
+  pieces_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);  // long rows wrap
+  pieces_->setResizeMode(QListView::Adjust);
   middle->addWidget(pieces_, 3);
   middle->addWidget(buildButtons(), 2);
   middle->addWidget(buildSide(), 3);
@@ -251,7 +262,7 @@ void LogView::fill() {
   const QSignalBlocker quiet(bowl_);
   bowl_->clear();
   for (const auto& [id, item] : plan.items())
-    if (std::holds_alternative<plan::Formula>(*item)) bowl_->addItem(formulaName(plan, id), QString::fromStdString(id));
+    if (std::holds_alternative<plan::Formula>(*item)) bowl_->addItem(tr("bowl of %1").arg(formulaName(plan, id)), QString::fromStdString(id));
   bowl_->setCurrentIndex(std::max(0, bowl_->findData(before)));
   bowl_->setEnabled(bowl_->count() > 0);
   buttons_[static_cast<std::size_t>(Tap::BowlMixed)]->setEnabled(bowl_->count() > 0);
@@ -284,7 +295,7 @@ void LogView::fillPieces(const work::AppointmentLog& log, double now_s) {
   while (pieces_->count() < static_cast<int>(order.size())) pieces_->addItem(QString());
   for (int row = 0; row < pieces_->count(); ++row) {
     const plan::ItemId& id = order[static_cast<std::size_t>(row)];
-    QString text = placedName(plan, id, places_);
+    QString text = rowName(plan, id, places_);
     const auto now = state.find(id);
     const auto timer = std::find_if(timers.begin(), timers.end(), [&](const work::PieceTimer& t) { return t.piece == id; });
     if (timer != timers.end())
@@ -306,9 +317,15 @@ void LogView::fillPieces(const work::AppointmentLog& log, double now_s) {
 void LogView::fillSide(const work::AppointmentLog& log, double now_s) {
   const plan::Plan& plan = controller_.document();
   QStringList first, bowls, last, odd;
+  const auto state = work::stateAt(log, now_s);
+  const auto timers = work::timersAt(plan, log, now_s);
   for (const work::LookFirst& look : work::lookFirst(plan, log, now_s)) {
     if (first.size() == kLookFirst) break;
-    first << tr("%1: %2").arg(placedName(plan, look.piece, places_), reasonText(look.reason));
+    // Without a typed limit there is nothing to count to: the time of day it went on.
+    const bool isTimed = std::any_of(timers.begin(), timers.end(), [&](const work::PieceTimer& t) { return t.piece == look.piece; });
+    const QString why = look.reason == work::LookReason::LongestOn && !isTimed ? tr("placed at %1").arg(placedAt(state.at(look.piece)))
+                                                                               : reasonText(look.reason);
+    first << tr("%1: %2").arg(rowName(plan, look.piece, places_), why);
   }
   for (const work::BowlTimer& bowl : work::bowlsAt(plan, log, now_s)) {
     const QString name = tr("%1: bowl %2").arg(formulaName(plan, bowl.formula)).arg(bowl.number);

@@ -64,7 +64,7 @@ NextVisitView::NextVisitView(document::DocumentController& controller, QWidget* 
   QWidget* const side = column->parentWidget();
   addHeading(column, tr("Hair that is still left out, over three visits like this one"));
   shares_ = addSoftText(column);
-  leftOut_ = newTable(tr("Hair that is still left out"), {tr("zone"), tr("this visit"), tr("three, same pieces"), tr("two, anywhere"), tr("three, anywhere")}, side);
+  leftOut_ = newTable(tr("Hair that is still left out"), {tr("zone"), tr("this visit"), tr("three,\nsame pieces"), tr("two,\nanywhere"), tr("three,\nanywhere")}, side);
   column->addWidget(leftOut_);
   buildWords(column);
   column->addStretch(1);
@@ -175,9 +175,9 @@ void NextVisitView::fillPieces() {
     const work::RepeatPiece& one = pieces[static_cast<std::size_t>(row)];
     repeat += one.repeat && one.wasPlaced;
     notPlaced += !one.wasPlaced;
-    setRow(pieces_, row, {pieceName(plan, one.piece), controls::lengthText(one.start_mm, controls::Units::current().length()), !one.wasPlaced ? tr("not placed this time") : one.repeat ? tr("repeat") : tr("leave")});
+    setRow(pieces_, row, {pieceName(plan, one.piece), one.wasPlaced ? controls::lengthText(one.start_mm, controls::Units::current().length()) : QStringLiteral("-"), !one.wasPlaced ? tr("not placed this time") : one.repeat ? tr("repeat") : tr("leave")});
   }
-  QString text = tr("%1 pieces to repeat, %2 to leave. Growth goes by the assumptions: %3 mm a week.").arg(repeat).arg(static_cast<int>(pieces.size()) - repeat - notPlaced).arg(growth);
+  QString text = tr("%1 to repeat, %2 to leave. Growth goes by the assumptions: %3 mm a week.").arg(repeat).arg(static_cast<int>(pieces.size()) - repeat - notPlaced).arg(growth);
   if (notPlaced > 0) text += u' ' + tr("%1 pieces were not tapped as placed: they made nothing light and stay in the next plan.").arg(notPlaced);
   state_->setText(text);
 }
@@ -186,7 +186,7 @@ void NextVisitView::fillLeftOut() {
   const Result<work::Amounts> amounts = work::amountsOf(controller_.document(), {{}, {}, kLocks});
   leftOut_->setVisible(amounts.ok());
   if (!amounts) return shares_->setText(tr("The head's measures do not fit together; look at the head card."));
-  shares_->setText(tr("By counting: if exactly the same hair were taken again, the rest would stay left out. No hand finds every hair again, so part of it goes at each visit; pieces that fall anywhere use it up fastest, and contrast goes with it."));
+  shares_->setText(tr("Counted are this placement's pieces; hair that was light before is not in it. If exactly the same hair were taken again, the rest would stay left out. No hand finds every hair again, so part of it goes at each visit; pieces that fall anywhere use it up fastest, and contrast goes with it."));
   leftOut_->setRowCount(static_cast<int>(plan::kHairZones));
   for (std::size_t i = 0; i < plan::kHairZones; ++i) {
     const double light = amounts->zones[i].share_frac();

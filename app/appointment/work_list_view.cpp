@@ -97,7 +97,9 @@ void WorkListView::buildMiddle(QVBoxLayout* column) {
   table_->setSelectionBehavior(QAbstractItemView::SelectRows);
   table_->setSelectionMode(QAbstractItemView::SingleSelection);
   table_->setTabKeyNavigation(false);
+  table_->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
   table_->horizontalHeader()->setSectionResizeMode(2, QHeaderView::Stretch);
+  table_->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);  // long steps wrap
   middle->addWidget(table_, 3);
   middle->addWidget(buildSide(), 2);
   connect(table_, &QTableWidget::currentCellChanged, this, [this](int row) {

@@ -82,6 +82,12 @@ QString levelWord(double level) {
   return Words::tr(kWords[index]);
 }
 
+QString levelWords(double level) {
+  constexpr double kClose = 0.25;  // farther from a whole level both its neighbours are named
+  if (std::abs(level - std::round(level)) <= kClose) return levelWord(level);
+  return Words::tr("between %1 and %2").arg(levelWord(std::floor(level)), levelWord(std::ceil(level)));
+}
+
 std::optional<LevelSpan> levelSpan(const LookSpan& span) {
   if (!span.planned) return std::nullopt;
   LevelSpan levels{span.planned->whole.level, span.planned->whole.level, span.planned->whole.level};
@@ -105,10 +111,10 @@ PlainReading howLight(const LookSpan& span, const look::Readings* today) {
   const bool whole = isWhole(span);
   plain.value = whole ? fromTo(levels->low, levels->high) : about(levels->planned);
   const LevelSpan shown = whole ? asShown(*levels) : *levels;
-  const QString low = levelWord(shown.low), high = levelWord(shown.high);
+  const QString low = levelWord(std::floor(shown.low)), high = levelWord(std::ceil(shown.high));
   const QString words = low == high ? low : Words::tr("%1 to %2").arg(low, high);
   plain.sentence = today ? Words::tr("Looks like %1 as a whole; today it is %2 (%3). 1 is black, 10 lightest blond.")
-                               .arg(words, levelWord(today->whole.level), number(today->whole.level))
+                               .arg(words, levelWords(today->whole.level), number(today->whole.level))
                          : Words::tr("Looks like %1 as a whole. 1 is black, 10 lightest blond.").arg(words);
   return plain;
 }
@@ -145,8 +151,8 @@ PlainReading weeksUntilRegrowth(const std::optional<look::Regrowth>& regrowth) {
   if (!regrowth) return plain;
   const QString most = controls::shownNumber(look::Regrowth::kWeeks, 0);
   if (!regrowth->week && !regrowth->earliest) {
-    plain.value = Words::tr("more than %1 weeks").arg(most);
-    plain.sentence = Words::tr("New growth hardly shows at the parting within half a year.");
+    plain.value = Words::tr("not told");
+    plain.sentence = Words::tr("In this drawing the edge of new growth stays below what is counted as showing, as far as it looks ahead (%1 weeks). Move the weeks and look at the picture.").arg(most);
     return plain;
   }
   const double from = regrowth->earliest.value_or(*regrowth->week);

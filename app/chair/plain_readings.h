@@ -43,6 +43,8 @@ QString whatStaysDark(const look::Readings* planned);
 
 /// "dark blond": what a level is called, from "black" to "lightest blond" [common practice].
 QString levelWord(double level);
+/// "blond"; halfway "between blond and light blond".
+QString levelWords(double level);
 /// "not a promise", as it stands under every picture.
 QString promiseLine();
 

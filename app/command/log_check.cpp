@@ -26,6 +26,7 @@ std::string fieldOf(Kind kind) {
     case Kind::OutBeforePlaced:
     case Kind::PlacedTwice:
     case Kind::PieceUnknown: return "pieces";
+    case Kind::BowlNotMixed: return "pieces";
   }
   return {};
 }
@@ -39,6 +40,7 @@ std::string sentenceOf(const work::LogProblem& problem) {
     case Kind::TimeOutOfOrder: return tap + " has a time " + seconds + " before one above it; right would be a time that does not fall";
     case Kind::OutBeforePlaced: return tap + " takes " + piece + " out or rinses it, and no tap placed it; right would be a placed tap above it";
     case Kind::PlacedTwice: return tap + " places " + piece + ", which is placed already; right would be once, or a rinse between. Its time runs from the first";
+    case Kind::BowlNotMixed: return tap + " places " + piece + ", and no bowl of its formula was tapped; right would be a bowl of it before";
     case Kind::PieceUnknown: return tap + " names " + piece + ", which the plan does not hold; right would be a piece of the plan";
   }
   return {};

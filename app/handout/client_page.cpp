@@ -43,7 +43,7 @@ QString weeksWords(const std::vector<look::Regrowth>& regrowth) {
   for (const look::Regrowth& one : regrowth) {
     if (one.way != hair::WornWay::Down) continue;
     const auto weeks = [](double week) { return paint::figure(numberText(std::round(week))); };
-    if (!one.week) return Words::tr("Worn down, new growth is not expected to show within %1 weeks.").arg(weeks(look::Regrowth::kWeeks));
+    if (!one.week) return Words::tr("Not told: in the drawing its edge stays below what is counted as showing, as far as it looks ahead (%1 weeks).").arg(weeks(look::Regrowth::kWeeks));
     const QString latest = one.latest ? weeks(*one.latest) : weeks(look::Regrowth::kWeeks);
     return Words::tr("Worn down, new growth begins to show after about %1 weeks; that may be from %2 to %3.")
         .arg(weeks(*one.week), weeks(one.earliest.value_or(*one.week)), latest);

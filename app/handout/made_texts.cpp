@@ -78,7 +78,7 @@ QString madeChecks(const Request& request) {
   if (traits.comb) lines << Words::tr("Backcombing: the parting lies free, and the pushed hairs end where the drawing says.");
   if (!traits.fromScalp) lines << Words::tr("Start: no product nearer to the scalp than the drawing says.");
   if (traits.paint) lines << Words::tr("Brush work: the surface is covered evenly; look at the under side.");
-  lines << Words::tr("As soon as the last piece is in: look at the first ones. Open, wipe, look; product on the hair makes it look lighter than it is.");
+  lines << Words::tr("Look at the first pieces while you place, as often as the directions and the hair ask; when the last one is in, at all of them. Open, wipe, look; product on the hair makes it look lighter than it is.");
   lines << Words::tr("Before rinsing: each piece has been looked at, and what was seen is written down.");
   lines << Words::tr("Dry, in daylight: part moved, crown opened, tied back. Look for a block, a hole or a stripe.");
   return lines.join(u'\n');

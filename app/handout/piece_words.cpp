@@ -203,9 +203,9 @@ QString howOf(const plan::Plan& plan, const Pieces& pieces) {
 
 QString whyOf(const plan::Section* section, const Pieces& pieces) {
   const plan::Piece* first = firstWorked(pieces);
-  if (!first) return Words::tr("Dark hair beside the light keeps two clear levels.");
+  if (!first) return Words::tr("Dark hair beside the light is what light stands out against.");
   QStringList said;
-  if (first->action == plan::Action::Deepen) said << Words::tr("Depth beside the light keeps two clear levels.");
+  if (first->action == plan::Action::Deepen) said << Words::tr("Depth beside the light is what light stands out against.");
   if (countOf(pieces, isCombed) > 0)
     said << Words::tr("Pushed hairs begin lower, each at its own height, so that the root stays soft.");
   else if (first->action == plan::Action::Lighten && first->start_mm <= 0)

@@ -143,6 +143,7 @@ void addSteps(Column& column, const Request& request, const paint::Scene& scene,
 }
 
 void addTiming(Column& column, const Request& request, const paint::Scene& scene) {
+  const std::size_t from = column.chunks().size();
   column.heading(partTitle(plan::HandoutPart::Timing));
   const std::vector<Step> steps = stepsOf(scene, request.handout.steps);
   std::vector<TimedStep> timed;
@@ -156,13 +157,14 @@ void addTiming(Column& column, const Request& request, const paint::Scene& scene
     column.text(Words::tr("There is nothing to place yet."));
     return;
   }
-  column.text(Words::tr("About %1 minutes for placing at your own speed, which you set among the assumptions. Time on the hair is not planned here: "
+  column.text(Words::tr("About %1 minutes for placing by the plan's assumptions, where your own speed can be typed. Time on the hair is not planned here: "
                   "it is what the leaflet says and what you see.")
                   .arg(minutesText(whole)));
   column.gap(3);
   column.figure(timingFigure(timed, column.width_mm()), 1);
   column.text(Words::tr("The figures in the bars are the steps; below them minutes from the first parting."), type::kSmall, Weight::Plain,
               Column::Tone::Soft);
+  column.keepTogether(from);  // the table may go on over pages
   column.gap(3);
   std::vector<std::vector<Column::Cell>> rows;
   for (std::size_t i = 0; i < timed.size(); ++i)

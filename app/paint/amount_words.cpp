@@ -26,7 +26,7 @@ QString mixedText(const work::Amounts& amounts) {
   const QString about = grams(mixed.about), low = grams(mixed.low), high = grams(mixed.high);
   switch (amounts.product.from) {
     case From::Assumption:
-      return Words::tr("About %1 g mixed, somewhere from %2 to %3 g by the assumption's range: weigh what is left and take it over.").arg(about, low, high);
+      return Words::tr("From %2 to %3 g mixed by the assumption's range; bowls here go by %1 g. None of your own heads is weighed yet: have more at hand, weigh what is left and take it over.").arg(about, low, high);
     case From::Heads:
       if (amounts.product.heads == 1)
         return Words::tr("About %1 g mixed, by what you weighed on 1 head: how far heads lie apart is not known from one. Weigh what is left.").arg(about);

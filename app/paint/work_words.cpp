@@ -195,6 +195,7 @@ QString problemText(const plan::Plan& plan, const work::LogProblem& problem) {
     case work::LogProblemKind::TimeOutOfOrder: return Words::tr("Tap %1 has a time before the tap above it: the file was changed by hand.").arg(problem.event);
     case work::LogProblemKind::OutBeforePlaced: return Words::tr("Tap %1: %2 was taken out or rinsed, and no tap says when it was placed.").arg(problem.event).arg(piece);
     case work::LogProblemKind::PlacedTwice: return Words::tr("Tap %1: %2 was placed already; its time runs from the first tap.").arg(problem.event).arg(piece);
+    case work::LogProblemKind::BowlNotMixed: return Words::tr("Tap %1: %2 was placed, and no bowl of its formula was tapped. Look which bowl it came from.").arg(problem.event).arg(piece);
     case work::LogProblemKind::PieceUnknown: return Words::tr("Tap %1 names %2, which the plan does not hold any more.").arg(problem.event).arg(piece);
   }
   return {};

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <iterator>
+#include <set>
 #include <tuple>
 
 #include "engine/work/work_order.h"
@@ -41,6 +42,14 @@ std::optional<double> limitOf(const plan::Plan& plan, const plan::Piece& piece) 
   take(piece.root.formula);
   if (piece.handover_mm) take(piece.end.formula);
   return limit_s;
+}
+
+// Who taps no bowls at all is not told of them.
+bool isMissingBowl(const plan::Plan& plan, const plan::ItemId& id, const std::set<plan::ItemId>& mixed) {
+  const auto* piece = plan.find<plan::Piece>(id);
+  if (!piece || mixed.empty()) return false;
+  const auto isMissing = [&](const plan::ItemId& formula) { return plan.find<plan::Formula>(formula) && !mixed.count(formula); };
+  return isMissing(piece->root.formula) || (piece->handover_mm && isMissing(piece->end.formula));
 }
 
 }  // namespace
@@ -259,6 +268,7 @@ std::string codeName(LogProblemKind kind) {
     case LogProblemKind::OutBeforePlaced: return "out-before-placed";
     case LogProblemKind::PlacedTwice: return "placed-twice";
     case LogProblemKind::PieceUnknown: return "piece-unknown";
+    case LogProblemKind::BowlNotMixed: return "bowl-not-mixed";
   }
   return {};
 }
@@ -268,6 +278,7 @@ std::vector<LogProblem> problemsOf(const plan::Plan& plan, const AppointmentLog&
   std::map<plan::ItemId, Stage> stages;
   const LogEvent* before = nullptr;
   double latest = 0;
+  std::set<plan::ItemId> mixed;
   for (const LogEvent& event : tapsOfVisit(log)) {
     if (before) {
       const double wall = wallSeconds(*before, event.utc_ms);
@@ -281,7 +292,9 @@ std::vector<LogProblem> problemsOf(const plan::Plan& plan, const AppointmentLog&
     latest = std::max(latest, event.at_s);
     before = &event;
     if (event.takenBack) continue;
+    if (event.tap == Tap::BowlMixed) mixed.insert(event.formula);
     for (const plan::ItemId& id : event.pieces) {
+      if (event.tap == Tap::Placed && isMissingBowl(plan, id, mixed)) problems.push_back({LogProblemKind::BowlNotMixed, event.number, id, 0});
       if (!plan.find<plan::Piece>(id)) problems.push_back({LogProblemKind::PieceUnknown, event.number, id, 0});
       Stage& stage = stages[id];
       if (event.tap == Tap::Placed) {

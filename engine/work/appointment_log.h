@@ -146,6 +146,7 @@ enum class LogProblemKind {
   OutBeforePlaced,    ///< taken out or rinsed, and never placed
   PlacedTwice,
   PieceUnknown,       ///< a piece that the plan does not hold (any more)
+  BowlNotMixed,       ///< placed while other bowls were tapped and none of its formula
 };
 struct LogProblem {
   LogProblemKind kind{};

@@ -4,10 +4,6 @@
 <context>
     <name>Amounts</name>
     <message>
-        <source>About %1 g mixed, somewhere from %2 to %3 g by the assumption&apos;s range: weigh what is left and take it over.</source>
-        <translation>Etwa %1 g gemischt, irgendwo zwischen %2 und %3 g nach der Spanne der Annahme: wiegen, was übrig bleibt, und übernehmen.</translation>
-    </message>
-    <message>
         <source>About %1 g mixed, by what you weighed on 1 head: how far heads lie apart is not known from one. Weigh what is left.</source>
         <translation>Etwa %1 g gemischt, nach dem, was Sie an 1 Kopf gewogen haben: wie weit Köpfe auseinanderliegen, sagt einer nicht. Wiegen, was übrig bleibt.</translation>
     </message>
@@ -38,6 +34,10 @@
     <message>
         <source>Wear gloves and keep the air moving.</source>
         <translation>Handschuhe tragen und für bewegte Luft sorgen.</translation>
+    </message>
+    <message>
+        <source>From %2 to %3 g mixed by the assumption&apos;s range; bowls here go by %1 g. None of your own heads is weighed yet: have more at hand, weigh what is left and take it over.</source>
+        <translation>Von %2 bis %3 g gemischt nach der Spanne der Annahme; die Schalen hier gehen nach %1 g. Noch kein eigener Kopf ist gewogen: mehr bereithalten, wiegen, was übrig bleibt, und übernehmen.</translation>
     </message>
 </context>
 <context>
@@ -317,6 +317,10 @@
     <message>
         <source>The comb pushed back %1 % of the taken hair (%2).</source>
         <translation>Der Kamm schob %1 % des genommenen Haars zurück (%2).</translation>
+    </message>
+    <message>
+        <source>Tap %1: %2 was placed, and no bowl of its formula was tapped. Look which bowl it came from.</source>
+        <translation>Eintrag %1: %2 wurde aufgetragen, und keine Schale ihrer Rezeptur ist eingetragen. Ansehen, aus welcher Schale es kam.</translation>
     </message>
 </context>
 <context>
@@ -769,14 +773,6 @@
         <translation>Wird berechnet; das dauert ein wenig länger.</translation>
     </message>
     <message>
-        <source>more than %1 weeks</source>
-        <translation>mehr als %1 Wochen</translation>
-    </message>
-    <message>
-        <source>New growth hardly shows at the parting within half a year.</source>
-        <translation>Nachwuchs zeigt sich am Scheitel innerhalb eines halben Jahres kaum.</translation>
-    </message>
-    <message>
         <source>about %1 weeks</source>
         <translation>etwa %1 Wochen</translation>
     </message>
@@ -807,6 +803,18 @@
     <message>
         <source>How light, if it lightens less or more</source>
         <translation>Wie hell, wenn es weniger oder mehr aufhellt</translation>
+    </message>
+    <message>
+        <source>between %1 and %2</source>
+        <translation>zwischen %1 und %2</translation>
+    </message>
+    <message>
+        <source>not told</source>
+        <translation>nicht gesagt</translation>
+    </message>
+    <message>
+        <source>In this drawing the edge of new growth stays below what is counted as showing, as far as it looks ahead (%1 weeks). Move the weeks and look at the picture.</source>
+        <translation>In dieser Zeichnung bleibt die Kante des Nachwuchses unter dem, was als sichtbar zählt, so weit sie vorausschaut (%1 Wochen). Die Wochen verschieben und das Bild ansehen.</translation>
     </message>
 </context>
 <context>
@@ -2944,10 +2952,6 @@
         <translation>Zu wenig Haar ist zu sehen, um es zu sagen.</translation>
     </message>
     <message>
-        <source>Worn down, new growth is not expected to show within %1 weeks.</source>
-        <translation>Offen getragen ist nicht zu erwarten, dass sich Nachwuchs innerhalb von %1 Wochen zeigt.</translation>
-    </message>
-    <message>
         <source>Worn down, new growth begins to show after about %1 weeks; that may be from %2 to %3.</source>
         <translation>Offen getragen beginnt sich Nachwuchs nach etwa %1 Wochen zu zeigen; das kann von %2 bis %3 sein.</translation>
     </message>
@@ -3210,10 +3214,6 @@
     <message>
         <source>Brush work: the surface is covered evenly; look at the under side.</source>
         <translation>Pinselarbeit: Die Oberfläche ist gleichmäßig bedeckt; die Unterseite ansehen.</translation>
-    </message>
-    <message>
-        <source>As soon as the last piece is in: look at the first ones. Open, wipe, look; product on the hair makes it look lighter than it is.</source>
-        <translation>Sobald die letzte Strähne eingelegt ist: die ersten ansehen. Öffnen, abwischen, ansehen; Produkt auf dem Haar lässt es heller aussehen, als es ist.</translation>
     </message>
     <message>
         <source>Before rinsing: each piece has been looked at, and what was seen is written down.</source>
@@ -3748,14 +3748,6 @@
         <translation>Ab %1: %2.</translation>
     </message>
     <message>
-        <source>Dark hair beside the light keeps two clear levels.</source>
-        <translation>Dunkles Haar neben dem Hellen erhält zwei klare Stufen.</translation>
-    </message>
-    <message>
-        <source>Depth beside the light keeps two clear levels.</source>
-        <translation>Tiefe neben dem Hellen erhält zwei klare Stufen.</translation>
-    </message>
-    <message>
         <source>Pushed hairs begin lower, each at its own height, so that the root stays soft.</source>
         <translation>Zurückgeschobenes Haar beginnt tiefer, jedes auf eigener Höhe, damit der Ansatz weich bleibt.</translation>
     </message>
@@ -4092,10 +4084,6 @@
         <translation>Es gibt noch nichts aufzutragen.</translation>
     </message>
     <message>
-        <source>About %1 minutes for placing at your own speed, which you set among the assumptions. Time on the hair is not planned here: it is what the leaflet says and what you see.</source>
-        <translation>Etwa %1 Minuten zum Auftragen in Ihrem eigenen Tempo, das Sie unter den Annahmen einstellen. Die Zeit auf dem Haar ist hier nicht geplant: Sie ist, was die Packungsbeilage sagt und was Sie sehen.</translation>
-    </message>
-    <message>
         <source>The figures in the bars are the steps; below them minutes from the first parting.</source>
         <translation>Die Ziffern in den Balken sind die Schritte; darunter Minuten ab der ersten Abteillinie.</translation>
     </message>
@@ -4302,6 +4290,26 @@
     <message>
         <source>Visit of %1</source>
         <translation>Besuch vom %1</translation>
+    </message>
+    <message>
+        <source>Not told: in the drawing its edge stays below what is counted as showing, as far as it looks ahead (%1 weeks).</source>
+        <translation>Nicht gesagt: in der Zeichnung bleibt seine Kante unter dem, was als sichtbar zählt, so weit sie vorausschaut (%1 Wochen).</translation>
+    </message>
+    <message>
+        <source>Look at the first pieces while you place, as often as the directions and the hair ask; when the last one is in, at all of them. Open, wipe, look; product on the hair makes it look lighter than it is.</source>
+        <translation>Die ersten Strähnen ansehen, während aufgetragen wird, so oft es Hinweise und Haar verlangen; wenn die letzte aufgetragen ist, alle. Öffnen, abwischen, ansehen; mit Produkt darauf wirkt Haar heller, als es ist.</translation>
+    </message>
+    <message>
+        <source>Dark hair beside the light is what light stands out against.</source>
+        <translation>Dunkles Haar neben dem hellen ist das, wovon sich Helles abhebt.</translation>
+    </message>
+    <message>
+        <source>Depth beside the light is what light stands out against.</source>
+        <translation>Tiefe neben dem Hellen ist das, wovon sich Helles abhebt.</translation>
+    </message>
+    <message>
+        <source>About %1 minutes for placing by the plan&apos;s assumptions, where your own speed can be typed. Time on the hair is not planned here: it is what the leaflet says and what you see.</source>
+        <translation>Etwa %1 Minuten Auftragen nach den Annahmen des Plans, wo sich das eigene Tempo tippen lässt. Die Zeit auf dem Haar wird hier nicht geplant: sie ist, was die Packungsbeilage sagt und was Sie sehen.</translation>
     </message>
 </context>
 <context>
@@ -5898,6 +5906,18 @@
         <source>This log began on %1. For another visit begin a new log.</source>
         <translation>Dieses Protokoll begann am %1. Für einen anderen Besuch ein neues Protokoll beginnen.</translation>
     </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>bowl of %1</source>
+        <translation>Schale von %1</translation>
+    </message>
+    <message>
+        <source>placed at %1</source>
+        <translation>aufgetragen um %1</translation>
+    </message>
 </context>
 <context>
     <name>combdraft::appointment::NextVisitView</name>
@@ -5920,18 +5940,6 @@
     <message>
         <source>this visit</source>
         <translation>dieser Besuch</translation>
-    </message>
-    <message>
-        <source>three, same pieces</source>
-        <translation>drei, dieselben Strähnen</translation>
-    </message>
-    <message>
-        <source>two, anywhere</source>
-        <translation>zwei, irgendwo</translation>
-    </message>
-    <message>
-        <source>three, anywhere</source>
-        <translation>drei, irgendwo</translation>
     </message>
     <message>
         <source>What shows by then</source>
@@ -6022,10 +6030,6 @@
         <translation>lassen</translation>
     </message>
     <message>
-        <source>%1 pieces to repeat, %2 to leave. Growth goes by the assumptions: %3 mm a week.</source>
-        <translation>%1 Strähnen zu wiederholen, %2 zu lassen. Wachstum nach den Annahmen: %3 mm in der Woche.</translation>
-    </message>
-    <message>
         <source>The head&apos;s measures do not fit together; look at the head card.</source>
         <translation>Die Maße des Kopfs passen nicht zusammen; sehen Sie auf die Kopfkarte.</translation>
     </message>
@@ -6062,12 +6066,34 @@
         <translation>%1 Strähnen sind nicht als aufgetragen eingetragen: sie haben nichts hell gemacht und bleiben im nächsten Plan.</translation>
     </message>
     <message>
-        <source>By counting: if exactly the same hair were taken again, the rest would stay left out. No hand finds every hair again, so part of it goes at each visit; pieces that fall anywhere use it up fastest, and contrast goes with it.</source>
-        <translation>Gezählt: würde genau dasselbe Haar wieder genommen, bliebe der Rest ausgelassen. Keine Hand findet jedes Haar wieder, also geht bei jedem Besuch etwas davon verloren; Strähnen, die irgendwohin fallen, verbrauchen es am schnellsten, und mit ihm den Kontrast.</translation>
-    </message>
-    <message>
         <source>In the next plan a repeated piece ends at its grown-out start, in the place of a stop that it has, so that what is light already gets no product</source>
         <translation>Im nächsten Plan endet eine wiederholte Strähne an ihrem herausgewachsenen Beginn, anstelle eines Endes, das sie hat, damit schon helles Haar kein Produkt bekommt</translation>
+    </message>
+    <message>
+        <source>three,
+same pieces</source>
+        <translation>drei,
+gleiche Strähnen</translation>
+    </message>
+    <message>
+        <source>two,
+anywhere</source>
+        <translation>zwei,
+irgendwo</translation>
+    </message>
+    <message>
+        <source>three,
+anywhere</source>
+        <translation>drei,
+irgendwo</translation>
+    </message>
+    <message>
+        <source>%1 to repeat, %2 to leave. Growth goes by the assumptions: %3 mm a week.</source>
+        <translation>%1 zu wiederholen, %2 zu lassen. Das Wachstum geht nach den Annahmen: %3 mm in der Woche.</translation>
+    </message>
+    <message>
+        <source>Counted are this placement&apos;s pieces; hair that was light before is not in it. If exactly the same hair were taken again, the rest would stay left out. No hand finds every hair again, so part of it goes at each visit; pieces that fall anywhere use it up fastest, and contrast goes with it.</source>
+        <translation>Gezählt sind die Strähnen dieser Einteilung; Haar, das schon vorher hell war, ist nicht darin. Würde genau dasselbe Haar wieder genommen, bliebe der Rest ausgelassen. Keine Hand findet jedes Haar wieder, also geht bei jedem Besuch etwas davon verloren; Strähnen, die irgendwohin fallen, verbrauchen es am schnellsten, und mit ihm den Kontrast.</translation>
     </message>
 </context>
 <context>

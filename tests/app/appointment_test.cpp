@@ -192,7 +192,7 @@ TEST_CASE("the work list says from where to where its grams may be and what it d
   page.show();
   WorkListView& view = page.workList();
   REQUIRE(view.list());
-  CHECK(view.summaryText().contains(QRegularExpression(QStringLiteral("About [0-9.]+ g mixed, somewhere from [0-9.]+ to [0-9.]+ g by the assumption's range"))));
+  CHECK(view.summaryText().contains(QRegularExpression(QStringLiteral("From [0-9.]+ to [0-9.]+ g mixed by the assumption's range; bowls here go by [0-9.]+ g"))));
   CHECK(view.sideText().contains(QStringLiteral("Thin weaves take more product")));
   CHECK(allText(view).contains(QStringLiteral("Wear gloves and keep the air moving")));
   CHECK(allText(view).contains(QStringLiteral("Minutes and grams are estimates")));
@@ -363,6 +363,7 @@ TEST_CASE("at a typed limit the log says take it out and before it only look", "
   clock.minute = 500;
   other.log().fill();
   CHECK(other.log().pieces()->item(0)->text().contains(QRegularExpression(QStringLiteral(": placed at \\d\\d:\\d\\d; look$"))));
+  CHECK(other.log().firstText().contains(QRegularExpression(QStringLiteral(": placed at \\d\\d:\\d\\d$"))));
 }
 
 TEST_CASE("an appointment played with a kill a piece skipped and a tap taken back", "[appointment][log]") {

@@ -298,6 +298,27 @@ TEST_CASE("what was planned when a piece was placed stays with the tap", "[work]
   CHECK_FALSE(outcomes[0].inSpan);
 }
 
+TEST_CASE("a piece placed from a formula that nobody mixed is odd where bowls are tapped", "[work][log]") {
+  plan::Plan plan = loggedPlan();
+  plan.put("formula-2", plan::Formula{});
+  plan::Piece other = *plan.find<plan::Piece>("piece-2");
+  other.root.formula = "formula-2";
+  plan.put("piece-2", other);
+  Taps taps;
+  taps.at(0, Tap::Placed, {"piece-2"});
+  CHECK(problemsOf(plan, taps.log).empty());  // no bowl was ever tapped
+  taps.at(1, Tap::BowlMixed, {});
+  taps.at(2, Tap::Placed, {"piece-1"});
+  CHECK(problemsOf(plan, taps.log).empty());
+  taps.at(3, Tap::Rinsed, {"piece-2"});
+  taps.at(4, Tap::Placed, {"piece-2"});
+  const auto problems = problemsOf(plan, taps.log);
+  CHECK(kindsOf(problems) == std::vector<std::string>{"bowl-not-mixed"});
+  CHECK(problems[0].piece == "piece-2");
+  taps.at(5, Tap::Placed, {"piece-4"});  // names no formula
+  CHECK(problemsOf(plan, taps.log).size() == 1);
+}
+
 TEST_CASE("a log read again is the same with what later programs add", "[work][log]") {
   Taps taps;
   taps.at(0, Tap::BowlMixed, {});
