@@ -325,7 +325,9 @@ void ChairView::agree(int which) {
   shown.settings = wish.settings;
   shown.view = view_;
   shown.facing = picture_->facing();
-  shown.span = levelSpan({readings(look::Lift::Less), readings(look::Lift::AsPlanned), readings(look::Lift::More)});
+  // A range is kept whole or not at all.
+  const LookSpan span{readings(look::Lift::Less), readings(look::Lift::AsPlanned), readings(look::Lift::More)};
+  if (isWhole(span)) shown.span = levelSpan(span);
   shown.pane = picture_->pane(which);
   const Result<std::string> json = plan::writeAgreement(agreementOf(controller_.document(), shown, QDate::currentDate()));
   if (!json) return sayRefused(tr("what was agreed does not fit into the plan"));
@@ -334,8 +336,9 @@ void ChairView::agree(int which) {
     return sayRefused(controller_.access() == DocumentController::Access::ReadOnly ? tr("this plan may only be looked at here")
                                                                                    : tr("the plan has no room for it"));
   fillAgreed();
-  say(tr("\u2713 Kept with the plan: %1 as it is shown, its range, and the date %2.")
-          .arg(nameOf(side.choice), words::dateText(QDate::currentDate())));
+  const QString kept = shown.span ? tr("\u2713 Kept with the plan: %1 as it is shown, its range, and the date %2.")
+                                  : tr("\u2713 Kept with the plan: %1 as it is shown and the date %2. Its range was still being worked out: touch again later to keep it too.");
+  say(kept.arg(nameOf(side.choice), words::dateText(QDate::currentDate())));
 }
 
 void ChairView::say(const QString& news) {

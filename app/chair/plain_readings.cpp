@@ -41,8 +41,6 @@ double steps(const look::Readings& readings) {
   return scale.levelOfLightness(L + half) - scale.levelOfLightness(L - half);
 }
 
-bool isWhole(const LookSpan& span) { return span.less && span.planned && span.more; }
-
 bool hasTwoLevels(const look::Contrast& contrast) {
   return contrast.verdict == look::ContrastVerdict::TwoClearLevels || contrast.verdict == look::ContrastVerdict::Soft;
 }
@@ -66,6 +64,8 @@ QString placeOf(look::Region region) {
 }
 
 }  // namespace
+
+bool isWhole(const LookSpan& span) { return span.less && span.planned && span.more; }
 
 QString promiseLine() {
   return Words::tr("A picture of the plan, not a promise; a test strand shows how far your hair lightens.");

@@ -42,6 +42,8 @@ PlainReading weeksUntilRegrowth(const std::optional<look::Regrowth>& regrowth);
 QString whatStaysDark(const look::Readings* planned);
 
 /// "dark blond": what a level is called, from "black" to "lightest blond" [common practice].
+/// All three ends are there.
+bool isWhole(const LookSpan& span);
 QString levelWord(double level);
 /// "blond"; halfway "between blond and light blond".
 QString levelWords(double level);

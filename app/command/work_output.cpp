@@ -330,8 +330,8 @@ void workTable(std::ostream& out, const WorkShown& shown) {
   if (!shown.savings.empty()) out << "\nWould save time\n  Each of these but a second pair of hands changes the look too: see it first.\n";
   for (std::size_t i = 0; i < std::min<std::size_t>(5, shown.savings.size()); ++i)
     out << "  " << padded(numberText(shown.savings[i].saved_min, 1), 6) << " min  " << savingText(shown.savings[i]) << '\n';
-  out << "\nThe maker's directions, local rules and your licence come first. Wear gloves and keep the air moving. Pain, burning,\n"
-         "swelling: take the product off, follow the maker's first aid, get medical help.\n"
+  out << "\nThe maker's directions, local rules and your licence come first. Wear gloves and keep the air moving.\n"
+         "Pain, burning, swelling: take the product off, follow the maker's first aid, get medical help.\n"
          "Minutes and grams are estimates: this head may take more or less of both.\n";
 }
 

@@ -126,6 +126,9 @@ void MainWindow::setDesk(DeskIs is) {
       hiddenWindows_.emplace_back(other);
       other->hide();
     }
+  // What else is open, a preview of pages say, may be another client's.
+  for (QWidget* other : QApplication::topLevelWidgets())
+    if (other != this && other->isVisible() && other->windowType() == Qt::Dialog) other->close();
   setContextMenuPolicy(Qt::NoContextMenu);  // else it offers the rows of tools
   setAcceptDrops(false);
   wasFullScreen_ = isFullScreen();

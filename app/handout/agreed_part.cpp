@@ -84,7 +84,9 @@ void addAgreed(Column& column, const plan::Plan& plan) {
   }
   column.heading(read->date.empty() ? Words::tr("Agreed") : Words::tr("Agreed on %1").arg(words::dateText(read->date)));
   const QImage picture = agreedPicture(*read);
-  const double width_mm = picture.isNull() ? 0 : kPictureHeight_mm * picture.width() / picture.height();
+  // Into a box: a picture of any shape leaves the words their half.
+  const QSizeF size_mm = picture.isNull() ? QSizeF(0, 0) : QSizeF(picture.size()).scaled(column.width_mm() / 2, kPictureHeight_mm, Qt::KeepAspectRatio);
+  const double width_mm = size_mm.width();
   Column words(column.width_mm() - (width_mm > 0 ? width_mm + 6 : 0));
   const QString choice = QString::fromStdString(read->choiceName);
   if (!choice.isEmpty()) words.text(choice, type::kBody, Weight::Bold);
@@ -102,7 +104,7 @@ void addAgreed(Column& column, const plan::Plan& plan) {
     item.name = Words::tr("The agreed picture");
     item.layer = paint::Layer::Look;
     item.image = picture;
-    item.imageRect = QRectF(0, 0, width_mm, kPictureHeight_mm);
+    item.imageRect = QRectF(QPointF(0, 0), size_mm);
     Column shown(width_mm);
     shown.figure({item.id, item.name, item.imageRect, {item}}, 1);
     column.row({{0, &shown}, {width_mm + 6, &words}});

@@ -323,8 +323,10 @@ void ComposerPage::saveAs() {
 
 void ComposerPage::saveTo(const QString& fileName) {
   QString title = QString::fromStdString(controller_.document().info().title);
-  maker_.write(requestNow(), {fileName, title.isEmpty() ? tr("Untitled plan") : title, 200});
+  if (!maker_.write(requestNow(), {fileName, title.isEmpty() ? tr("Untitled plan") : title, 200})) sayBusy();
 }
+
+void ComposerPage::sayBusy() { Q_EMIT news(tr("Not begun: other pages are being written. Wait until they stand, or stop them first.")); }
 
 void ComposerPage::print() {
   auto printer = std::make_shared<QPrinter>(QPrinter::HighResolution);
@@ -335,7 +337,9 @@ void ComposerPage::print() {
   printer->setDocName(suggestedName().chopped(4));
   auto* dialog = new QPrintDialog(printer.get(), this);
   dialog->setAttribute(Qt::WA_DeleteOnClose);
-  connect(dialog, &QDialog::accepted, this, [this, printer, request] { maker_.print(request, printer); });
+  connect(dialog, &QDialog::accepted, this, [this, printer, request] {
+    if (!maker_.print(request, printer)) sayBusy();
+  });
   connect(dialog, &QObject::destroyed, this, [printer] {});  // the dialog needs it as long as it is open
   dialog->open();
 }

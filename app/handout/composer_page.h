@@ -68,6 +68,7 @@ class ComposerPage : public QWidget {
   bool eventFilter(QObject* watched, QEvent* event) override;
 
  private:
+  void sayBusy();
   QWidget* buildTop();
   QWidget* buildLeft();
   QWidget* buildTexts();

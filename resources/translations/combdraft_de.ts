@@ -9759,6 +9759,10 @@ irgendwo</translation>
         <source>A little lighter</source>
         <translation>Etwas heller</translation>
     </message>
+    <message>
+        <source>✓ Kept with the plan: %1 as it is shown and the date %2. Its range was still being worked out: touch again later to keep it too.</source>
+        <translation>✓ Im Plan aufbewahrt: %1, wie gezeigt, und das Datum %2. Die Spanne wurde noch ausgerechnet: später noch einmal berühren, um auch sie aufzubewahren.</translation>
+    </message>
 </context>
 <context>
     <name>combdraft::chair::ClassView</name>
@@ -14291,6 +14295,10 @@ Nicht für: %2</translation>
     <message>
         <source>work list</source>
         <translation>Arbeitsliste</translation>
+    </message>
+    <message>
+        <source>Not begun: other pages are being written. Wait until they stand, or stop them first.</source>
+        <translation>Nicht begonnen: andere Seiten werden gerade geschrieben. Warten, bis sie stehen, oder sie zuerst anhalten.</translation>
     </message>
 </context>
 <context>

@@ -87,6 +87,22 @@ TEST_CASE("nothing agreed takes no room and what cannot be read is said", "[hand
   CHECK(words.contains(QStringLiteral("date")));
 }
 
+TEST_CASE("an agreed picture of any shape leaves its words their room", "[handout][agreement]") {
+  plan::Agreement made = agreement();
+  for (const QSize size : {QSize(2000, 4), QSize(4, 2000), QSize(300, 300)}) {
+    QImage picture(size, QImage::Format_RGB32);
+    picture.fill(Qt::darkGray);
+    made.pictureBase64 = pngOf(picture);
+    const auto json = plan::writeAgreement(made);
+    REQUIRE(json.ok());
+    handout::Column column(180);
+    handout::addAgreed(column, planWith(*json));
+    INFO(size.width() << " x " << size.height());
+    CHECK(saidOf(column).pictures.size() == 1);
+    CHECK(saidOf(column).words.contains(QString::fromStdString(made.promiseLine)));
+  }
+}
+
 TEST_CASE("an agreed picture that claims a huge size is not decoded", "[handout][agreement]") {
   plan::Agreement made = agreement();
   QByteArray bytes = QByteArray::fromBase64(QByteArray::fromStdString(made.pictureBase64));

@@ -1,5 +1,6 @@
 // The client's screen: what it shows and asks for, fingers on it, what is kept,
 // and that nothing else can be reached.
+#include <QDialog>
 #include <QFile>
 #include <QImage>
 #include <QMenuBar>
@@ -159,6 +160,10 @@ TEST_CASE("the client's screen fits wide and tall windows with targets of 48 pix
   const QSize size = GENERATE(QSize(1180, 820), QSize(820, 1180), QSize(1366, 1024));
   Chair chair(size);
   REQUIRE(chair.settled());
+  // The longest words, and the layout that follows them a turn later.
+  REQUIRE(QTest::qWaitFor([&] { return chair.view().readingText(0).contains(QLatin1String("6.5 to 7.5")); }, 5000));
+  REQUIRE(QTest::qWaitFor([&] { return chair.view().readingText(2).contains(QLatin1String("4 to 7 weeks")); }, 8000));
+  QTest::qWait(50);
   checkLayout(chair.view());
   CHECK(chair.view().picture()->width() >= 600);
   CHECK(chair.view().picture()->height() >= 380);
@@ -501,8 +506,11 @@ TEST_CASE("nothing of the desk and no other plan can be reached from the client'
   REQUIRE(QTest::qWaitFor([&] { return chair.window->showing() == MainWindow::Showing::Desk; }, HoldButton::kHold_ms + 3000));
   other->show();
   REQUIRE(QTest::qWaitForWindowExposed(other.get()));
+  QDialog preview(chair.window.get());  // of somebody's pages
+  preview.show();
   chair.action("show.client")->trigger();
   CHECK_FALSE(other->isVisible());
+  CHECK_FALSE(preview.isVisible());
   CHECK_FALSE(chair.window->windowTitle().contains(QLatin1String("Beach")));
   CHECK_FALSE(chair.window->menuBar()->isVisible());
   for (QToolBar* bar : chair.window->findChildren<QToolBar*>()) CHECK_FALSE(bar->isVisible());
