@@ -2,7 +2,9 @@
 
 #include <CLI/CLI.hpp>
 #include <algorithm>
+#include <functional>
 #include <iostream>
+#include <memory>
 #include <new>
 
 #include "app/command/commands.h"
@@ -147,6 +149,87 @@ void addWorkOptions(CLI::App& app, WorkCommand& command) {
   addNumber(app, "--locks", command.locks, 2000, 200000, "", "locks that hair is counted on");
 }
 
+/// What is to happen once the line is read.
+using Run = std::function<Outcome()>;
+
+Run addLook(CLI::App& app) {
+  auto look = std::make_shared<LookCommand>();
+  addPlans(app, look->plans);
+  addLookOptions(app, look->look);
+  app.add_flag_callback("--json", [look] { look->form = OutputForm::Json; },
+                        "one JSON object; a list for several plans");
+  app.add_flag_callback("--no-range", [look] { look->range = RangeWanted::No; },
+                        "leave out the ranges from the assumptions, which take most of the time");
+  app.add_flag_callback("--no-advice", [look] { look->advice = AdviceWanted::No; },
+                        "leave out where the hair opens and what needs a look");
+  return [look] { return runLook(*look); };
+}
+
+Run addCheck(CLI::App& app) {
+  auto check = std::make_shared<CheckCommand>();
+  addPlans(app, check->plans);
+  app.add_flag_callback("--json", [check] { check->form = OutputForm::Json; },
+                        "one JSON object; a list for several plans");
+  return [check] { return runCheck(*check); };
+}
+
+Run addUpgrade(CLI::App& app) {
+  auto upgrade = std::make_shared<UpgradeCommand>();
+  app.add_option("PLAN", upgrade->plan, "plan file")->required()->type_name("");
+  app.add_option("--out", upgrade->out, "file to write; one that is there is kept as NAME.previous")
+      ->required()
+      ->type_name("FILE");
+  return [upgrade] { return runUpgrade(*upgrade); };
+}
+
+Run addShare(CLI::App& app) {
+  auto share = std::make_shared<ShareCommand>();
+  app.add_option("PLAN", share->plan, "plan file")->required()->type_name("");
+  app.add_option("--out", share->out, "file to write; nothing may be there yet")->required()->type_name("FILE");
+  return [share] { return runShare(*share); };
+}
+
+Run addDraw(CLI::App& app, int& argc, char** argv) {
+  auto draw = std::make_shared<DrawCommand>();
+  addPlans(app, draw->plans);
+  addViewOption(app, draw->views);
+  addEnum<paint::PageLayer>(app, "--layer", draw->layer,
+                            {{"diagram", paint::PageLayer::Diagram},
+                             {"look", paint::PageLayer::Look},
+                             {"both", paint::PageLayer::Both}},
+                            "what is drawn");
+  app.add_option("--out", draw->out,
+                 "file to write, ending in .svg, .png or .pdf; {plan} and {view} are filled in")
+      ->required()
+      ->type_name("FILE");
+  CLI::Option* width = addNumber(app, "--width", draw->width_px, 50, 20000, "px", "width of a PNG");
+  addNumber(app, "--dpi", draw->dpi, 20, 1200, "dpi", "dots per inch of a PNG")->excludes(width);
+  addEnum<paint::Ground>(app, "--ground", draw->ground,
+                         {{"paper", paint::Ground::Paper}, {"grey", paint::Ground::MidGrey}},
+                         "what surrounds a look");
+  addLookOptions(app, draw->look);
+  return [draw, &argc, argv] { return runDraw(*draw, argc, argv); };
+}
+
+Run addHandout(CLI::App& app, int& argc, char** argv) {
+  auto handout = std::make_shared<HandoutCommand>();
+  addHandoutOptions(app, *handout);
+  return [handout, &argc, argv] { return runHandout(*handout, argc, argv); };
+}
+
+Run addWork(CLI::App& app) {
+  auto command = std::make_shared<WorkCommand>();
+  addWorkOptions(app, *command);
+  return [command] { return runWork(*command); };
+}
+
+/// A command: its name, its line in the help, and what gives it its options.
+struct Verb {
+  const char* name;
+  const char* says;
+  std::function<Run(CLI::App&)> add;
+};
+
 int parseAndRun(int argc, char** argv) {
   CLI::App app("Combdraft computes how hair lightened by placement will look. Without a command "
                "it opens the window.\n" + std::string(kCodes),
@@ -154,64 +237,22 @@ int parseAndRun(int argc, char** argv) {
   app.set_version_flag("--version", std::string("combdraft ") + COMBDRAFT_VERSION);
   app.require_subcommand(1);
 
-  LookCommand look;
-  CLI::App* lookApp = app.add_subcommand("look", "readings per region and contrast");
-  addPlans(*lookApp, look.plans);
-  addLookOptions(*lookApp, look.look);
-  lookApp->add_flag_callback("--json", [&] { look.form = OutputForm::Json; },
-                             "one JSON object; a list for several plans");
-  lookApp->add_flag_callback("--no-range", [&] { look.range = RangeWanted::No; },
-                             "leave out the ranges from the assumptions, which take most of the time");
-  lookApp->add_flag_callback("--no-advice", [&] { look.advice = AdviceWanted::No; },
-                             "leave out where the hair opens and what needs a look");
-
-  CheckCommand check;
-  CLI::App* checkApp = app.add_subcommand("check", "what is wrong and what needs a look");
-  addPlans(*checkApp, check.plans);
-  checkApp->add_flag_callback("--json", [&] { check.form = OutputForm::Json; },
-                              "one JSON object; a list for several plans");
-
-  UpgradeCommand upgrade;
-  CLI::App* upgradeApp = app.add_subcommand("upgrade", "write a plan of an older format in the newest");
-  upgradeApp->add_option("PLAN", upgrade.plan, "plan file")->required()->type_name("");
-  upgradeApp->add_option("--out", upgrade.out, "file to write; one that is there is kept as NAME.previous")
-      ->required()
-      ->type_name("FILE");
-
-  ShareCommand share;
-  CLI::App* shareApp = app.add_subcommand("share", "a copy to hand on: the drawing without client, notes, photos and log");
-  shareApp->add_option("PLAN", share.plan, "plan file")->required()->type_name("");
-  shareApp->add_option("--out", share.out, "file to write; nothing may be there yet")->required()->type_name("FILE");
-
-  DrawCommand draw;
-  CLI::App* drawApp = app.add_subcommand("draw", "one picture, or all views");
-  addPlans(*drawApp, draw.plans);
-  addViewOption(*drawApp, draw.views);
-  addEnum<paint::PageLayer>(*drawApp, "--layer", draw.layer,
-                            {{"diagram", paint::PageLayer::Diagram},
-                             {"look", paint::PageLayer::Look},
-                             {"both", paint::PageLayer::Both}},
-                            "what is drawn");
-  drawApp->add_option("--out", draw.out,
-                      "file to write, ending in .svg, .png or .pdf; {plan} and {view} are filled in")
-      ->required()
-      ->type_name("FILE");
-  CLI::Option* width =
-      addNumber(*drawApp, "--width", draw.width_px, 50, 20000, "px", "width of a PNG");
-  addNumber(*drawApp, "--dpi", draw.dpi, 20, 1200, "dpi", "dots per inch of a PNG")
-      ->excludes(width);
-  addEnum<paint::Ground>(*drawApp, "--ground", draw.ground,
-                         {{"paper", paint::Ground::Paper}, {"grey", paint::Ground::MidGrey}},
-                         "what surrounds a look");
-  addLookOptions(*drawApp, draw.look);
-
-  HandoutCommand handout;
-  CLI::App* handoutApp = app.add_subcommand("handout", "the printed lesson, the record card or the client's page");
-  addHandoutOptions(*handoutApp, handout);
-
-  WorkCommand workCommand;
-  CLI::App* workApp = app.add_subcommand("work", "order, foils, bowls, grams and minutes");
-  addWorkOptions(*workApp, workCommand);
+  const Verb verbs[] = {
+      {"look", "readings per region and contrast", addLook},
+      {"check", "what is wrong and what needs a look", addCheck},
+      {"upgrade", "write a plan of an older format in the newest", addUpgrade},
+      {"share", "a copy to hand on: the drawing without client, notes, photos and log", addShare},
+      {"draw", "one picture, or all views", [&](CLI::App& one) { return addDraw(one, argc, argv); }},
+      {"handout", "the printed lesson, the record card or the client's page",
+       [&](CLI::App& one) { return addHandout(one, argc, argv); }},
+      {"work", "order, foils, bowls, grams and minutes", addWork},
+  };
+  Run run;  // of the command on the line; only that one is given its options
+  for (const Verb& verb : verbs) {
+    CLI::App* one = app.add_subcommand(verb.name, verb.says);
+    if (std::find(argv + 1, argv + argc, std::string_view(verb.name)) == argv + argc) continue;
+    one->final_callback([&run, fill = verb.add(*one)] { run = fill; });
+  }
 
   try {
     app.parse(argc, argv);
@@ -222,13 +263,7 @@ int parseAndRun(int argc, char** argv) {
     std::cerr << "combdraft COMMAND --help says what a command takes.\n";
     return static_cast<int>(Outcome::WrongUsage);
   }
-  if (lookApp->parsed()) return static_cast<int>(runLook(look));
-  if (checkApp->parsed()) return static_cast<int>(runCheck(check));
-  if (upgradeApp->parsed()) return static_cast<int>(runUpgrade(upgrade));
-  if (workApp->parsed()) return static_cast<int>(runWork(workCommand));
-  if (shareApp->parsed()) return static_cast<int>(runShare(share));
-  if (handoutApp->parsed()) return static_cast<int>(runHandout(handout, argc, argv));
-  return static_cast<int>(runDraw(draw, argc, argv));
+  return static_cast<int>(run());
 }
 
 }  // namespace
