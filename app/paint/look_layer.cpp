@@ -3,13 +3,62 @@
 #include <algorithm>
 #include <cstring>
 
-#include "app/paint/head_art.h"
 #include "engine/base/expect.h"
 
 namespace combdraft::paint {
 namespace {
 constexpr double kEdge_mm = 14;  // long hair runs out of the picture over this width
+
+DrawingItem imageItem(const char* id, Role role, QImage image, const QRectF& over) {
+  DrawingItem item;
+  item.id = QLatin1String(id);
+  item.role = role;
+  item.image = std::move(image);
+  item.imageRect = over;
+  return item;
 }
+
+// The smallest rectangle with everything that is not 0.
+QRect boundsOf(const std::vector<std::uint8_t>& plane, int width) {
+  QRect bounds;
+  for (auto row = plane.begin(); row != plane.end(); row += width) {
+    const auto end = row + width, first = std::find_if(row, end, [](std::uint8_t v) { return v != 0; });
+    if (first == end) continue;
+    const auto last = std::find_if(std::make_reverse_iterator(end), std::make_reverse_iterator(first), [](std::uint8_t v) { return v != 0; }).base();
+    bounds |= QRect(static_cast<int>(first - row), static_cast<int>((row - plane.begin()) / width), static_cast<int>(last - first), 1);
+  }
+  return bounds;
+}
+
+DrawingItem skinItem(const look::Picture& picture, const QRect& bounds, const QColor& colour) {
+  QImage image(bounds.size(), QImage::Format_RGBA8888);
+  for (int y = 0; y < bounds.height(); ++y) {
+    const std::uint8_t* from = picture.skin->data() + static_cast<std::size_t>(bounds.y() + y) * static_cast<std::size_t>(picture.width) + bounds.x();
+    uchar* row = image.scanLine(y);
+    for (int x = 0; x < bounds.width(); ++x, row += 4) {
+      row[0] = static_cast<uchar>(colour.red());
+      row[1] = static_cast<uchar>(colour.green());
+      row[2] = static_cast<uchar>(colour.blue());
+      row[3] = from[x];
+    }
+  }
+  const double mm = picture.pixel_mm;
+  return imageItem("skin-among-hair", Role::Skin, std::move(image),
+                   QRectF(picture.frame.left_mm + bounds.x() * mm, picture.frame.top_mm + bounds.y() * mm, bounds.width() * mm, bounds.height() * mm));
+}
+
+DrawingItem hairItem(const look::Picture& picture) {
+  QImage image = lookImage(picture);
+  if (picture.view != head::ViewName::Crown)  // the close-up is cut to a circle instead
+    image = withSoftEdge(std::move(image), kEdge_mm / picture.pixel_mm);
+  DrawingItem item = imageItem("look", Role::Look, std::move(image),
+                               QRectF(picture.frame.left_mm, picture.frame.top_mm, picture.frame.width_mm, picture.frame.height_mm));
+  item.layer = Layer::Look;
+  item.name = QObject::tr("Predicted look, %1").arg(viewTitle(picture.view));
+  return item;
+}
+
+}  // namespace
 
 QImage lookImage(const look::Picture& picture) {
   QImage image(picture.width, picture.height, QImage::Format_RGBA8888);
@@ -35,18 +84,16 @@ QImage withSoftEdge(QImage image, double edge_px) {
   return image;
 }
 
-DrawingItem lookItem(const look::Picture& picture) {
-  DrawingItem item;
-  item.id = QStringLiteral("look");
-  item.role = Role::Look;
-  item.layer = Layer::Look;
-  item.name = QObject::tr("Predicted look, %1").arg(viewTitle(picture.view));
-  item.image = lookImage(picture);
-  if (picture.view != head::ViewName::Crown)  // the close-up is cut to a circle instead
-    item.image = withSoftEdge(std::move(item.image), kEdge_mm / picture.pixel_mm);
-  item.imageRect = QRectF(picture.frame.left_mm, picture.frame.top_mm, picture.frame.width_mm,
-                          picture.frame.height_mm);
-  return item;
+Items lookItems(const HeadScene& scene, head::ViewName view, plan::SkinTone tone, const Palette& palette,
+                const Ink& ink, const look::Picture* picture) {
+  Items items;
+  if (picture && picture->skin)
+    if (const QRect bounds = boundsOf(*picture->skin, picture->width); !bounds.isEmpty())
+      items.push_back(skinItem(*picture, bounds, skinColour(tone, palette).darker(130)));  // it lies in the shade of hair
+  Items art = headArt(scene, view, tone, palette, ink, Guides::Omitted);
+  std::move(art.begin(), art.end(), std::back_inserter(items));
+  if (picture) items.push_back(hairItem(*picture));
+  return items;
 }
 
 const look::Picture* pictureOf(const look::LookFrame& frame, head::ViewName view) {

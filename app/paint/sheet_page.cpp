@@ -86,11 +86,9 @@ Figure lookFigure(const Scene& scene, head::ViewName view, const look::LookFrame
     grey.style.fill = palette.midGrey;
     figure.items.push_back(std::move(grey));
   }
-  Items art = headArt(scene.head(), view, scene.plan().head().skin, palette, Ink(scale),
-                      Guides::Omitted);
-  std::move(art.begin(), art.end(), std::back_inserter(figure.items));
-  const look::Picture* picture = look ? pictureOf(*look, view) : nullptr;
-  if (picture) figure.items.push_back(lookItem(*picture));
+  Items items = lookItems(scene.head(), view, scene.plan().head().skin, palette, Ink(scale),
+                          look ? pictureOf(*look, view) : nullptr);
+  std::move(items.begin(), items.end(), std::back_inserter(figure.items));
   clipToView(figure.items, view);
   if (view == head::ViewName::Crown)
     figure.items.push_back(viewRing(view, palette, Ink(scale)));

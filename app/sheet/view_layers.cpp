@@ -66,9 +66,8 @@ void ViewLayers::update(const Source& next) {
   }
   if (look) {
     look_ = blank();
-    paint::Items items = paint::headArt(scene.head(), place.view, scene.plan().head().skin,
-                                        paper, paint::Ink(scale), paint::Guides::Omitted);
-    if (source_.picture) items.push_back(paint::lookItem(*source_.picture));
+    paint::Items items = paint::lookItems(scene.head(), place.view, scene.plan().head().skin, paper,
+                                          paint::Ink(scale), source_.picture.get());
     paint::clipToView(items, place.view);
     ring(items, paper);
     draw(look_, items);

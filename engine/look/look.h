@@ -43,7 +43,8 @@ struct LookSettings {
 
 /// A drawn look: 8-bit sRGB with straight alpha, 4 bytes a pixel (R, G, B, A),
 /// rows from the top. Alpha is how much of the pixel is hair; the rest,
-/// scalp included, is for the line art underneath.
+/// scalp included, is for the line art underneath. Seen from above, lengths below the
+/// head run out: they are in the readings, not in the picture.
 struct Picture {
   head::ViewName view{};
   head::SheetView projection = head::SheetView(head::ViewName::Front);
@@ -51,6 +52,9 @@ struct Picture {
   double pixel_mm = 1;
   int width = 0, height = 0;
   std::vector<std::uint8_t> rgba;
+  /// 0..255 a pixel: how far the body shows between hair, for skin laid under the line art,
+  /// whose jaw and neck are not those of the body to the millimetre. Null: none.
+  std::shared_ptr<const std::vector<std::uint8_t>> skin;
 };
 
 struct PictureRequest {

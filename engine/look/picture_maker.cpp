@@ -24,6 +24,11 @@ PictureMaker::PictureMaker(visibility::ViewSamples samples, const head::HeadShap
     eye_[slot] = static_cast<float>(samples_.shade[slot] / static_cast<double>(visibility::kShadeOfOne) * grain);
   }
   bringToOne(shape);
+  const head::ViewName view = samples_.spec.view.name();
+  if (view == head::ViewName::Top)
+    fadeFarBelow();
+  else if (view != head::ViewName::Crown)
+    skin_ = std::make_shared<const std::vector<std::uint8_t>>(skinAmongHair());
 
   first_.assign(locks + 1, 0);
   const auto eachLock = [&](std::size_t p, auto visit) {
@@ -43,6 +48,7 @@ PictureMaker::PictureMaker(visibility::ViewSamples samples, const head::HeadShap
     eachLock(p, [&](std::uint32_t lock) { pixels_[next[lock]++] = static_cast<std::uint32_t>(p); });
   samples_.depth_mm = {};
   samples_.shade = {};
+  samples_.bareSkin = {};
 }
 
 // Shading is for the eye only: its mean is brought to 1, first around each place, so that
@@ -77,6 +83,37 @@ void PictureMaker::bringToOne(const head::HeadShape& shape) {
   for (std::size_t slot = 0; slot < eye_.size(); ++slot) eye_[slot] *= factor[slot / kSamples];
 }
 
+// Seen from above, lengths hang toward the floor and show nothing but their cut through the
+// picture's pixels: they run out softly below the head.
+void PictureMaker::fadeFarBelow() {
+  constexpr double kFrom_mm = -30, kGone_mm = -120;
+  for (std::size_t p = 0; p < samples_.pixels(); ++p)
+    samples_.hairCover[p] *= static_cast<float>(smoothstep(kGone_mm, kFrom_mm, static_cast<double>(samples_.depth_mm[p * kSamples])));
+}
+
+// Only where hair is near and hair or body all around, above the shoulders: elsewhere the
+// line art's own outline counts.
+std::vector<std::uint8_t> PictureMaker::skinAmongHair() const {
+  constexpr double kNear_mm = 4, kShoulders_mm = -160, kNeck_mm = -145;
+  const auto near = [&](std::vector<float> plane) {
+    blur(plane, samples_.width, samples_.height, kNear_mm / samples_.spec.pixel_mm);
+    return plane;
+  };
+  std::vector<float> solid = samples_.hairCover;
+  for (std::size_t p = 0; p < solid.size(); ++p)
+    if (samples_.bareSkin[p]) solid[p] = 1;
+  const std::vector<float> hair = near(samples_.hairCover), all = near(std::move(solid));
+  std::vector<std::uint8_t> skin(samples_.pixels(), 0);
+  const auto width = static_cast<std::size_t>(samples_.width);
+  for (std::size_t p = 0; p < skin.size(); ++p) {
+    if (!samples_.bareSkin[p]) continue;
+    const double height_mm = samples_.spec.view.place({0, samples_.spec.frame.top_mm + static_cast<double>(p / width) * samples_.spec.pixel_mm, 0}).z();
+    skin[p] = static_cast<std::uint8_t>(std::lround(255 * smoothstep(0.1, 0.3, static_cast<double>(hair[p])) * smoothstep(0.7, 0.85, static_cast<double>(all[p])) *
+                                                    smoothstep(kShoulders_mm, kNeck_mm, height_mm)));
+  }
+  return skin;
+}
+
 // Of each pixel by the middle one of its samples; anything where there is no hair.
 std::vector<std::uint8_t> PictureMaker::regionsSeen(const head::HeadShape& shape) const {
   const visibility::RasterSpec& spec = samples_.spec;
@@ -97,8 +134,7 @@ std::vector<std::uint8_t> PictureMaker::regionsSeen(const head::HeadShape& shape
 
 void PictureMaker::drawPixel(std::size_t pixel, const LockColours& colours, Picture& into) const {
   std::uint8_t* rgba = into.rgba.data() + pixel * 4;
-  const float cover = samples_.hairCover[pixel];
-  if (cover <= 0) return;
+  if (samples_.sample[pixel * kSamples].none()) return;
   double x = 0, y = 0, z = 0;
   for (std::size_t k = 0; k < kSamples; ++k) {
     const LockBin who = samples_.sample[pixel * kSamples + k];
@@ -109,7 +145,7 @@ void PictureMaker::drawPixel(std::size_t pixel, const LockColours& colours, Pict
   for (std::size_t c = 0; c < 3; ++c)
     rgba[c] = colour::encodeSrgbFast(static_cast<float>(
         (toRgb_[c * 3] * x + toRgb_[c * 3 + 1] * y + toRgb_[c * 3 + 2] * z) / kSamples));
-  rgba[3] = static_cast<std::uint8_t>(std::lround(255 * cover));
+  rgba[3] = static_cast<std::uint8_t>(std::lround(255 * samples_.hairCover[pixel]));
 }
 
 std::shared_ptr<const Picture> PictureMaker::update(const LockColours& colours,
@@ -135,6 +171,7 @@ std::shared_ptr<const Picture> PictureMaker::update(const LockColours& colours,
     next->width = samples_.width;
     next->height = samples_.height;
     next->rgba.assign(samples_.pixels() * 4, 0);
+    next->skin = skin_;
   }
   if (all) {
     parallelFor(static_cast<std::size_t>(samples_.height), [&](std::size_t row) {

@@ -25,12 +25,15 @@ class PictureMaker {
 
  private:
   void bringToOne(const head::HeadShape& shape);
+  std::vector<std::uint8_t> skinAmongHair() const;
+  void fadeFarBelow();
   std::vector<std::uint8_t> regionsSeen(const head::HeadShape& shape) const;
   void drawPixel(std::size_t pixel, const LockColours& colours, Picture& into) const;
 
   visibility::ViewSamples samples_;
   std::vector<float> eye_;  ///< per sample: shade, normalised to mean 1 over each region
   std::vector<std::uint32_t> first_, pixels_;  ///< lock -> pixels
+  std::shared_ptr<const std::vector<std::uint8_t>> skin_;  ///< as in Picture
   std::array<double, 9> toRgb_{};
   std::optional<colour::Light> light_;
   std::shared_ptr<const Picture> shown_;

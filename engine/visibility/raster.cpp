@@ -237,13 +237,16 @@ std::uint8_t shadeOf(const Vec3& place, const Vec3& tangent, const Vec3& toward,
 
 ViewSamples rasterise(const hair::Locks& locks, const RasterSpec& spec, const BodyDepth& body,
                       Shading shading, std::uint64_t seed, std::stop_token stop) {
-  ViewSamples out{spec, spec.width(), spec.height(), {}, {}, {}, {}, {}};
+  ViewSamples out{spec, spec.width(), spec.height(), {}, {}, {}, {}, {}, {}};
   const int width = out.width, height = out.height;
   COMBDRAFT_EXPECT(width > 0 && width <= 8000 && height > 0, width, height);  // 16-bit band pixels
   const auto pixels = static_cast<std::size_t>(width) * height;
   out.sample.assign(pixels * kSamples, LockBin{});
   out.depth_mm.assign(pixels * kSamples, 0);
-  if (shading == Shading::ForTheEye) out.shade.assign(pixels * kSamples, kShadeOfOne);
+  if (shading == Shading::ForTheEye) {
+    out.shade.assign(pixels * kSamples, kShadeOfOne);
+    out.bareSkin.assign(pixels, 0);
+  }
   out.hairCover.assign(pixels, 0);
   out.scalpCover.assign(pixels, 0);
 
@@ -385,6 +388,7 @@ ViewSamples rasterise(const hair::Locks& locks, const RasterSpec& spec, const Bo
         const int by = std::min(body.height - 1, static_cast<int>((py + 0.5) * spec.pixel_mm / body.pixel_mm));
         return body.isScalp[static_cast<std::size_t>(by) * body.width + bx] != 0;
       }();
+      if (!out.bareSkin.empty()) out.bareSkin[pixel] = !scalp && hidden[static_cast<std::size_t>(p)] != BodyDepth::kNone;
       double through = 1;
       if (begin != end) {
         std::sort(begin, end, [](const Fragment& a, const Fragment& b) {
@@ -417,7 +421,7 @@ ViewSamples rasterise(const hair::Locks& locks, const RasterSpec& spec, const Bo
       if (scalp) out.scalpCover[pixel] = static_cast<float>(through);
     }
   });
-  if (stop.stop_requested()) return {spec, 0, 0, {}, {}, {}, {}, {}};
+  if (stop.stop_requested()) return {spec, 0, 0, {}, {}, {}, {}, {}, {}};
   return out;
 }
 

@@ -33,6 +33,7 @@ struct ViewSamples {
   std::vector<LockBin> sample;        ///< kSamples a pixel; all none where no hair is seen
   std::vector<float> depth_mm;        ///< view depth of each sample
   std::vector<std::uint8_t> shade;    ///< pictures only: kShadeOfOne = 1, for the eye
+  std::vector<std::uint8_t> bareSkin; ///< pictures only: 1 where the body, not its scalp, stands behind
   std::vector<float> hairCover;       ///< share of the pixel that is hair, 0..1
   std::vector<float> scalpCover;      ///< share that is scalp showing through, 0..1
 
