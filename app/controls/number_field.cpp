@@ -97,7 +97,7 @@ void NumberField::followUnit() {
 void NumberField::describe() {
   shownUnit_ = Units::current().length();
   const QString unit = isLength() ? unitWord(Units::current().length()) : spec_.unit;
-  if (unit_) unit_->setText(unit);
+  if (unit_) unit_->setText(unit), unit_->setWordWrap(unit.contains(u' '));
   edit_->setAccessibleName(unit.isEmpty() ? spec_.label : spec_.label + QStringLiteral(", ") + unit);
   QString tip = spec_.tip.isEmpty() ? rangeText() : tr("%1 (%2)").arg(spec_.tip, rangeText());
   QString description = rangeText();

@@ -29,7 +29,7 @@ QString lightWords(const look::Reading& reading) {
       .arg(number(reading.level), number(ends.low), number(ends.high));
 }
 
-QString differenceWords(const look::Contrast& contrast) {
+QString verdictWords(const look::Contrast& contrast) {
   switch (contrast.verdict) {
     case look::ContrastVerdict::TwoClearLevels: return Words::tr("Light and dark hair stay clearly apart.");
     case look::ContrastVerdict::Soft: return Words::tr("Light and dark hair can be told apart and run softly into each other.");
@@ -37,6 +37,13 @@ QString differenceWords(const look::Contrast& contrast) {
     case look::ContrastVerdict::TooLittleHair: return Words::tr("Too little hair is seen to say.");
   }
   return {};
+}
+
+// The window judges at the distance set there: the same word only from as far away.
+QString differenceWords(const look::Contrast& contrast) {
+  if (contrast.verdict == look::ContrastVerdict::TooLittleHair) return verdictWords(contrast);
+  const QString metres = paint::figure(numberText(std::round(contrast.distance_m * 100) / 100));
+  return verdictWords(contrast) + u' ' + Words::tr("That is as seen from %1 m away.").arg(metres);
 }
 
 QString weeksWords(const std::vector<look::Regrowth>& regrowth) {

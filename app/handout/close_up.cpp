@@ -6,6 +6,7 @@
 
 #include "app/handout/figure_parts.h"
 #include "app/handout/figures.h"
+#include "app/handout/letters.h"
 #include "app/paint/describe_piece.h"
 #include "app/paint/diagram.h"
 
@@ -13,6 +14,11 @@ namespace combdraft::handout {
 namespace {
 
 constexpr double kAround_mm = 12;  // room round what is shown, for numbers
+// Lines that give bearings are drawn where this much of one is in the frame, on paper or as
+// a share of its longer side: less cannot be told from a stray stroke.
+constexpr double kLeastLine_mm = 25, kLeastLine_share = 0.25;
+constexpr double kNoteGap_mm = 1.6;  // from a note's mark to its words, as labels are set
+constexpr double kFragment_mm = 1;  // on paper; less of a piece is a speck
 
 struct Words {
   Q_DECLARE_TR_FUNCTIONS(Handout)
@@ -55,6 +61,88 @@ QPainterPath lineIn(const head::SheetView& view, const std::vector<Vec3>& line) 
     i == 0 ? path.moveTo(q.u_mm, q.v_mm) : path.lineTo(q.u_mm, q.v_mm);
   }
   return path;
+}
+
+// From a point on that is out of sight, so that no run is cut where the outline begins.
+std::vector<Vec3> hairlineFor(const head::HeadShape& shape, const head::SheetView& view, const head::Hairline& hairline) {
+  std::vector<Vec3> line = hairline.outline(720);
+  const auto hidden = std::find_if(line.begin(), line.end(), [&](const Vec3& p) { return !view.faces(shape, p); });
+  if (hidden != line.end()) std::rotate(line.begin(), hidden, line.end());
+  if (!line.empty()) line.push_back(line.front());
+  return line;
+}
+
+// Stretches of lines that are long enough in the frame, each on to the frame's edge.
+QPainterPath longStretches(const QPainterPath& lines, const QRectF& frame, double least_mm) {
+  QPainterPath kept;
+  const QList<QPolygonF> polygons = lines.toSubpathPolygons();
+  for (const QPolygonF& line : polygons)
+    for (qsizetype i = 0; i < line.size(); ++i) {
+      if (!frame.contains(line[i])) continue;
+      const qsizetype from = std::max<qsizetype>(0, i - 1);
+      double length_mm = 0;
+      for (; i + 1 < line.size() && frame.contains(line[i + 1]); ++i) length_mm += QLineF(line[i], line[i + 1]).length();
+      const qsizetype to = std::min(i + 1, line.size() - 1);
+      if (length_mm < least_mm) continue;
+      kept.moveTo(line[from]);
+      for (qsizetype k = from + 1; k <= to; ++k) kept.lineTo(line[k]);
+    }
+  return kept;
+}
+
+// Whether an item of a piece is smaller than a speck inside the frame.
+bool isSpeck(const paint::DrawingItem& item, const QRectF& frame, const paint::Ink& ink) {
+  QRectF seen = item.path.boundingRect().adjusted(-0.01, -0.01, 0.01, 0.01).intersected(frame);
+  if (!item.clip.isEmpty()) seen = seen.intersected(item.clip.boundingRect());
+  return std::max(seen.width(), seen.height()) < ink(kFragment_mm);
+}
+
+// Leaves what a close-up is of, and of the rest what gives bearings. Other sections have
+// close-ups of their own; the name of this one stands above it.
+void dropStrays(paint::Items& items, const paint::Scene& scene, const CloseUpOf& of, const QRectF& frame, const paint::Ink& ink) {
+  using paint::Role;
+  std::set<QString> sections, notesInside;
+  for (const paint::SectionShape& section : scene.sections()) sections.insert(QString::fromStdString(section.id));
+  const QString own = of.section ? QString::fromStdString(of.section->id) : QString();
+  for (const paint::DrawingItem& item : items)
+    if (item.role == Role::Note && !item.path.isEmpty() && frame.contains(item.path.boundingRect())) notesInside.insert(item.id);
+  const double least_mm = std::min(ink(kLeastLine_mm), kLeastLine_share * std::max(frame.width(), frame.height()));
+  for (paint::DrawingItem& item : items)
+    if (item.role == Role::Part || item.role == Role::Hairline || (item.role == Role::Section && item.id != own))
+      item.path = longStretches(item.path, frame, least_mm);
+  std::erase_if(items, [&](const paint::DrawingItem& item) {
+    switch (item.role) {
+      case Role::Part:
+      case Role::Hairline: return item.path.isEmpty();
+      case Role::Section: return item.path.isEmpty() || (of.section && item.id != own);
+      case Role::Letter: return sections.contains(item.id);
+      case Role::Whorl: return !frame.contains(item.path.boundingRect());
+      case Role::Note: return !notesInside.contains(item.id);
+      case Role::Piece:
+      case Role::Teeth:
+      case Role::Hatch:
+      case Role::LeftOut:
+      case Role::Deepen:
+      case Role::Paint:
+      case Role::Backcomb: return isSpeck(item, frame, ink);
+      default: return false;
+    }
+  });
+}
+
+// A note's words stay in the frame: they go to its other side where that has more room.
+void keepNotesInside(paint::Items& items, const QRectF& frame, const paint::Ink& ink) {
+  for (paint::DrawingItem& item : items) {
+    if (item.role != paint::Role::Note || !item.text) continue;
+    paint::TextRun& text = *item.text;
+    const double gap = ink(kNoteGap_mm), right = frame.right() - text.at.x(), left = text.at.x() - 2 * gap - frame.left();
+    const double needs = widthOf(text.words, text.size_mm);
+    if (needs > right && left > right) {
+      text.anchor = paint::TextRun::Anchor::End;
+      text.at.rx() -= 2 * gap;
+    }
+    text.words = cutTo(text.words, text.size_mm, std::max(left, right));
+  }
 }
 
 // Whether each piece of one set follows a piece of the other, or is followed.
@@ -125,11 +213,13 @@ paint::Figure closeUp(const paint::Scene& scene, const CloseUpOf& of, double sca
   hairline.role = paint::Role::Hairline;
   hairline.name = hairlineName();
   hairline.layer = paint::Layer::Art;
-  for (const paint::LineRun& run : paint::splitBySight(scene.head().shape, square.view, scene.head().hairline.outline(720)))
+  for (const paint::LineRun& run : paint::splitBySight(scene.head().shape, square.view, hairlineFor(scene.head().shape, square.view, scene.head().hairline)))
     if (run.sight == paint::Sight::Seen) hairline.path.addPath(lineIn(square.view, run.points));
   figure.items.push_back(std::move(hairline));
   append(figure.items,
          paint::closeUpItems(scene, square.view, square.frame, {palette, scale, paint::DiagramStyle::Labels::Shown, &of.pieces, {}}));
+  dropStrays(figure.items, scene, of, square.frame, ink);
+  keepNotesInside(figure.items, square.frame, ink);
   crop(figure, square.frame);
   return figure;
 }

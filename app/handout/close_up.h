@@ -16,7 +16,9 @@ struct CloseUpOf {
 /// Sections in their order, then free pieces by where they are seen. Of two sides that
 /// follow each other only one.
 std::vector<CloseUpOf> closeUpsOf(const paint::Scene& scene);
-/// Seen squarely, with partings, pieces and numbers.
+/// Seen squarely: its parting, pieces and numbers; of hairline, usual part and, round free
+/// pieces, other partings only stretches of 25 mm on paper or a quarter of the frame's longer
+/// side. Nothing of other sections, no note that lies outside.
 paint::Figure closeUp(const paint::Scene& scene, const CloseUpOf& of, double scale);
 /// Paper mm for each mm on the head: 1 where it fits in the width and height, else 0.5, 0.25.
 double closeUpScale(const paint::Scene& scene, const CloseUpOf& of, const QSizeF& room_mm);

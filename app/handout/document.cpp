@@ -77,6 +77,10 @@ LooksNeeded looksNeeded(const Request& request) {
   return {};
 }
 
+LookMaker::LookMaker(int locks) : engine_(locks) {
+  if (locks != kReadingLocks) reader_.emplace(kReadingLocks);
+}
+
 Result<Looks> LookMaker::make(const Request& request, double pixel_mm, std::stop_token stop, const Progress& progress) {
   const LooksNeeded needed = looksNeeded(request);
   Looks looks;
@@ -102,6 +106,15 @@ Result<Looks> LookMaker::make(const Request& request, double pixel_mm, std::stop
   };
   if (needed.down) {
     if (auto error = want(looks.down, hair::WornWay::Down, views)) return *error;
+    if (reader_) {  // near a border another number of locks may give another word
+      look::LookSettings settings;
+      settings.choice = request.choice;
+      const Result<look::LookFrame> read = reader_->update(request.plan, settings, {}, stop);
+      if (!read) return read.error();
+      look::LookFrame frame = *looks.down;
+      frame.readings = read->readings;
+      looks.down = std::make_shared<const look::LookFrame>(std::move(frame));
+    }
     if (request.kind == DocumentKind::ClientPage && looks.down->readings) {
       look::LookSettings settings;
       settings.choice = request.choice;

@@ -72,14 +72,19 @@ using Progress = std::function<void(double done_frac)>;
 /// On the head, for pictures that are printed at about 300 dots an inch.
 inline constexpr double kPrintPixel_mm = 0.25;
 
-/// Works the looks out; `pixel_mm` on the head, 0.1 to 2. Errors: Cancelled, OutOfRange.
+/// As many locks as the window reads: level and contrast on paper are the window's.
+inline constexpr int kReadingLocks = 30000;
+
+/// Works the looks out; `pixel_mm` on the head, 0.1 to 2. `locks` draw the pictures; the
+/// readings of hair worn down come of kReadingLocks all the same. Errors: Cancelled, OutOfRange.
 class LookMaker {
  public:
-  explicit LookMaker(int locks = 30000) : engine_(locks) {}
+  explicit LookMaker(int locks = kReadingLocks);
   Result<Looks> make(const Request& request, double pixel_mm, std::stop_token stop, const Progress& progress);
 
  private:
   look::LookEngine engine_;
+  std::optional<look::LookEngine> reader_;  ///< where pictures are drawn with another number
   look::RegrowthSearch regrowth_;
 };
 

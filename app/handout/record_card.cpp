@@ -7,6 +7,7 @@
 #include "app/handout/log_part.h"
 #include "app/handout/figures.h"
 #include "app/handout/parts.h"
+#include "app/handout/piece_rows.h"
 #include "app/handout/piece_words.h"
 #include "app/paint/assumption_words.h"
 #include "app/paint/describe_piece.h"
@@ -24,65 +25,26 @@ struct Words {
 QString number(double value) { return paint::figure(numberText(std::round(value * 10) / 10)); }
 QString percent(double frac) { return Words::tr("%1 %").arg(number(100 * frac)); }
 
-QString takenAs(const plan::Piece& piece) {
-  QStringList parts{takingName(piece)};
-  if (piece.action == plan::Action::LeaveOut) return parts.front();
-  if (piece.taking == plan::Taking::Weave && piece.tooth_mm > 0)
-    parts << Words::tr("teeth %1, gaps %2 mm").arg(number(piece.tooth_mm), number(piece.gap_mm));
-  if (piece.taken_frac < 1) parts << Words::tr("%1 taken").arg(percent(piece.taken_frac));
-  if (piece.taking == plan::Taking::Paint) {
-    parts << (piece.under == plan::Side::Painted ? Words::tr("under side painted") : Words::tr("under side bare"));
-    parts << Words::tr("%1 of the thickness").arg(percent(piece.outer_frac));
-  }
-  for (const plan::Stretch& out : piece.dropOuts) parts << Words::tr("out from %1 to %2 mm").arg(number(out.from_mm), number(out.to_mm));
-  if (!piece.label.empty()) parts << QString::fromStdString(piece.label);
-  if (!piece.note.empty()) parts << QString::fromStdString(piece.note);
-  return parts.join(QStringLiteral("; "));
-}
-
-QString colourOf(const plan::Plan& plan, const plan::Piece& piece) {
-  if (piece.action == plan::Action::LeaveOut) return {};
-  QStringList parts;
-  const QString letters = paint::formulaLetters(plan, piece);
-  if (!letters.isEmpty()) parts << letters;
-  parts << colourWords(piece, piece.root);
-  if (piece.handover_mm) parts << Words::tr("from %1 mm: %2").arg(number(*piece.handover_mm), colourWords(piece, piece.end));
-  parts.removeAll(QString());
-  return parts.join(QStringLiteral("; "));
-}
-
-QString sectionName(const plan::Plan& plan, const plan::Piece& piece) {
-  const auto* section = plan.find<plan::Section>(piece.section);
-  return section ? QString::fromStdString(section->label) : QString();
-}
-
 void addPieces(Column& column, const paint::Scene& scene) {
-  const plan::Plan& plan = scene.plan();
+  const auto cell = [](const QString& text) { return Column::Cell{text, Weight::Plain}; };
   std::vector<std::vector<Column::Cell>> rows;
-  for (const auto& shape : scene.pieces()) {
-    const plan::Piece& piece = *shape->piece;
-    const bool out = piece.action == plan::Action::LeaveOut;
-    QString place = shape->place;
-    const QString section = sectionName(plan, piece);
-    if (!section.isEmpty() && section != place) place = section + QStringLiteral(", ") + place;
-    place += QStringLiteral(", ") + Words::tr("%1 mm long").arg(number(paint::stripLength_mm(shape->strip)));
-    QString start = out ? QString() : number(piece.start_mm);
-    if (!out && piece.stop_mm) start += Words::tr(" to %1").arg(number(*piece.stop_mm));
-    const bool combed = piece.backcomb.depth_mm > 0 && piece.backcomb.pushed_frac > 0;
-    QString kept = out ? QString() : keptInName(piece.keptIn);
-    if (!piece.foil.empty()) kept += u' ' + QString::fromStdString(piece.foil);
-    const auto cell = [](const QString& text) { return Column::Cell{text, Weight::Plain}; };
-    rows.push_back({{paint::pieceNumber(piece), Weight::Bold}, cell(place), cell(takenAs(piece)), cell(number(piece.thickness_mm)), cell(start),
-                    cell(combed && !out ? Words::tr("%1, %2").arg(number(piece.backcomb.depth_mm), percent(piece.backcomb.pushed_frac)) : QString()),
-                    cell(colourOf(plan, piece)), cell(kept)});
+  bool shared = false;
+  for (const PieceRow& row : pieceRows(scene)) {
+    const bool several = row.pieces.size() > 1;
+    shared = shared || several;
+    const QString numbers = several ? row.numbers + u'\n' + Words::tr("%1 pieces").arg(row.pieces.size()) : row.numbers;
+    rows.push_back({{numbers, Weight::Bold}, cell(row.where), cell(row.takenAs), cell(row.thick), cell(row.start), cell(row.backcomb),
+                    cell(row.colour), cell(row.keptIn)});
   }
   column.heading(Words::tr("Pieces in order"));
   if (rows.empty()) return column.text(Words::tr("There are no pieces in this choice yet."));
-  column.text(Words::tr("Distances are mm; start, stop and backcomb depth are measured along the stretched hair."), type::kSmall, Weight::Plain,
-              Column::Tone::Soft);
+  QString note = Words::tr("Distances are mm, whole ones from 10 mm on and for the steps of a section's rule; start, stop and backcomb "
+                           "depth are measured along the stretched hair.");
+  if (shared) note += u' ' + Words::tr("A row of several pieces holds for each of them.");
+  column.text(note, type::kSmall, Weight::Plain, Column::Tone::Soft);
   column.stay();
   column.table({Words::tr("No."), Words::tr("Where"), Words::tr("Taken as"), Words::tr("Thick"), Words::tr("Start"), Words::tr("Backcomb"), Words::tr("Formula and wanted colour"), Words::tr("Kept in")},
-               {0.06, 0.2, 0.2, 0.07, 0.08, 0.11, 0.2, 0.08}, rows, 2.6);
+               {0.1, 0.18, 0.17, 0.06, 0.1, 0.11, 0.17, 0.11}, rows, 2.6);
 }
 
 void addSections(Column& column, const Request& request, const paint::Scene& scene) {
