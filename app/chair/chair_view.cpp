@@ -109,11 +109,13 @@ void ChairView::end() {
   }
 }
 
-QString ChairView::nameOf(const plan::ItemId& choice) const {
-  if (choice.empty()) return tr("Today");
+QString ChairView::typedName(const plan::ItemId& choice) const {
   const auto* found = lookPlan_.find<plan::Choice>(choice);
-  const std::string name = !found || found->name.empty() ? choice : found->name;
-  return tr("Choice %1").arg(QString::fromStdString(name));
+  return QString::fromStdString(!found || found->name.empty() ? choice : found->name);
+}
+
+QString ChairView::nameOf(const plan::ItemId& choice) const {
+  return choice.empty() ? tr("Today") : tr("Choice %1").arg(typedName(choice));
 }
 
 void ChairView::fillChips() {
@@ -151,7 +153,7 @@ void ChairView::choose(int which, const plan::ItemId& choice) {
     side.thisOne->setVisible(!side.choice.empty() && (s == 1 || side.choice != sides_[1].choice));
     const bool alone = sides_[0].choice.empty() || sides_[0].choice == sides_[1].choice;
     const qsizetype most = alone ? kLongestName : kLongestBeside;
-    QString name = nameOf(side.choice);
+    QString name = alone ? nameOf(side.choice) : typedName(side.choice);  // two buttons have room for no more
     if (name.size() > most) name = name.left(most - 1) + u'\u2026';
     side.thisOne->setText(tr("This one: %1").arg(name));
     side.thisOne->setAccessibleName(tr("This one: %1, keep it with the plan").arg(nameOf(side.choice)));

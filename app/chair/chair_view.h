@@ -108,6 +108,7 @@ class ChairView : public QWidget {
   void buildFoot(QVBoxLayout* column);
   void connectControls();
   void arrange();
+  int panelRoom() const;
   void fitFont();
 
   void fillChips();
@@ -122,6 +123,7 @@ class ChairView : public QWidget {
   void agree(int side);
   void say(const QString& news);
   QString nameOf(const plan::ItemId& choice) const;
+  QString typedName(const plan::ItemId& choice) const;  ///< its id where nothing is typed
   /// The side that the readings are about: the right one.
   const plan::ItemId& readChoice() const { return sides_[1].choice; }
 

@@ -5,6 +5,7 @@
 #include <QScrollArea>
 #include <QScroller>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "app/chair/chair_view.h"
 #include "app/chair/hold_button.h"
@@ -14,7 +15,8 @@
 namespace combdraft::chair {
 namespace {
 
-constexpr int kMargin_px = 14, kGap_px = 10, kPanel_px = 344, kBeside_px = 1000, kFarthestPart_mm = 60, kLatestWeek = 26;
+constexpr int kMargin_px = 14, kGap_px = 10, kPanel_px = 344, kBeside_px = 1000, kLeastPanel_px = 160;
+constexpr int kFarthestPart_mm = 60, kLatestWeek = 26;
 constexpr double kLarger = 1.05, kStrong = 1.55;
 
 QLabel* words(const QString& text, QWidget* parent) {
@@ -42,7 +44,7 @@ void ChairView::build() {
                            {tr("Back"), QStringLiteral("seen-back")},
                            {tr("Above"), QStringLiteral("seen-above")}},
                           Qt::Vertical, middle_);
-  row->addWidget(views_);
+  row->addWidget(views_, 0, Qt::AlignTop);
   picture_ = new PairPicture(SpokenTo::Client, middle_);
   picture_->setLine(promiseLine());
   row->addWidget(picture_, 1);
@@ -75,7 +77,7 @@ QWidget* ChairView::buildTop() {
   row->addWidget(heads_);
   row->addWidget(facings_);
   row->addStretch(1);
-  row->addWidget(leave_);
+  row->addWidget(leave_, 0, Qt::AlignTop);
   return top;
 }
 
@@ -218,6 +220,17 @@ void ChairView::connectControls() {
   for (const int side : {0, 1}) connect(thisOne(side), &QPushButton::clicked, this, [this, side] { agree(side); });
 }
 
+// Below the pictures the panel takes what they leave at their least height; what has no
+// room then scrolls in it.
+int ChairView::panelRoom() const {
+  const int inside = width() - 2 * kMargin_px;
+  int taken = middle_->minimumSizeHint().height() + kMargin_px + 4 * kGap_px;  // of the grid: edges, between four rows
+  for (const QWidget* one : {top_, controls_}) taken += one->heightForWidth(inside);
+  const QPushButton& last = *sides_[1].thisOne;
+  taken += 2 * kGap_px + notice_->heightForWidth(inside) + last.sizeHint().expandedTo(last.minimumSize()).height();
+  return std::max(kLeastPanel_px, height() - taken);
+}
+
 // Wide: the panel stands beside the pictures. Tall: below them, its parts side by side.
 void ChairView::arrange() {
   const bool tall = height() > width() || width() < kBeside_px;
@@ -239,7 +252,7 @@ void ChairView::arrange() {
   side_->setMaximumWidth(tall ? QWIDGETSIZE_MAX : beside);
   const int wanted = panelScroll_->widget()->heightForWidth(std::max(100, width() - 2 * kMargin_px));
   const int needs = wanted > 0 ? wanted : panelScroll_->widget()->sizeHint().height();
-  panelScroll_->setMinimumHeight(tall ? std::min(needs + 2, height() * 2 / 5) : 0);
+  panelScroll_->setMinimumHeight(tall ? std::min({needs + 2, height() * 2 / 5, panelRoom()}) : 0);
   panelScroll_->setMaximumHeight(tall ? std::max(needs + 2, 100) : QWIDGETSIZE_MAX);
 }
 

@@ -1,7 +1,6 @@
 #include "app/chair/pair_picture.h"
 
 #include <QPainter>
-#include <QPainterPath>
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -14,7 +13,7 @@ namespace {
 // Few resolutions, so that enlarging asks seldom.
 constexpr std::array kPixels_mm{0.35, 0.5, 0.7, 1.0, 1.4, 2.0};
 constexpr double kSharper = 1.15, kMostDrawn_px = 8;  // device pixels for a mm
-constexpr int kSettle_ms = 140, kKnob_px = 24, kPad_px = 8;
+constexpr int kSettle_ms = 140, kPad_px = 8;
 
 bool isGrey() { return controls::currentTheme().name == controls::ThemeName::Dark; }
 
@@ -117,9 +116,19 @@ int PairPicture::titleHeight() const { return fontMetrics().height() * 2 + 2 * k
 
 int PairPicture::lineHeight() const {
   if (line_.isEmpty()) return kPad_px;
-  // As high as the narrower of the places needs, so that both heads stand level.
-  const int room = std::max(60, (heads_ == Heads::Two ? width() / 2 : width()) - 2 * kPad_px);
-  return fontMetrics().boundingRect(QRect(0, 0, room, 10'000), Qt::TextWordWrap | Qt::AlignHCenter, line_).height() + 2 * kPad_px;
+  // As high as half of the room needs, so that the heads stand still while the divider is pulled.
+  return lineNeeds(heads_ == Heads::Two ? width() / 2 : width());
+}
+
+int PairPicture::lineNeeds(int width_px) const {
+  const QRect room(0, 0, std::max(60, width_px - 2 * kPad_px), 10'000);
+  return fontMetrics().boundingRect(room, Qt::TextWordWrap | Qt::AlignHCenter, line_).height() + 2 * kPad_px;
+}
+
+// Pulled far, one picture is too narrow for the line: it would be cut.
+bool PairPicture::isLineShared() const {
+  const double narrower = std::min(dividerX(), width() - dividerX());
+  return heads_ == Heads::One || lineNeeds(static_cast<int>(narrower)) > lineHeight();
 }
 
 double PairPicture::dividerX() const { return std::round(divider_frac_ * width()); }
@@ -133,7 +142,7 @@ QRectF PairPicture::paneRect(int side) const {
 QRectF PairPicture::headRect(int side) const { return paneRect(side).adjusted(0, titleHeight(), 0, -lineHeight()); }
 
 QRectF PairPicture::lineRect(int side) const {
-  const QRectF pane = paneRect(side);
+  const QRectF pane = isLineShared() ? QRectF(rect()) : paneRect(side);
   return QRectF(pane.left() + kPad_px, height() - lineHeight() + kPad_px, pane.width() - 2 * kPad_px, lineHeight() - 2 * kPad_px);
 }
 
@@ -218,30 +227,9 @@ void PairPicture::drawWords(QPainter& painter, int side) {
   const QString under = pane.state.isEmpty() ? (pane.kind == Pane::Kind::Look ? viewWords() : QString()) : pane.state;
   painter.drawText(title.translated(0, metrics.height() + 2), align | Qt::AlignVCenter,
                    metrics.elidedText(under, Qt::ElideRight, static_cast<int>(title.width())));
-  if (line_.isEmpty() || pane.kind == Pane::Kind::Diagram || (heads_ == Heads::One && side == 1)) return;
+  const int first = panes_[0].kind == Pane::Kind::Look ? 0 : 1;
+  if (line_.isEmpty() || pane.kind == Pane::Kind::Diagram || (isLineShared() && side != first)) return;
   painter.drawText(lineRect(side), Qt::AlignHCenter | Qt::AlignTop | Qt::TextWordWrap, line_);
-}
-
-void PairPicture::drawDivider(QPainter& painter) {
-  const controls::Theme& light = controls::theme(controls::ThemeName::Light);
-  const double x = dividerX(), top = titleHeight(), foot = height() - lineHeight();
-  painter.setPen(QPen(light.card, 4));
-  painter.drawLine(QPointF(x, top), QPointF(x, foot));
-  painter.setPen(QPen(light.accent, 2));
-  painter.drawLine(QPointF(x, top), QPointF(x, foot));
-  const QPointF knob(x, foot - kKnob_px - kPad_px);
-  painter.setPen(QPen(light.accent, 2));
-  painter.setBrush(light.card);
-  painter.drawEllipse(knob, kKnob_px, kKnob_px);
-  painter.setBrush(light.accent);
-  painter.setPen(Qt::NoPen);
-  for (const double way : {-1.0, 1.0}) {
-    QPainterPath arrow(knob + QPointF(way * 15, 0));
-    arrow.lineTo(knob + QPointF(way * 6, -8));
-    arrow.lineTo(knob + QPointF(way * 6, 8));
-    arrow.closeSubpath();
-    painter.drawPath(arrow);
-  }
 }
 
 void PairPicture::paintEvent(QPaintEvent*) {
@@ -261,11 +249,7 @@ void PairPicture::paintEvent(QPaintEvent*) {
     drawWords(painter, side);
   }
   drawDivider(painter);
-  if (hasFocus() && showsFocus_) {
-    painter.setBrush(Qt::NoBrush);
-    painter.setPen(QPen(controls::theme(controls::ThemeName::Light).accent, 2));
-    painter.drawRect(QRectF(rect()).adjusted(1, 1, -1, -1));
-  }
+  if (hasFocus() && showsFocus_) drawFocus(painter);
 }
 
 }  // namespace combdraft::chair

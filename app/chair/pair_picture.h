@@ -1,8 +1,10 @@
 #pragma once
 // Two pictures of a head under the hand: one head with a divider between two
-// looks, or two heads side by side. One finger pulls the divider (or moves an
-// enlarged picture), two fingers enlarge and move; mouse, touchpad and keys do
-// the same. The line that it is no promise stands under every picture.
+// looks, or two heads side by side. The divider is a tail comb: its tail runs up
+// between the pictures, its back and teeth are what a hand takes. One finger
+// pulls it (or moves an enlarged picture), two fingers enlarge and move; mouse,
+// touchpad and keys do the same. The line that it is no promise stands whole
+// under every picture, or once under both where one is too narrow for it.
 //
 // Keys: Left and Right pull the divider, + - 0 enlarge, Shift and arrows move.
 #include <QPixmap>
@@ -50,6 +52,8 @@ class PairPicture : public QWidget {
   QRectF paneRect(int side) const;
   /// The lines of words under a side as they are laid out; for tests.
   QRectF lineRect(int side) const;
+  /// Back and teeth of the comb; a finger takes it from 36 px on either side of its back.
+  QRectF combRect() const;
 
   QSize minimumSizeHint() const override { return {300, 280}; }
   QSize sizeHint() const override { return {760, 560}; }
@@ -93,8 +97,12 @@ class PairPicture : public QWidget {
   void draw(QPainter& painter, int side);
   void drawWords(QPainter& painter, int side);
   void drawDivider(QPainter& painter);
+  void drawFocus(QPainter& painter);
   int titleHeight() const;
   int lineHeight() const;
+  int lineNeeds(int width_px) const;
+  bool isLineShared() const;
+  double teethWay() const;
 
   const SpokenTo whom_;
   std::array<Pane, 2> panes_;

@@ -156,8 +156,9 @@ PlainReading weeksUntilRegrowth(const std::optional<look::Regrowth>& regrowth) {
     return plain;
   }
   const double from = regrowth->earliest.value_or(*regrowth->week);
+  const QString one = weeks(from) == weeks(1) ? Words::tr("about 1 week") : Words::tr("about %1 weeks").arg(weeks(from));
   plain.value = regrowth->latest ? (weeks(from) == weeks(*regrowth->latest)
-                                        ? Words::tr("about %1 weeks").arg(weeks(from))
+                                        ? one
                                         : Words::tr("%1 to %2 weeks").arg(weeks(from), weeks(*regrowth->latest)))
                                  : Words::tr("%1 to more than %2 weeks").arg(weeks(from), most);
   plain.sentence = Words::tr("Until new growth begins to show at the parting, with the hair worn down.");
@@ -175,9 +176,9 @@ QString whatStaysDark(const look::Readings* planned) {
   for (const look::RegionReading* region : found)
     if (const QString place = placeOf(region->region); static_cast<std::size_t>(places.size()) < kMostPlaces && !places.contains(place)) places << place;
   const QString share = controls::shownNumber(std::round(100 * dark / 5) * 5, 0);
-  if (places.isEmpty()) return Words::tr("About %1 % of the hair that is seen stays as it is, spread through the light.").arg(share);
-  return places.size() == 1 ? Words::tr("About %1 % of the hair that is seen stays as it is; the least light lies %2.").arg(share, places[0])
-                            : Words::tr("About %1 % of the hair that is seen stays as it is; the least light lies %2 and %3.").arg(share, places[0], places[1]);
+  if (places.isEmpty()) return Words::tr("About %1 % of the hair that is seen is not lightened, spread through the light.").arg(share);
+  return places.size() == 1 ? Words::tr("About %1 % of the hair that is seen is not lightened; the least light lies %2.").arg(share, places[0])
+                            : Words::tr("About %1 % of the hair that is seen is not lightened; the least light lies %2 and %3.").arg(share, places[0], places[1]);
 }
 
 }  // namespace combdraft::chair

@@ -41,9 +41,9 @@ PlainReading weeksUntilRegrowth(const std::optional<look::Regrowth>& regrowth);
 /// One sentence; "" without a reading.
 QString whatStaysDark(const look::Readings* planned);
 
-/// "dark blond": what a level is called, from "black" to "lightest blond" [common practice].
 /// All three ends are there.
 bool isWhole(const LookSpan& span);
+/// "dark blond": what a level is called, from "black" to "lightest blond" [common practice].
 QString levelWord(double level);
 /// "blond"; halfway "between blond and light blond".
 QString levelWords(double level);

@@ -6,12 +6,13 @@
 #include <QStyle>
 #include <algorithm>
 
+#include "app/controls/flow_layout.h"
 #include "app/controls/icon.h"
 
 namespace combdraft::chair {
 namespace {
 
-constexpr int kIcon_px = 34, kHandle_px = 30;
+constexpr int kIcon_px = 34, kHandle_px = 30, kGap_px = 4;
 constexpr int kSide_px = 12, kTop_px = 8;  // edge and padding of the style sheet
 
 }  // namespace
@@ -39,11 +40,13 @@ QSize TouchButton::sizeHint() const {
 }
 
 PictureRow::PictureRow(const QString& name, const std::vector<Picture>& pictures, Qt::Orientation way, QWidget* parent)
-    : QWidget(parent), group_(new QButtonGroup(this)) {
+    : QWidget(parent), group_(new QButtonGroup(this)), way_(way) {
   setAccessibleName(name);
-  auto* row = new QBoxLayout(way == Qt::Horizontal ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom, this);
+  QLayout* row = nullptr;
+  if (way == Qt::Horizontal) row = new controls::FlowLayout(this, kGap_px, kGap_px);
+  else row = new QVBoxLayout(this);
   row->setContentsMargins(0, 0, 0, 0);
-  row->setSpacing(4);
+  row->setSpacing(kGap_px);
   for (std::size_t i = 0; i < pictures.size(); ++i) {
     auto* button = new TouchButton(pictures[i].text, pictures[i].icon, this);
     button->setAccessibleName(name + QStringLiteral(": ") + pictures[i].text);
@@ -52,9 +55,15 @@ PictureRow::PictureRow(const QString& name, const std::vector<Picture>& pictures
     group_->addButton(button, static_cast<int>(i));
     row->addWidget(button);
   }
-  if (way == Qt::Vertical) row->addStretch(1);
   group_->setExclusive(true);
   connect(group_, &QButtonGroup::idClicked, this, &PictureRow::chosen);
+}
+
+QSize PictureRow::sizeHint() const {
+  if (way_ == Qt::Vertical) return QWidget::sizeHint();
+  int across = -kGap_px;
+  for (const QAbstractButton* button : group_->buttons()) across += button->sizeHint().width() + kGap_px;
+  return {across, heightForWidth(across)};
 }
 
 void PictureRow::setCurrent(int index) {

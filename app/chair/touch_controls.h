@@ -1,6 +1,6 @@
 #pragma once
-// Controls for fingers: rows of picture buttons, sliders that go where they are
-// touched. Targets of 48 px and more; arrows, Space and Tab do the same.
+// Controls for fingers: rows of picture buttons that wrap, sliders that go where
+// they are touched. Targets of 48 px and more; arrows, Space and Tab do the same.
 #include <QButtonGroup>
 #include <QSlider>
 #include <QToolButton>
@@ -29,6 +29,7 @@ class TouchButton : public QToolButton {
   QSize minimumSizeHint() const override { return sizeHint(); }
 };
 
+/// A row that goes on in the next line where there is no room; or a column.
 class PictureRow : public QWidget {
   Q_OBJECT
 
@@ -39,6 +40,8 @@ class PictureRow : public QWidget {
   void setCurrent(int index);
   QAbstractButton* button(int index) const { return group_->button(index); }
   int count() const { return static_cast<int>(group_->buttons().size()); }
+  /// All in one line: what a row asks for, and does without.
+  QSize sizeHint() const override;
 
  Q_SIGNALS:
   /// By hand or key, not by setCurrent.
@@ -49,6 +52,7 @@ class PictureRow : public QWidget {
 
  private:
   QButtonGroup* group_;
+  const Qt::Orientation way_;
 };
 
 /// A chip that is one word in a group of words.

@@ -1,160 +1,26 @@
-// The client's screen: what it shows and asks for, fingers on it, what is kept,
-// and that nothing else can be reached.
+// The client's screen: what it shows and asks for, its layout, fingers on it, and that
+// nothing else can be reached. Its readings and what is agreed on have files of their own.
 #include <QDialog>
-#include <QFile>
 #include <QImage>
 #include <QMenuBar>
-#include <QScrollArea>
-#include <QScrollBar>
-#include <QSignalSpy>
 #include <QToolBar>
 #include <QToolButton>
+#include <QVBoxLayout>
 #include <cmath>
 
-#include "app/chair/chair_view.h"
 #include "app/chair/hold_button.h"
 #include "app/chair/touch_controls.h"
-#include "app/cards/consultation_card.h"
-#include "app/desk/card_column.h"
-#include "app/store/client_keeper.h"
-#include "engine/plan/choice_edits.h"
-#include "tests/app/desk_fixture.h"
+#include "tests/app/chair_fixture.h"
 
 using namespace combdraft;
 using chair::ChairView;
 using chair::Heads;
 using chair::HoldButton;
 using desk::MainWindow;
-
-namespace {
-
-constexpr double kToday = 5;
-
-// Today reads level 5, a choice 2 and one more for each piece; half a level less or
-// more by the lift. Pictures are of one colour.
-live::LookService::Passes chairPasses() {
-  const auto pass = [](const plan::Plan& plan, const look::LookSettings& settings,
-                       const std::vector<look::PictureRequest>& pictures, std::stop_token) -> Result<look::LookFrame> {
-    look::Readings readings;
-    const bool today = settings.subject == look::Subject::Today;
-    const double lift = 0.5 * (static_cast<int>(settings.lift) - 1);
-    readings.whole.level = today ? kToday : 2 + static_cast<double>(plan.pieces(settings.choice).size()) + 4 + lift;
-    readings.whole.lightness = 6 * readings.whole.level;
-    readings.whole.light_share = today ? 0 : 0.4;
-    readings.contrast.verdict = today ? look::ContrastVerdict::OneTone : look::ContrastVerdict::TwoClearLevels;
-    readings.contrast.delta = 12 + 4 * lift;
-    for (int i = 0; i < look::kRegions; ++i) {
-      look::RegionReading region;
-      region.region = static_cast<look::Region>(i);
-      region.whole = readings.whole;
-      if (region.region == look::Region::Nape) region.whole->light_share = 0.02;
-      readings.regions.push_back(region);
-    }
-    look::LookFrame frame;
-    for (const look::PictureRequest& asked : pictures) {
-      look::Picture picture;
-      picture.view = asked.view;
-      picture.projection = head::SheetView(asked.view == head::ViewName::Crown ? head::ViewName::Top : asked.view);
-      picture.frame = picture.projection.frame();
-      picture.pixel_mm = asked.pixel_mm;
-      picture.width = static_cast<int>(picture.frame.width_mm / asked.pixel_mm);
-      picture.height = static_cast<int>(picture.frame.height_mm / asked.pixel_mm);
-      picture.rgba.assign(static_cast<std::size_t>(picture.width * picture.height * 4), 120);
-      frame.pictures.push_back(std::make_shared<const look::Picture>(std::move(picture)));
-    }
-    frame.readings = std::make_shared<const look::Readings>(readings);
-    return frame;
-  };
-  live::LookService::Passes passes{pass, pass};
-  passes.advise = [](const plan::Plan& plan, const look::LookSettings& settings, const look::Readings&, std::stop_token,
-                     const std::function<void(const advise::Advice&)>&) -> Result<advise::Advice> {
-    advise::Advice advice;
-    const double weeks = 4 + static_cast<double>(plan.pieces(settings.choice).size());
-    advice.regrowth = {{hair::WornWay::Down, weeks, weeks - 1, weeks + 2}, {hair::WornWay::TiedBack, 1, 1, 1}};
-    advice.complete = true;
-    return advice;
-  };
-  return passes;
-}
-
-struct Chair : tests::Desk {
-  std::unique_ptr<QPointingDevice> screen{QTest::createTouchDevice()};
-
-  explicit Chair(QSize size = {1180, 820}) : Desk(chairPasses) {
-    window->openPath(file("Beach afternoon"));
-    REQUIRE(isFresh());
-    const auto second = plan::addChoice(window->controller().document(), "softer", {});
-    window->controller().edit(plan::applied(window->controller().document(), *second), QStringLiteral("Second choice"));
-    window->controller().edit(plan::applied(window->controller().document(), plan::activateChoice(window->controller().document(), "choice-1")),
-                              QStringLiteral("First again"));
-    window->controller().markSaved(window->controller().file());
-    action("show.client")->trigger();
-    CHECK(window->isFullScreen());
-    window->showNormal();  // the screen of the tests is small
-    window->resize(size);
-    REQUIRE(QTest::qWaitFor([&] { return view().size() == size; }, 3000));
-    QTest::qWait(50);
-  }
-  ChairView& view() { return window->chairView(); }
-  QAction* action(const char* id) { return window->actions().action(QLatin1String(id)); }
-  const plan::Plan& plan() { return window->controller().document(); }
-  bool settled() {
-    const bool known = QTest::qWaitFor([&] { return view().picture()->pane(0).state.isEmpty() && view().picture()->pane(1).state.isEmpty(); }, 5000);
-    QTest::qWait(50);  // words are laid out
-    return known;
-  }
-  // The screen of the tests is smaller than the window: what is touched comes to its middle.
-  void reach(QWidget* at, QPoint where) { window->move(window->pos() + QPoint(400, 400) - at->mapToGlobal(where)); }
-  void tap(QWidget* at) { tap(at, at->rect().center()); }
-  void tap(QWidget* at, QPoint where) {
-    reach(at, where);
-    QTest::touchEvent(at, screen.get()).press(0, where, at);
-    QTest::touchEvent(at, screen.get()).release(0, where, at);
-  }
-  void drag(QWidget* at, QPoint from, QPoint to) {
-    reach(at, from);
-    QTest::touchEvent(at, screen.get()).press(0, from, at);
-    for (int i = 1; i <= 8; ++i) QTest::touchEvent(at, screen.get()).move(0, from + (to - from) * i / 8, at);
-    QTest::touchEvent(at, screen.get()).release(0, to, at);
-  }
-};
-
-// Every control that is shown, and where it may be seen.
-std::vector<QWidget*> controlsOf(QWidget& view) {
-  std::vector<QWidget*> found;
-  for (QWidget* one : view.findChildren<QWidget*>())
-    if (one->isVisible() && !one->objectName().startsWith(QStringLiteral("qt_")) &&
-        (qobject_cast<QAbstractButton*>(one) || qobject_cast<QAbstractSlider*>(one)) && !qobject_cast<QScrollBar*>(one))
-      found.push_back(one);
-  return found;
-}
-
-void checkLayout(QWidget& view) {
-  const QRect window = view.rect();
-  const std::vector<QWidget*> controls = controlsOf(view);
-  for (QWidget* one : controls) {
-    INFO(one->metaObject()->className() << " " << one->accessibleName().toStdString());
-    CHECK_FALSE(one->accessibleName().isEmpty());
-    CHECK(one->width() >= 48);
-    CHECK(one->height() >= 48);
-    const QRect place(one->mapTo(&view, QPoint(0, 0)), one->size());
-    CHECK(window.contains(place));
-    CHECK(one->width() >= one->minimumSizeHint().width());
-    CHECK(one->visibleRegion().boundingRect().size() == one->size());  // nothing lies over it
-    for (QWidget* other : controls)
-      if (other != one && !other->isAncestorOf(one) && !one->isAncestorOf(other))
-        CHECK_FALSE(place.intersects(QRect(other->mapTo(&view, QPoint(0, 0)), other->size())));
-  }
-  for (QLabel* label : view.findChildren<QLabel*>()) {
-    if (!label->isVisible() || label->text().isEmpty()) continue;
-    INFO("label " << label->text().toStdString());
-    const int needs = label->wordWrap() ? label->heightForWidth(label->width()) : label->sizeHint().height();
-    CHECK(label->height() >= needs);
-    CHECK(window.contains(QRect(label->mapTo(&view, QPoint(0, 0)), label->size())));
-  }
-}
-
-}  // namespace
+using tests::Chair;
+using tests::chairPasses;
+using tests::checkLayout;
+using tests::kToday;
 
 TEST_CASE("the client's screen fits wide and tall windows with targets of 48 pixels", "[chair]") {
   const QSize size = GENERATE(QSize(1180, 820), QSize(820, 1180), QSize(1366, 1024));
@@ -167,12 +33,17 @@ TEST_CASE("the client's screen fits wide and tall windows with targets of 48 pix
   checkLayout(chair.view());
   CHECK(chair.view().picture()->width() >= 600);
   CHECK(chair.view().picture()->height() >= 380);
-  // The line stands whole under each picture.
-  for (const int side : {0, 1}) {
-    const QRectF line = chair.view().picture()->lineRect(side);
-    const QRect needs = chair.view().picture()->fontMetrics().boundingRect(QRect(0, 0, static_cast<int>(line.width()), 1000),
-                                                                           Qt::TextWordWrap | Qt::AlignHCenter, chair.view().picture()->line());
-    CHECK(needs.height() <= line.height() + 1);
+  // The line stands whole under each picture, also under one that is pulled narrow.
+  for (const double divider_frac : {0.5, 0.35, 0.2, 0.8}) {
+    chair.view().picture()->setDivider(divider_frac);
+    for (const int side : {0, 1}) {
+      INFO("divider at " << divider_frac << ", side " << side);
+      const QRectF line = chair.view().picture()->lineRect(side);
+      const QRect needs = chair.view().picture()->fontMetrics().boundingRect(QRect(0, 0, static_cast<int>(line.width()), 1000),
+                                                                             Qt::TextWordWrap | Qt::AlignHCenter, chair.view().picture()->line());
+      CHECK(needs.height() <= line.height() + 1);
+      CHECK(line.right() <= chair.view().picture()->width());
+    }
   }
   CHECK(chair.view().picture()->line().contains(QLatin1String("not a promise; a test strand")));
 }
@@ -238,41 +109,6 @@ TEST_CASE("how it is worn, when, in which light and how far it lightens are one 
   CHECK(chair.window->viewState().lookSettings().weeks == 0);  // the desk's own view stays
 }
 
-TEST_CASE("three plain readings go from one end to the other, without words of technique", "[chair]") {
-  Chair chair;
-  REQUIRE(chair.settled());
-  ChairView& view = chair.view();
-  REQUIRE(QTest::qWaitFor([&] { return view.readingText(0).contains(QLatin1String("6.5 to 7.5")); }, 5000));
-  CHECK(view.readingText(0).contains(QLatin1String("today it is light brown (5.0)")));
-  CHECK(view.readingText(1).contains(QLatin1String(" to ")));
-  CHECK(view.readingText(1).contains(QLatin1String("steps")));
-  REQUIRE(QTest::qWaitFor([&] { return view.readingText(2).contains(QLatin1String("4 to 7 weeks")); }, 8000));
-  CHECK(view.darkText().contains(QLatin1String("60 %")));
-  CHECK(view.darkText().contains(QLatin1String("nape")));
-  QString all;
-  for (const QLabel* label : view.findChildren<QLabel*>()) all += label->text() + u' ';
-  for (QAbstractButton* button : view.findChildren<QAbstractButton*>()) all += button->text() + u' ';
-  for (const char* word : {"piece", "foil", "backcomb", "lightener", "developer", "gram", "L*", "formula", "weave", "ready", "safe", "guarantee"})
-    CHECK_FALSE(all.contains(QLatin1String(word), Qt::CaseInsensitive));
-}
-
-TEST_CASE("the ends of a reading that is grey or short of hair are told in words", "[chair]") {
-  look::Readings planned;
-  planned.contrast.verdict = look::ContrastVerdict::TooLittleHair;
-  chair::LookSpan span{nullptr, std::make_shared<const look::Readings>(planned), nullptr};
-  CHECK(chair::howMuchDifference(span).value == QLatin1String("not seen"));
-  CHECK(chair::howLight({}, nullptr).value.isEmpty());
-  CHECK(chair::weeksUntilRegrowth(std::nullopt).value.isEmpty());
-  look::Regrowth never;
-  CHECK(chair::weeksUntilRegrowth(never).value == QLatin1String("not told"));
-  CHECK(chair::weeksUntilRegrowth(never).sentence.contains(QLatin1String("as far as it looks ahead (26 weeks)")));
-  CHECK(chair::levelWords(7.1) == QLatin1String("blond"));
-  CHECK(chair::levelWords(7.6) == QLatin1String("between blond and light blond"));
-  look::Regrowth open{hair::WornWay::Down, 12, 9, std::nullopt};
-  CHECK(chair::weeksUntilRegrowth(open).value == QLatin1String("9 to more than 26 weeks"));
-  CHECK(chair::whatStaysDark(nullptr).isEmpty());
-}
-
 TEST_CASE("a finger pulls the divider and two fingers enlarge and move", "[chair][touch]") {
   Chair chair;
   REQUIRE(chair.settled());
@@ -315,6 +151,86 @@ TEST_CASE("a finger pulls the divider and two fingers enlarge and move", "[chair
   CHECK(picture.divider_frac() == Approx(0.88).margin(0.01));
 }
 
+TEST_CASE("the divider is a comb with teeth that a finger beside it or a key pulls", "[chair][touch]") {
+  Chair chair;
+  REQUIRE(chair.settled());
+  chair::PairPicture& picture = *chair.view().picture();
+  const int w = picture.width(), h = picture.height();
+  const QRectF comb = picture.combRect();
+  CHECK(comb.left() < w / 2.0);
+  CHECK(comb.right() > w / 2.0 + 15);  // its teeth point to the right picture
+  CHECK(comb.height() >= 70);
+  CHECK(comb.bottom() <= picture.lineRect(0).top());
+  // Down through its teeth ink and paper take turns.
+  const auto teethAt = [&](const QImage& image, double x) {
+    int teeth = 0;
+    bool wasInk = false;
+    for (int y = static_cast<int>(comb.top()); y < static_cast<int>(comb.bottom()); ++y) {
+      const bool isInk = image.pixelColor(static_cast<int>(x), y).lightness() < 128;
+      if (isInk && !wasInk) ++teeth;
+      wasInk = isInk;
+    }
+    return teeth;
+  };
+  const QImage drawn = picture.grab().toImage();
+  REQUIRE(drawn.size() == picture.size());
+  CHECK(teethAt(drawn, comb.right() - 8) >= 10);
+  CHECK(teethAt(drawn, w / 2.0) <= 1);  // its back is whole
+
+  // Enlarged, a finger 23 pixels beside it still takes it, and not the picture.
+  QTest::keyClick(&picture, Qt::Key_Plus);
+  REQUIRE(picture.zoom() > 1);
+  const QPointF still = picture.moved();
+  const QPoint beside(w / 2 + 23, h / 2);
+  chair.drag(&picture, beside, beside - QPoint(123, 0));
+  CHECK(picture.moved() == still);
+  CHECK(picture.divider_frac() == Approx((w / 2.0 - 100) / w).margin(0.01));
+  const double before = picture.divider_frac();
+  QTest::keyClick(&picture, Qt::Key_Right);
+  CHECK(picture.divider_frac() == Approx(before + 0.02).margin(0.001));
+  CHECK(picture.accessibleDescription().contains(QLatin1String("divider")));
+  // At the right edge its teeth turn round and stay in the window.
+  chair.tap(chair.view().headsRow()->button(0));
+  picture.setDivider(1);
+  CHECK(picture.combRect().right() <= w);
+}
+
+TEST_CASE("a row of pictures goes on in the next line where its words have no room", "[chair][touch]") {
+  controls::applyTheme(*qApp, controls::ThemeName::Light);
+  QWidget window;
+  auto* column = new QVBoxLayout(&window);
+  auto* row = new chair::PictureRow(QStringLiteral("Light"),
+                                    {{QStringLiteral("Daylight through a window"), QStringLiteral("light-day")},
+                                     {QStringLiteral("A sky without sun"), QStringLiteral("light-overcast")},
+                                     {QStringLiteral("A warm lamp at home"), QStringLiteral("light-lamp")},
+                                     {QStringLiteral("Cool"), {}}},
+                                    Qt::Horizontal, &window);
+  column->addWidget(row);
+  column->addStretch(1);
+  const int oneLine = row->sizeHint().width();
+  window.resize(oneLine * 6 / 10, 400);
+  window.show();
+  REQUIRE(QTest::qWaitForWindowExposed(&window));
+  QTest::qWait(20);
+  const auto check = [&] {
+    for (int i = 0; i < row->count(); ++i) {
+      const QAbstractButton& one = *row->button(i);
+      INFO(one.text().toStdString());
+      CHECK(one.width() >= one.sizeHint().width());
+      CHECK(one.width() >= chair::kTarget_px);
+      CHECK(one.height() >= chair::kTarget_px);
+      CHECK(row->rect().contains(one.geometry()));
+      for (int other = 0; other < i; ++other) CHECK_FALSE(one.geometry().intersects(row->button(other)->geometry()));
+    }
+  };
+  check();
+  CHECK(row->button(3)->y() > row->button(0)->geometry().bottom());
+  window.resize(oneLine + 60, 400);
+  QTest::qWait(20);
+  check();
+  CHECK(row->button(3)->geometry().top() < row->button(0)->geometry().bottom());
+}
+
 TEST_CASE("the front is as in the mirror until switched and says which", "[chair]") {
   Chair chair;
   REQUIRE(chair.settled());
@@ -343,121 +259,6 @@ TEST_CASE("the front is as in the mirror until switched and says which", "[chair
       if (std::abs(one.lightness() - other.lightness()) > 60) ++differ;
     }
   CHECK(differ < 40);  // edges of lines only
-}
-
-TEST_CASE("this one keeps choice and picture and span and date outside undo and in the file", "[chair][agreement]") {
-  Chair chair;
-  REQUIRE(chair.settled());
-  ChairView& view = chair.view();
-  REQUIRE(QTest::qWaitFor([&] { return view.readingText(0).contains(QLatin1String("6.5 to 7.5")); }, 5000));
-  chair.tap(view.wornRow()->button(3));
-  chair.tap(view.weeks(), QPoint(view.weeks()->width() / 2, 24));
-  REQUIRE(chair.settled());
-  REQUIRE(QTest::qWaitFor([&] { return view.readingText(0).contains(QLatin1String("6.5 to 7.5")); }, 5000));
-  const int entries = chair.window->controller().undoStack().count();
-  const int asked = chair.window->lookService().requestsPosted();
-  chair.tap(view.thisOne(1));
-  CHECK(view.noticeText().contains(QLatin1String("Kept with the plan: Choice A")));
-  CHECK(view.chips(1)[0]->text().startsWith(QStringLiteral("\u2713")));
-  CHECK(chair.window->controller().isModified());
-  CHECK(chair.window->controller().undoStack().count() == entries);
-  QTest::qWait(50);
-  CHECK(view.picture()->pane(1).state.isEmpty());  // no look is worked out anew for it
-  CHECK(chair.window->lookService().requestsPosted() <= asked + 1);
-
-  const auto agreed = plan::readAgreement(chair.plan().info().agreedJson);
-  REQUIRE(agreed.ok());
-  CHECK(agreed->choice == "choice-1");
-  CHECK(agreed->choiceName == "A");
-  CHECK(agreed->date == QDate::currentDate().toString(Qt::ISODate).toStdString());
-  CHECK(agreed->view.worn == "tied-back");
-  CHECK(std::abs(agreed->view.weeks - 13) <= 1);
-  CHECK(agreed->view.facing == plan::Facing::AsInMirror);
-  REQUIRE(agreed->span);
-  CHECK(agreed->span->low == 6.5);
-  CHECK(agreed->span->level == 7);
-  CHECK(agreed->span->high == 7.5);
-  CHECK(agreed->promiseLine == view.picture()->line().toStdString());
-  CHECK_FALSE(agreed->engineVersion.empty());
-  REQUIRE(agreed->frozen);
-  CHECK(agreed->frozen->pieces("choice-1").size() == 1);
-  CHECK_FALSE(agreed->frozen->find<plan::Choice>("choice-2"));
-  CHECK(agreed->pictureBase64.size() <= plan::kAgreedPictureBytes);
-  QImage picture;
-  REQUIRE(picture.loadFromData(QByteArray::fromBase64(QByteArray::fromStdString(agreed->pictureBase64)), "PNG"));
-  CHECK(picture.width() >= 150);
-
-  // Saved and read again it is there; another one keeps the first.
-  chair.tap(view.chips(1)[1]);
-  REQUIRE(chair.settled());
-  chair.tap(view.thisOne(1));
-  const auto second = plan::readAgreement(chair.plan().info().agreedJson);
-  REQUIRE(second.ok());
-  CHECK(second->choice == "choice-2");
-  REQUIRE(second->earlier.size() == 1);
-  CHECK(plan::readAgreement(second->earlier[0])->choice == "choice-1");
-  const QString path = chair.dir.filePath(QStringLiteral("kept.json"));
-  REQUIRE(store::savePlan(chair.plan(), path).ok());
-  CHECK(store::openPlan(path)->plan.info().agreedJson == chair.plan().info().agreedJson);
-}
-
-TEST_CASE("a plan that may only be read says that nothing was kept", "[chair][agreement]") {
-  Chair chair;
-  REQUIRE(chair.settled());
-  chair.window->controller().setAccess(document::DocumentController::Access::ReadOnly);
-  chair.tap(chair.view().thisOne(1));
-  CHECK(chair.view().noticeText().contains(QLatin1String("not kept")));
-  CHECK(chair.plan().info().agreedJson.empty());
-}
-
-TEST_CASE("visits and minutes and price stand there only when something is typed", "[chair]") {
-  Chair chair;
-  CHECK(chair.view().costText().isEmpty());
-  chair.view().setCostLine([](const plan::ItemId& id) { return id == "choice-1" ? QStringLiteral("2 visits, 180 minutes, 240") : QString(); });
-  CHECK(chair.view().costText() == QLatin1String("2 visits, 180 minutes, 240"));
-  chair.tap(chair.view().chips(1)[1]);
-  CHECK(chair.view().costText().isEmpty());
-}
-
-TEST_CASE("what the colourist typed for a choice stands on the client's screen and nothing that was worked out", "[chair][price]") {
-  Chair chair;
-  REQUIRE(chair.settled());
-  cards::ConsultationCard* card = chair.window->cards().consultationCard();
-  REQUIRE(card->keeper());
-  store::Rates rates;
-  rates.perHour = 77;
-  card->setRates(rates);
-  chair.tap(chair.view().chips(1)[0]);
-  CHECK(chair.view().costText().isEmpty());
-  card->keeper()->edit([&](store::ClientFile& file) {
-    store::Offer& offer = store::offerFor(file, chair.plan().info().number, "choice-1");
-    offer.visits = "two";
-    offer.price = "240 crowns";
-  });
-  chair.tap(chair.view().chips(1)[0]);
-  CHECK(chair.view().costText() == QStringLiteral("Visits: two; Price: 240 crowns"));
-  chair.tap(chair.view().chips(1)[1]);
-  CHECK(chair.view().costText().isEmpty());
-}
-
-TEST_CASE("how light is told in halves outwards once both ends are known", "[chair]") {
-  const auto at = [](double level) {
-    look::Readings readings;
-    readings.whole.level = level;
-    return std::make_shared<const look::Readings>(readings);
-  };
-  CHECK(chair::howLight({at(6.6), at(6.8), at(6.9)}, nullptr).value == QLatin1String("6.5 to 7.0"));
-  CHECK(chair::howLight({at(7), at(7), at(7)}, nullptr).value == QLatin1String("6.5 to 7.5"));
-  CHECK(chair::howLight({at(5.9), at(6.2), at(7.1)}, nullptr).value == QLatin1String("5.5 to 7.5"));
-  CHECK(chair::howLight({nullptr, at(6.8), nullptr}, nullptr).value == QLatin1String("about 7.0"));
-  CHECK(chair::howLight({at(6.6), at(6.8), at(6.9)}, nullptr).title.contains(QLatin1String("less or more")));
-  // What is kept with an agreement is what stood there.
-  const auto raw = chair::levelSpan({at(5.9), at(6.2), at(7.1)});
-  REQUIRE(raw);
-  CHECK(raw->low == 5.9);
-  CHECK(chair::asShown(*raw).low == 5.5);
-  CHECK(chair::asShown(*raw).high == 7.5);
-  CHECK(chair::asShown(*raw).planned == 6.2);
 }
 
 TEST_CASE("leaving needs a held finger or a held key", "[chair][touch]") {
