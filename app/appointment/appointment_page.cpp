@@ -1,12 +1,23 @@
 #include "app/appointment/appointment_page.h"
 
 #include <QHBoxLayout>
+#include <QHideEvent>
 #include <QKeyEvent>
 #include <QVBoxLayout>
+#include <utility>
 
 namespace combdraft::appointment {
+namespace {
 
-AppointmentPage::AppointmentPage(document::DocumentController& controller, QWidget* parent, LogView::Clock clock) : QWidget(parent) {
+bool showsHair(AppointmentPage::View view) {
+  using View = AppointmentPage::View;
+  return view == View::WorkList || view == View::Outcome || view == View::NextVisit;
+}
+
+}  // namespace
+
+AppointmentPage::AppointmentPage(document::DocumentController& controller, QWidget* parent, LogView::Clock clock, live::HairCountService::Count count)
+    : QWidget(parent), counts_(new live::HairCountService(std::move(count), this)) {
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(18, 12, 18, 12);
   column->setSpacing(10);
@@ -33,15 +44,15 @@ AppointmentPage::AppointmentPage(document::DocumentController& controller, QWidg
   top->addWidget(back);
   views_ = new QStackedWidget(this);
   column->addWidget(views_, 1);
-  workList_ = new WorkListView(controller, views_);
+  workList_ = new WorkListView(controller, *counts_, views_);
   log_ = new LogView(controller, std::move(clock), views_);
   views_->addWidget(workList_);
   views_->addWidget(log_);
   after_ = new AfterView(controller, views_);
   views_->addWidget(after_);
-  outcome_ = new OutcomeView(controller, views_);
+  outcome_ = new OutcomeView(controller, *counts_, views_);
   views_->addWidget(outcome_);
-  nextVisit_ = new NextVisitView(controller, views_);
+  nextVisit_ = new NextVisitView(controller, *counts_, views_);
   views_->addWidget(nextVisit_);
   setFactors({});
   which_->setCurrent(0);
@@ -55,6 +66,7 @@ AppointmentPage::AppointmentPage(document::DocumentController& controller, QWidg
 void AppointmentPage::turnTo(View view) {
   which_->setCurrent(static_cast<int>(view));
   views_->setCurrentIndex(static_cast<int>(view));
+  if (!showsHair(view)) counts_->cancel();
   QWidget* const first[] = {workList_->table(), log_->pieces(), after_->finishOfAll()->level(), outcome_->mixed(), nextVisit_->weeks()};
   first[static_cast<int>(view)]->setFocus();
   Q_EMIT turned();
@@ -63,6 +75,11 @@ void AppointmentPage::turnTo(View view) {
 void AppointmentPage::setFactors(const work::OwnFactors& factors) {
   workList_->setFactors(factors);
   outcome_->setFactors(factors);
+}
+
+void AppointmentPage::hideEvent(QHideEvent* event) {
+  counts_->cancel();
+  QWidget::hideEvent(event);
 }
 
 void AppointmentPage::keyPressEvent(QKeyEvent* event) {

@@ -17,7 +17,8 @@ class AppointmentPage : public QWidget {
 
  public:
   explicit AppointmentPage(document::DocumentController& controller, QWidget* parent = nullptr,
-                           LogView::Clock clock = LogView::systemClock());
+                           LogView::Clock clock = LogView::systemClock(),
+                           live::HairCountService::Count count = live::HairCountService::engineCount());
 
   enum class View { WorkList, Log, After, Outcome, NextVisit };
   void turnTo(View view);
@@ -30,6 +31,8 @@ class AppointmentPage : public QWidget {
   OutcomeView& outcome() { return *outcome_; }
   NextVisitView& nextVisit() { return *nextVisit_; }
   controls::Segments* which() { return which_; }
+  /// What the pieces have of the hair; counted while a view that shows it is in view.
+  const live::HairCountService& counts() const { return *counts_; }
 
  Q_SIGNALS:
   void left();
@@ -40,8 +43,10 @@ class AppointmentPage : public QWidget {
 
  protected:
   void keyPressEvent(QKeyEvent* event) override;
+  void hideEvent(QHideEvent* event) override;
 
  private:
+  live::HairCountService* counts_;  ///< shared by the views
   controls::Segments* which_;
   QStackedWidget* views_;
   WorkListView* workList_;

@@ -2,7 +2,6 @@
 
 #include <QHBoxLayout>
 #include <QHeaderView>
-#include <QScrollArea>
 #include <QShowEvent>
 #include <QVBoxLayout>
 
@@ -25,7 +24,7 @@ using namespace paint;  // its words
 namespace {
 
 constexpr double kLongest_weeks = 104, kLongest_mm = 1000;
-constexpr int kVisits = 3, kLocks = 20'000, kWordLines = 5;
+constexpr int kVisits = 3, kWordLines = 5;
 
 QString percent(double frac) { return NextVisitView::tr("%1 %").arg(paint::figure(numberText(100 * frac, 0))); }
 
@@ -52,7 +51,8 @@ Result<plan::Plan> nextVisitPlan(const plan::Plan& today, double weeks, const QS
   return plan::applied(next, work::stoppedAtOldLight(today, next, placed, weeks));
 }
 
-NextVisitView::NextVisitView(document::DocumentController& controller, QWidget* parent) : QWidget(parent), controller_(controller) {
+NextVisitView::NextVisitView(document::DocumentController& controller, live::HairCountService& counts, QWidget* parent)
+    : QWidget(parent), controller_(controller), counts_(counts) {
   auto* row = new QHBoxLayout(this);
   row->setContentsMargins(0, 0, 0, 0);
   row->setSpacing(18);
@@ -76,6 +76,9 @@ NextVisitView::NextVisitView(document::DocumentController& controller, QWidget* 
         field->setValue(std::nullopt);
       }
     if (isVisible() && change.kind != document::DocumentChange::Kind::Tentative) fill();
+  });
+  connect(&counts_, &live::HairCountService::answered, this, [this] {
+    if (isVisible()) fillLeftOut();
   });
   fillWords();
 }
@@ -154,6 +157,7 @@ void NextVisitView::showEvent(QShowEvent* event) {
 }
 
 void NextVisitView::fill() {
+  counts_.request(controller_.document());
   fillPieces();
   fillLeftOut();
   fillWords();
@@ -183,13 +187,16 @@ void NextVisitView::fillPieces() {
 }
 
 void NextVisitView::fillLeftOut() {
-  const Result<work::Amounts> amounts = work::amountsOf(controller_.document(), {{}, {}, kLocks});
-  leftOut_->setVisible(amounts.ok());
-  if (!amounts) return shares_->setText(tr("The head's measures do not fit together; look at the head card."));
+  const Result<work::HairCount>* hair = counts_.answerFor(controller_.document());
+  leftOut_->setVisible(hair && hair->ok());
+  if (!head::fitHead(controller_.document().head().measures))
+    return shares_->setText(tr("The head's measures do not fit together; look at the head card."));
+  if (!hair) return shares_->setText(tr("The hair of the pieces is being counted; the shares of each zone follow."));
+  if (!hair->ok()) return shares_->setText(tr("The hair could not be counted: %1").arg(words::inWords(hair->error())));
   shares_->setText(tr("Counted are this placement's pieces; hair that was light before is not in it. If exactly the same hair were taken again, the rest would stay left out. No hand finds every hair again, so part of it goes at each visit; pieces that fall anywhere use it up fastest, and contrast goes with it."));
   leftOut_->setRowCount(static_cast<int>(plan::kHairZones));
   for (std::size_t i = 0; i < plan::kHairZones; ++i) {
-    const double light = amounts->zones[i].share_frac();
+    const double light = hair->value().zones[i].share_frac();
     setRow(leftOut_, static_cast<int>(i),
            {paint::zoneName(static_cast<plan::HairZone>(i)), percent(work::leftOutAfter(light, 1).samePieces_frac),
             percent(work::leftOutAfter(light, kVisits).samePieces_frac), percent(work::leftOutAfter(light, kVisits - 1).anywhere_frac),

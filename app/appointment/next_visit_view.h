@@ -11,6 +11,7 @@
 #include "app/controls/number_field.h"
 #include "app/controls/text_box.h"
 #include "app/document/document_controller.h"
+#include "app/live/hair_count_service.h"
 #include "app/store/client_keeper.h"
 #include "engine/base/result.h"
 
@@ -28,8 +29,10 @@ class NextVisitView : public QWidget {
   Q_OBJECT
 
  public:
-  explicit NextVisitView(document::DocumentController& controller, QWidget* parent = nullptr);
+  /// `counts` outlives the view.
+  NextVisitView(document::DocumentController& controller, live::HairCountService& counts, QWidget* parent = nullptr);
 
+  /// Shares of hair follow when it is counted.
   void fill();
   /// The client of the plan that is open; null = none.
   void setKeeper(std::shared_ptr<store::ClientKeeper> keeper);
@@ -42,6 +45,7 @@ class NextVisitView : public QWidget {
   controls::TextBox* words() { return words_; }
   QPushButton* openClient() { return openClient_; }
   QString stateText() const { return state_->text(); }
+  QString sharesText() const { return shares_->text(); }
 
  Q_SIGNALS:
   /// `leave` = pieces that need no repeat by what was typed.
@@ -61,6 +65,7 @@ class NextVisitView : public QWidget {
   void beginNext();
 
   document::DocumentController& controller_;
+  live::HairCountService& counts_;
   std::shared_ptr<store::ClientKeeper> keeper_;
   controls::NumberField *weeks_, *showFrom_;
   QLabel *state_, *trouble_, *shares_, *which_;

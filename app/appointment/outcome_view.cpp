@@ -3,9 +3,9 @@
 #include <QDate>
 #include <QHBoxLayout>
 #include <QHeaderView>
-#include <QScrollArea>
 #include <QShowEvent>
 #include <QVBoxLayout>
+#include <algorithm>
 #include <cmath>
 
 #include "app/appointment/finish_field.h"
@@ -26,7 +26,6 @@ namespace {
 using work::Factor;
 
 constexpr double kMostMixed_g = 5000;
-constexpr int kLocks = 20'000;
 
 QString level(double value) { return paint::figure(numberText(value, 1)); }
 
@@ -55,7 +54,8 @@ std::vector<plan::ItemId> backcombedIn(const plan::Plan& plan) {
 
 }  // namespace
 
-OutcomeView::OutcomeView(document::DocumentController& controller, QWidget* parent) : QWidget(parent), controller_(controller) {
+OutcomeView::OutcomeView(document::DocumentController& controller, live::HairCountService& counts, QWidget* parent)
+    : QWidget(parent), controller_(controller), counts_(counts) {
   auto* row = new QHBoxLayout(this);
   row->setContentsMargins(0, 0, 0, 0);
   row->setSpacing(18);
@@ -82,6 +82,11 @@ OutcomeView::OutcomeView(document::DocumentController& controller, QWidget* pare
       said_->clear();
     }
     if (isVisible() && change.kind != document::DocumentChange::Kind::Tentative) fill();
+  });
+  connect(&counts_, &live::HairCountService::answered, this, [this] {
+    if (!isVisible()) return;
+    weighHair();
+    fillHead();
   });
 }
 
@@ -166,19 +171,39 @@ void OutcomeView::fill() {
   const plan::Plan& plan = controller_.document();
   const Result<work::AppointmentLog> log = work::readLog(plan.info().logJson);
   speed_.reset();
-  hair_g_ = 0;
   hasBackcombed_ = !backcombedIn(plan).empty();
   fillTable();
-  if (log) {
-    speed_ = work::speedFrom(plan, *log);
-    const auto state = work::stateAt(*log, 1e18);
-    if (const auto amounts = work::amountsOf(plan, {{}, {}, kLocks}))
-      for (const work::PieceAmount& piece : amounts->pieces)
-        if (const auto now = state.find(piece.piece); now != state.end() && now->second.placed_s) hair_g_ += piece.covered_g();
-  }
+  if (log) speed_ = work::speedFrom(plan, *log);
+  counts_.request(plan);
+  weighHair();
   pushed_->setEnabled(hasBackcombed_);
   showPushing();
   fillHead();
+}
+
+// Hair under product, of the pieces that were placed.
+void OutcomeView::weighHair() {
+  const plan::Plan& plan = controller_.document();
+  hair_g_ = 0;
+  uncounted_.clear();
+  const Result<work::AppointmentLog> log = work::readLog(plan.info().logJson);
+  if (!log) return;
+  const auto state = work::stateAt(*log, 1e18);
+  const auto isPlaced = [&](const plan::ItemId& id) {
+    const auto now = state.find(id);
+    return now != state.end() && now->second.placed_s;
+  };
+  const auto pieces = plan.pieces();
+  if (std::none_of(pieces.begin(), pieces.end(), [&](const auto& one) { return work::isWorked(*one.second) && isPlaced(one.first); })) return;
+  const Result<work::HairCount>* hair = counts_.answerFor(plan);
+  if (!hair) {
+    uncounted_ = tr("Product: the hair of the placed pieces is being counted.");
+  } else if (!hair->ok()) {
+    uncounted_ = tr("Product: the hair of the placed pieces could not be counted: %1").arg(words::inWords(hair->error()));
+  } else {
+    for (const work::PieceAmount& piece : hair->value().pieces)
+      if (isPlaced(piece.piece)) hair_g_ += piece.covered_g();
+  }
 }
 
 void OutcomeView::fillTable() {
@@ -233,7 +258,9 @@ void OutcomeView::fillHead() {
       any = true;
     }
   if (!speed_) lines << tr("Speed: the log has fewer than three steps from one placed tap to the next by the same person.");
-  if (hair_g_ <= 0)
+  if (!uncounted_.isEmpty())
+    lines << uncounted_;
+  else if (hair_g_ <= 0)
     lines << tr("Product: no piece was tapped as placed, so that no hair under product is counted.");
   else
     lines << tr("Hair under product, of the pieces that were placed: %1 g by the head's model.").arg(paint::figure(numberText(hair_g_, 1)));
@@ -241,7 +268,8 @@ void OutcomeView::fillHead() {
     if (const auto used = work::usedProduct(*mixed_->value(), *left_->value(), hair_g_); !used)
       lines << tr("Product: %1 g; right would be %2.").arg(QString::fromStdString(used.error().args[0]), QString::fromStdString(used.error().args[1]));
   head_->setText(lines.join(u'\n'));
-  take_->setEnabled(any && consent_->isChecked());
+  const bool isWaiting = !uncounted_.isEmpty() && counts_.isCounting();  // the head would be taken over without its product
+  take_->setEnabled(any && consent_->isChecked() && !isWaiting);
 }
 
 void OutcomeView::takeOver() {

@@ -9,6 +9,7 @@
 
 #include "app/controls/number_field.h"
 #include "app/document/document_controller.h"
+#include "app/live/hair_count_service.h"
 #include "engine/work/outcome.h"
 
 namespace combdraft::appointment {
@@ -17,8 +18,10 @@ class OutcomeView : public QWidget {
   Q_OBJECT
 
  public:
-  explicit OutcomeView(document::DocumentController& controller, QWidget* parent = nullptr);
+  /// `counts` outlives the view.
+  OutcomeView(document::DocumentController& controller, live::HairCountService& counts, QWidget* parent = nullptr);
 
+  /// Product for hair follows when the hair is counted.
   void fill();
   /// The factors that stand now; no signal.
   void setFactors(const work::OwnFactors& factors);
@@ -48,6 +51,7 @@ class OutcomeView : public QWidget {
  private:
   QWidget* buildSide();
   void fillTable();
+  void weighHair();
   void fillHead();
   void showPushing();
   void usePushed();
@@ -55,8 +59,10 @@ class OutcomeView : public QWidget {
   void takeLastAway();
 
   document::DocumentController& controller_;
+  live::HairCountService& counts_;
   work::OwnFactors factors_;
   double hair_g_ = 0;                    ///< under product, of the pieces that were placed
+  QString uncounted_;                    ///< why hair_g_ is not known though pieces were placed; "" = it is
   std::optional<double> speed_;
   bool hasBackcombed_ = false;
   QTableWidget* table_;

@@ -2,16 +2,17 @@
 
 #include <QHBoxLayout>
 #include <QHeaderView>
-#include <QScrollArea>
 #include <QShowEvent>
 #include <QVBoxLayout>
 #include <algorithm>
 #include <map>
 
+#include "app/appointment/side_parts.h"
 #include "app/paint/amount_words.h"
 #include "app/paint/figure.h"
 #include "app/paint/price_words.h"
 #include "app/paint/work_words.h"
+#include "app/words/engine_words.h"
 #include "engine/base/number_text.h"
 #include "engine/plan/edits.h"
 
@@ -34,46 +35,22 @@ std::optional<std::vector<double>> widthsIn(const QString& text) {
   return widths;
 }
 
-QLabel* addPart(QVBoxLayout* column, const QString& title, QWidget* parent) {
-  auto* heading = new QLabel(title, parent);
-  QFont font = heading->font();
-  font.setWeight(QFont::DemiBold);
-  heading->setFont(font);
-  column->addWidget(heading);
-  auto* text = new QLabel(parent);
-  text->setWordWrap(true);
-  text->setAccessibleName(title);
-  text->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
-  column->addWidget(text);
-  return text;
-}
-
 }  // namespace
 
-WorkListView::WorkListView(document::DocumentController& controller, QWidget* parent) : QWidget(parent), controller_(controller) {
+WorkListView::WorkListView(document::DocumentController& controller, live::HairCountService& counts, QWidget* parent)
+    : QWidget(parent), controller_(controller), counts_(counts) {
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 0, 0, 0);
   column->setSpacing(8);
   buildTop(column);
-  summary_ = new QLabel(this);
-  summary_->setWordWrap(true);
-  column->addWidget(summary_);
-  price_ = new QLabel(this);
-  price_->setWordWrap(true);
-  price_->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+  summary_ = addText(column);
+  price_ = addText(column);
   price_->hide();
-  column->addWidget(price_);
   strip_ = new TimelineStrip(this);
   column->addWidget(strip_);
-  moment_ = new QLabel(this);
-  moment_->setProperty("soft", true);
-  moment_->setWordWrap(true);
-  column->addWidget(moment_);
+  moment_ = addSoftText(column);
   connect(strip_, &TimelineStrip::momentChanged, this, [this] { moment_->setText(strip_->momentText()); });
-  auto* key = new QLabel(tr("Above: filled mixes, hatched places (each formula with its hatch of the sheet), white backcombs, dashed looks or is in reserve. Below: the bowls."), this);
-  key->setProperty("soft", true);
-  key->setWordWrap(true);
-  column->addWidget(key);
+  addSoftText(column, tr("Above: filled mixes, hatched places (each formula with its hatch of the sheet), white backcombs, dashed looks or is in reserve. Below: the bowls."));
   buildMiddle(column);
 
   later_.setSingleShot(true);
@@ -82,21 +59,17 @@ WorkListView::WorkListView(document::DocumentController& controller, QWidget* pa
   connect(&controller_, &document::DocumentController::changed, this, [this](const document::DocumentChange& change) {
     if (isVisible() && change.kind != document::DocumentChange::Kind::Tentative) later_.start();
   });
+  connect(&counts_, &live::HairCountService::answered, this, [this] {
+    if (isVisible()) showList();
+  });
 }
 
 void WorkListView::buildMiddle(QVBoxLayout* column) {
   auto* middle = new QHBoxLayout;
   middle->setSpacing(14);
   column->addLayout(middle, 1);
-  table_ = new QTableWidget(0, 4, this);
-  table_->setAccessibleName(tr("Steps of the appointment"));
-  table_->setHorizontalHeaderLabels({tr("from, min"), tr("hands"), tr("what"), tr("foil")});
+  table_ = newTable(tr("Steps of the appointment"), {tr("from, min"), tr("hands"), tr("what"), tr("foil")}, this);
   table_->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
-  table_->verticalHeader()->hide();
-  table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
-  table_->setSelectionBehavior(QAbstractItemView::SelectRows);
-  table_->setSelectionMode(QAbstractItemView::SingleSelection);
-  table_->setTabKeyNavigation(false);
   table_->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
   table_->horizontalHeader()->setSectionResizeMode(2, QHeaderView::Stretch);
   table_->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);  // long steps wrap
@@ -194,29 +167,19 @@ void WorkListView::buildTyped(QVBoxLayout* column) {
 }
 
 QWidget* WorkListView::buildSide() {
-  auto* scroll = new QScrollArea(this);
-  scroll->setWidgetResizable(true);
-  scroll->setFrameShape(QFrame::NoFrame);
-  auto* side = new QWidget(scroll);
-  auto* column = new QVBoxLayout(side);
-  column->setContentsMargins(0, 0, 6, 0);
-  column->setSpacing(5);
-  found_ = new QWidget(side);
+  const auto [scroll, column] = newScrolledColumn(this, Reached::ByItself);
+  found_ = new QWidget(column->parentWidget());
+  column->addWidget(found_);
   auto* parts = new QVBoxLayout(found_);
   parts->setContentsMargins(0, 0, 0, 0);
-  parts->setSpacing(5);
-  bowls_ = addPart(parts, tr("Bowls"), found_);
-  foilCounts_ = addPart(parts, tr("Foils and hair"), found_);
-  notes_ = addPart(parts, tr("Needs a look"), found_);
-  savings_ = addPart(parts, tr("Would save time"), found_);
+  parts->setSpacing(column->spacing());
+  bowls_ = addPart(parts, tr("Bowls"));
+  foilCounts_ = addPart(parts, tr("Foils and hair"));
+  notes_ = addPart(parts, tr("Needs a look"));
+  savings_ = addPart(parts, tr("Would save time"));
   found_->hide();
-  column->addWidget(found_);
-  auto* caution = new QLabel(QStringList{firstCome(), glovesAndAir(), safetyLine(), estimatesOnly()}.join(u'\n'), side);
-  caution->setWordWrap(true);
-  caution->setProperty("caution", true);
-  column->addWidget(caution);
+  addCaution(column, QStringList{firstCome(), glovesAndAir(), safetyLine(), estimatesOnly()}.join(u'\n'));
   column->addStretch(1);
-  scroll->setWidget(side);
   return scroll;
 }
 
@@ -226,7 +189,7 @@ work::WorkSettings WorkListView::settings() const {
   settings.pairs = pairs_->current() == 1 ? 2 : 1;
   settings.foils_mm = foils_mm_;
   settings.lookEvery_min = lookEvery_->value();
-  settings.locks = 20'000;
+  settings.locks = live::kCountedLocks;
   settings.smallestBowl_g = smallestBowl_->value();
   settings.perHair_heads = work::weighedHeads(factorsUsed(), controller_.document());
   return settings;
@@ -263,6 +226,7 @@ void WorkListView::fillPrice() {
   const bool any = list_ && !list_->order.empty() && !rates_.isEmpty();
   price_->setVisible(any);
   if (!any) return price_->clear();
+  if (!isCounted_) return price_->setText(tr("At your own rates: %1").arg(waitingText()));
   const WorkedOut worked = workedOut(*list_);
   price_->setText(tr("At your own rates: %1 for %2. The time on the hair and the reserve are not in it; what you ask for is yours to say.")
                       .arg(sumText(rates_, worked), workedText(rates_, worked)));
@@ -275,36 +239,56 @@ void WorkListView::showEvent(QShowEvent* event) {
 
 void WorkListView::fill() {
   later_.stop();
+  counts_.request(controller_.document());
+  showList();
+}
+
+// What stands of the list: all of it once the hair of this very plan is counted.
+void WorkListView::showList() {
   const plan::Plan plan = planUsed();
-  const Result<work::WorkList> made = work::workListOf(plan, settings());
+  const Result<work::HairCount>* hair = counts_.answerFor(controller_.document());
+  isCounted_ = hair && hair->ok();
+  const Result<work::WorkList> made = work::workListOf(plan, settings(), isCounted_ ? hair->value() : work::HairCount());
   list_.reset();
   if (made) list_ = *made;
   const bool any = list_ && !list_->order.empty();
   fillPrice();
-  paper_->setEnabled(any);
+  paper_->setEnabled(any);  // the pages count for themselves, on a thread of their own
   useOrder_->setEnabled(any && order_->current() == 1);
   table_->setVisible(any);
   strip_->setVisible(any);
   moment_->setVisible(any);
   found_->setVisible(any);
-  if (!any) {
-    summary_->setText(made ? tr("No piece is lightened or deepened yet. Draw pieces on the sheet; their order, foils and bowls then stand here.")
-                           : tr("The head's measures do not fit together; look at the head card."));
-    table_->setRowCount(0);
-    for (QLabel* label : {bowls_, foilCounts_, notes_, savings_}) label->clear();
-    return;
-  }
+  if (!any)
+    return showNothing(made ? tr("No piece is lightened or deepened yet. Draw pieces on the sheet; their order, foils and bowls then stand here.")
+                            : tr("The head's measures do not fit together; look at the head card."));
+  fillSummary();
+  places_.take(plan, list_->order);
+  strip_->show(plan, list_->timeline, pairs_->current() == 1 ? 2 : 1);
+  moment_->setText(strip_->momentText());
+  fillTable(plan);
+  fillSide(plan);
+}
+
+void WorkListView::showNothing(const QString& why) {
+  summary_->setText(why);
+  table_->setRowCount(0);
+  for (QLabel* label : {bowls_, foilCounts_, notes_, savings_}) label->clear();
+}
+
+QString WorkListView::waitingText() const {
+  const Result<work::HairCount>* hair = counts_.answerFor(controller_.document());
+  if (hair && !hair->ok()) return tr("The hair could not be counted: %1").arg(words::inWords(hair->error()));
+  return tr("The hair of the pieces is being counted; grams and foils follow.");
+}
+
+void WorkListView::fillSummary() {
   const work::Timeline& line = list_->timeline;
   summary_->setText(tr("%1 pieces; the last is in after %2 min, work in all %3 min and %4 min in reserve, by the assumptions or, where ticked, your own factors. "
                        "How long the product stays on the hair is not in it: that is seen, not planned.")
                         .arg(list_->order.size())
                         .arg(minutes(line.lastIn_min), minutes(line.total_min), minutes(line.reserve_min)) +
-                    u' ' + mixedText(list_->amounts));
-  places_.take(plan, list_->order);
-  strip_->show(plan, line, pairs_->current() == 1 ? 2 : 1);
-  moment_->setText(strip_->momentText());
-  fillTable(plan);
-  fillSide(plan);
+                    u' ' + (isCounted_ ? mixedText(list_->amounts) : waitingText()));
 }
 
 void WorkListView::fillTable(const plan::Plan& plan) {
@@ -317,27 +301,40 @@ void WorkListView::fillTable(const plan::Plan& plan) {
     const work::Step& step = steps[line.front()];
     const auto* piece = plan.find<plan::Piece>(step.piece);
     const QString foil = piece && step.kind == work::StepKind::Place ? QString::fromStdString(piece->foil) : QString();
-    const QString cells[] = {step.kind == work::StepKind::CombOut ? QString() : minutes(step.from_min), QString::number(step.pair + 1),
-                             stepText(plan, list_->timeline, line, places_), foil};
-    for (int column = 0; column < 4; ++column) {
-      auto* cell = new QTableWidgetItem(cells[column]);
-      cell->setData(Qt::UserRole, QString::fromStdString(step.piece));
-      cell->setData(Qt::UserRole + 1, steps[line.back()].to_min);
-      table_->setItem(row, column, cell);
-    }
+    setRow(table_, row, {step.kind == work::StepKind::CombOut ? QString() : minutes(step.from_min), QString::number(step.pair + 1),
+                         stepText(plan, list_->timeline, line, places_), foil});
+    table_->item(row, 0)->setData(Qt::UserRole, QString::fromStdString(step.piece));
+    table_->item(row, 0)->setData(Qt::UserRole + 1, steps[line.back()].to_min);
   }
   table_->resizeColumnToContents(0);
   table_->resizeColumnToContents(1);
 }
 
 void WorkListView::fillSide(const plan::Plan& plan) {
-  QStringList bowls, counts, notes, savings;
+  QStringList bowls, notes, savings;
+  const QString unknown = counts_.isCounting() ? tr("being counted") : tr("not counted");
   for (std::size_t i = 0; i < list_->timeline.bowls.size(); ++i) {
     const work::Bowl& bowl = list_->timeline.bowls[i];
     bowls << tr("%1, at %2 min, %3 pieces: %4")
-                 .arg(bowlName(plan, bowl), minutes(bowl.mixFrom_min)).arg(bowl.pieces.size()).arg(gramsText(list_->bowls[i]));
+                 .arg(bowlName(plan, bowl), minutes(bowl.mixFrom_min)).arg(bowl.pieces.size())
+                 .arg(isCounted_ ? gramsText(list_->bowls[i]) : unknown);
   }
   bowls << thinWeavesText();
+  for (const work::WorkNote& note : list_->notes) notes << noteText(plan, note);
+  if (!isCounted_) notes << waitingText();  // what depends on grams and widths is not looked for yet
+  if (notes.isEmpty()) notes << nothingFound();
+  constexpr std::size_t kMost = 5;
+  const auto found = work::savingsOf(plan, settings(), *list_);
+  if (!found.empty()) savings << changesLook();
+  for (std::size_t i = 0; i < std::min(kMost, found.size()); ++i) savings << savingText(plan, found[i]);
+  bowls_->setText(bowls.join(u'\n'));
+  foilCounts_->setText(isCounted_ ? foilLines().join(u'\n') : waitingText());
+  notes_->setText(notes.join(u'\n'));
+  savings_->setText(savings.isEmpty() ? tr("nothing of half a minute or more") : savings.join(u'\n'));
+}
+
+QStringList WorkListView::foilLines() const {
+  QStringList counts;
   const work::Amounts& amounts = list_->amounts;
   std::map<double, int> widths;
   int unsized = 0;
@@ -347,16 +344,7 @@ void WorkListView::fillSide(const plan::Plan& plan) {
   if (!amounts.films.empty()) counts << tr("%1 films").arg(amounts.films.size());
   if (amounts.openAir > 0) counts << tr("%1 pieces in open air").arg(amounts.openAir);
   counts << tr("%1 hairs, %2 g of hair taken").arg(paint::figure(numberText(amounts.hairs, 0)), paint::figure(numberText(amounts.hair_g, 0)));
-  for (const work::WorkNote& note : list_->notes) notes << noteText(plan, note);
-  if (notes.isEmpty()) notes << nothingFound();
-  constexpr std::size_t kMost = 5;
-  const auto found = work::savingsOf(plan, settings(), *list_);
-  if (!found.empty()) savings << changesLook();
-  for (std::size_t i = 0; i < std::min(kMost, found.size()); ++i) savings << savingText(plan, found[i]);
-  bowls_->setText(bowls.join(u'\n'));
-  foilCounts_->setText(counts.join(u'\n'));
-  notes_->setText(notes.join(u'\n'));
-  savings_->setText(savings.isEmpty() ? tr("nothing of half a minute or more") : savings.join(u'\n'));
+  return counts;
 }
 
 QString WorkListView::sideText() const {

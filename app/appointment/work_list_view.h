@@ -2,6 +2,8 @@
 // The work list before the appointment: order, strip, bowls, foils, what needs a
 // look and what would save time. Worked out while it is shown, from the plan and
 // what is typed here; nothing is changed but by the one button that numbers pieces.
+// Order, bowls and minutes stand at once; grams and foils follow when the hair of this
+// plan is counted, and until then it is said that they do.
 #include <QCheckBox>
 #include <QLabel>
 #include <QPushButton>
@@ -15,6 +17,7 @@
 #include "app/controls/segments.h"
 #include "app/controls/text_field.h"
 #include "app/document/document_controller.h"
+#include "app/live/hair_count_service.h"
 #include "app/paint/place_book.h"
 #include "app/store/settings.h"
 #include "engine/work/outcome.h"
@@ -28,15 +31,19 @@ class WorkListView : public QWidget {
   Q_OBJECT
 
  public:
-  explicit WorkListView(document::DocumentController& controller, QWidget* parent = nullptr);
+  /// `counts` outlives the view.
+  WorkListView(document::DocumentController& controller, live::HairCountService& counts, QWidget* parent = nullptr);
 
-  /// Works the list out now, and again after each change while it is in view.
+  /// Works the list out now, and again after each change while it is in view. Asks for
+  /// the hair where it is not counted.
   void fill();
   /// The user's own factors; she ticks whether the list goes by them.
   void setFactors(const work::OwnFactors& factors);
   /// The user's own rates; a sum is shown only of what is typed.
   void setRates(const store::Rates& rates);
+  /// Without grams and foils until the hair is counted.
   const std::optional<work::WorkList>& list() const { return list_; }
+  bool isCounted() const { return isCounted_; }
   /// As the list is set now, and the factors that it goes by (none = the assumptions).
   work::WorkSettings settings() const;
   work::OwnFactors factorsUsed() const { return byFactors_->isChecked() ? factors_ : work::OwnFactors(); }
@@ -68,14 +75,21 @@ class WorkListView : public QWidget {
   void buildMiddle(QVBoxLayout* column);
   QWidget* buildSide();
   plan::Plan planUsed() const;
+  void showList();
+  void showNothing(const QString& why);
+  void fillSummary();
   void fillTable(const plan::Plan& plan);
   void fillSide(const plan::Plan& plan);
+  QStringList foilLines() const;
+  QString waitingText() const;
   void fillPrice();
   void numberPieces();
 
   document::DocumentController& controller_;
+  live::HairCountService& counts_;
   QTimer later_;
   std::optional<work::WorkList> list_;
+  bool isCounted_ = false;   ///< the list has its grams and foils
   std::vector<double> foils_mm_;
   work::OwnFactors factors_;
   store::Rates rates_;

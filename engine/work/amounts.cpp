@@ -93,6 +93,13 @@ void chooseWidths(std::vector<FoilNeed>& foils, std::vector<double> widths) {
       foil.width_mm = *fits;
 }
 
+std::optional<Error> wrongWidth(const AmountSettings& settings) {
+  for (const double width : settings.foils_mm)
+    if (!(width > 0) || !std::isfinite(width))
+      return Error{ErrorCode::OutOfRange, "foils", {numberText(width), "widths above 0 mm"}, {}};
+  return std::nullopt;
+}
+
 ProductRange rangeOf(const plan::Plan& plan, const std::vector<double>& heads) {
   const std::map<std::string, double>& typed = plan.info().assumptions;
   const double value = Assumptions(typed)[kPerHair];
@@ -106,6 +113,32 @@ ProductRange rangeOf(const plan::Plan& plan, const std::vector<double>& heads) {
     range = {ProductRange::From::Heads, *least, *most, static_cast<int>(heads.size())};
   }
   return range;
+}
+
+// What neither takes hair nor covers it is as in every piece. The number alone says nothing: pieces
+// are compared in the order that numbers give.
+plan::Piece hairOf(plan::Piece piece) {
+  const plan::Piece any;
+  piece.section = any.section;
+  piece.label = any.label;
+  piece.note = any.note;
+  piece.blend_mm = any.blend_mm;
+  piece.backcomb.blend_mm = any.backcomb.blend_mm;
+  piece.root = any.root;
+  piece.end = any.end;
+  piece.keptIn = any.keptIn;
+  piece.foil = any.foil;
+  piece.order = any.order;
+  piece.twinOf = any.twinOf;
+  piece.held = any.held;
+  piece.laidOut = any.laidOut;
+  piece.extra = any.extra;
+  return piece;
+}
+
+bool sameHair(const plan::Hair& a, const plan::Hair& b) {
+  return a.density_per_cm2 == b.density_per_cm2 && a.fibre_um == b.fibre_um && a.length_mm == b.length_mm &&
+         a.layering_frac == b.layering_frac;
 }
 
 std::vector<FormulaAmount> byFormula(const plan::Plan& plan, const std::vector<PieceAmount>& pieces, const ProductRange& range) {
@@ -151,33 +184,62 @@ GramsSpan Amounts::mixed_g() const {
   return all;
 }
 
-Result<Amounts> amountsOf(const plan::Plan& plan, const AmountSettings& settings) {
-  for (const double width : settings.foils_mm)
-    if (!(width > 0) || !std::isfinite(width))
-      return Error{ErrorCode::OutOfRange, "foils", {numberText(width), "widths above 0 mm"}, {}};
+Result<HairCount> countHair(const plan::Plan& plan, const plan::ItemId& choice, int locks, std::stop_token stop) {
   const auto fitted = head::fitHead(plan.head().measures);
   if (!fitted) return fitted.error();
   const head::HeadShape shape(fitted->axes);
   const hair::Roots roots = hair::spreadRoots(shape, head::Hairline(shape, plan.head().hairline), plan.hair().density_per_cm2,
-                                              std::clamp(settings.locks, 2'000, 200'000), plan.info().number);
+                                              std::clamp(locks, 2'000, 200'000), plan.info().number);
   Counter counter(plan, shape, roots);
-  const auto pieces = plan.pieces(settings.choice);
-  for (const auto& [id, piece] : pieces)
-    if (!isWorked(*piece)) counter.take(id, *piece);
+  const auto pieces = plan.pieces(choice);
+  HairCount hair;
+  for (const bool worked : {false, true}) {  // left-outs have their hair first
+    for (const auto& [id, piece] : pieces) {
+      if (isWorked(*piece) != worked) continue;
+      if (stop.stop_requested()) return Error{ErrorCode::Cancelled, {}, {}, {}};
+      const PieceAmount amount = counter.take(id, *piece);
+      if (worked) hair.pieces.push_back(amount);
+    }
+  }
+  hair.zones = counter.zones();
+  return hair;
+}
+
+bool countAlike(const plan::Plan& a, const plan::Plan& b, const plan::ItemId& choice) {
+  constexpr std::string_view kFibre = "amount.fibre_g_cm3";
+  if (a.info().number != b.info().number || !(a.head().measures == b.head().measures) ||
+      !(a.head().hairline == b.head().hairline) || !sameHair(a.hair(), b.hair()) ||
+      Assumptions(a.info().assumptions)[kFibre] != Assumptions(b.info().assumptions)[kFibre])
+    return false;
+  const auto ours = a.pieces(choice), theirs = b.pieces(choice);
+  return std::equal(ours.begin(), ours.end(), theirs.begin(), theirs.end(), [](const auto& x, const auto& y) {
+    return x.first == y.first && (x.second == y.second || hairOf(*x.second) == hairOf(*y.second));
+  });
+}
+
+Result<Amounts> amountsOf(const plan::Plan& plan, const AmountSettings& settings) {
+  if (const auto wrong = wrongWidth(settings)) return *wrong;
+  const Result<HairCount> hair = countHair(plan, settings.choice, settings.locks);
+  if (!hair) return hair.error();
+  return amountsOf(plan, settings, hair.value());
+}
+
+Result<Amounts> amountsOf(const plan::Plan& plan, const AmountSettings& settings, const HairCount& hair) {
+  if (const auto wrong = wrongWidth(settings)) return *wrong;
+  if (const auto fitted = head::fitHead(plan.head().measures); !fitted) return fitted.error();
   Amounts amounts;
-  for (const auto& [id, piece] : pieces) {
-    if (!isWorked(*piece)) continue;
-    const PieceAmount amount = counter.take(id, *piece);
+  for (const PieceAmount& amount : hair.pieces) {
+    const plan::Piece& piece = *plan.find<plan::Piece>(amount.piece);
     amounts.hairs += amount.hairs;
     amounts.hair_g += amount.hair_g;
-    switch (piece->keptIn) {
-      case plan::KeptIn::Foil: addPacket(amounts.foils, id, *piece, amount.line_mm); break;
-      case plan::KeptIn::Film: addPacket(amounts.films, id, *piece, amount.line_mm); break;
+    switch (piece.keptIn) {
+      case plan::KeptIn::Foil: addPacket(amounts.foils, amount.piece, piece, amount.line_mm); break;
+      case plan::KeptIn::Film: addPacket(amounts.films, amount.piece, piece, amount.line_mm); break;
       case plan::KeptIn::OpenAir: ++amounts.openAir; break;
     }
     amounts.pieces.push_back(amount);
   }
-  amounts.zones = counter.zones();
+  amounts.zones = hair.zones;
   chooseWidths(amounts.foils, settings.foils_mm);
   amounts.product = rangeOf(plan, settings.perHair_heads);
   amounts.formulas = byFormula(plan, amounts.pieces, amounts.product);

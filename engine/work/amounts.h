@@ -4,6 +4,7 @@
 // amount.*); the scale is the truth. docs/engine-notes.md, "Work".
 #include <array>
 #include <optional>
+#include <stop_token>
 #include <string>
 #include <vector>
 
@@ -90,6 +91,22 @@ struct AmountSettings {
 /// Where pieces overlap hair is counted once: left-outs have it first, then the
 /// earlier piece. 0.2 s. Errors: as fitHead; OutOfRange for a foil that is not wider than 0.
 Result<Amounts> amountsOf(const plan::Plan& plan, const AmountSettings& settings);
+
+/// The part of it that takes the time: what pieces have of the hair.
+struct HairCount {
+  std::vector<PieceAmount> pieces;  ///< worked ones, in the plan's order
+  std::array<ZoneHairs, plan::kHairZones> zones;
+};
+/// Of a choice ("" = the active one), on so many locks. Errors: as fitHead; Cancelled, at the next
+/// piece after `stop`.
+Result<HairCount> countHair(const plan::Plan& plan, const plan::ItemId& choice, int locks, std::stop_token stop = {});
+/// Whether hair counted for one plan is the other's too: the same head, density, lengths and fibre, and
+/// the same hair taken by the same pieces in the same order. Formulas, levels, foils, labels and the
+/// program's other assumptions may differ. At once.
+bool countAlike(const plan::Plan& a, const plan::Plan& b, const plan::ItemId& choice = {});
+/// The rest, at once, from hair that was counted for this plan or for one that counts alike. From an
+/// empty count come no pieces, no foils and 0 g. Errors as above.
+Result<Amounts> amountsOf(const plan::Plan& plan, const AmountSettings& settings, const HairCount& hair);
 
 struct PartGrams {
   std::string name;

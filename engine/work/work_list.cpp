@@ -111,7 +111,7 @@ void noteTimeline(std::vector<WorkNote>& notes, const plan::Plan& plan, const Ti
 
 // By what the user typed alone: who mixes how little is no figure of ours.
 void noteTinyBowls(std::vector<WorkNote>& notes, const WorkSettings& settings, const WorkList& list) {
-  if (!settings.smallestBowl_g) return;
+  if (!settings.smallestBowl_g || list.amounts.pieces.empty()) return;  // of hair that is not counted nothing is known
   for (std::size_t i = 0; i < list.bowls.size(); ++i) {
     const Bowl& bowl = list.timeline.bowls[i];
     const double grams = list.bowls[i].mixed_g;
@@ -210,17 +210,25 @@ std::vector<double> weighedHeads(const OwnFactors& factors, const plan::Plan& ty
   return heads;
 }
 
-Result<WorkList> workListOf(const plan::Plan& plan, const WorkSettings& settings) {
+namespace {
+
+std::optional<Error> wrongIn(const WorkSettings& settings) {
   if (settings.pairs != 1 && settings.pairs != 2)
     return Error{ErrorCode::OutOfRange, "hands", {std::to_string(settings.pairs), "1 or 2 pairs of hands"}, {}};
   if (settings.lookEvery_min && !(*settings.lookEvery_min > 0))
     return Error{ErrorCode::OutOfRange, "look-every", {numberText(*settings.lookEvery_min), "minutes above 0"}, {}};
   if (settings.smallestBowl_g && !(*settings.smallestBowl_g > 0))
     return Error{ErrorCode::OutOfRange, "smallest-bowl", {numberText(*settings.smallestBowl_g), "grams above 0"}, {}};
-  Result<Amounts> amounts = amountsOf(plan, {settings.choice, settings.foils_mm, settings.locks, settings.perHair_heads});
-  if (!amounts) return amounts.error();
+  return std::nullopt;
+}
+
+AmountSettings amountsIn(const WorkSettings& settings) {
+  return {settings.choice, settings.foils_mm, settings.locks, settings.perHair_heads};
+}
+
+WorkList listFrom(const plan::Plan& plan, const WorkSettings& settings, Amounts amounts) {
   WorkList list;
-  list.amounts = std::move(amounts).value();
+  list.amounts = std::move(amounts);
   list.order = workOrder(plan, settings.choice, settings.order);
   const std::vector<Job> jobs = jobsOf(plan, list.order, list.amounts);
   list.timeline = planTimeline(jobs, limitsOf(plan, jobs), handsOf(plan, settings));
@@ -232,6 +240,22 @@ Result<WorkList> workListOf(const plan::Plan& plan, const WorkSettings& settings
   }
   list.notes = notesOf(plan, settings, list, jobs);
   return list;
+}
+
+}  // namespace
+
+Result<WorkList> workListOf(const plan::Plan& plan, const WorkSettings& settings) {
+  if (const auto wrong = wrongIn(settings)) return *wrong;
+  Result<Amounts> amounts = amountsOf(plan, amountsIn(settings));
+  if (!amounts) return amounts.error();
+  return listFrom(plan, settings, std::move(amounts).value());
+}
+
+Result<WorkList> workListOf(const plan::Plan& plan, const WorkSettings& settings, const HairCount& hair) {
+  if (const auto wrong = wrongIn(settings)) return *wrong;
+  Result<Amounts> amounts = amountsOf(plan, amountsIn(settings), hair);
+  if (!amounts) return amounts.error();
+  return listFrom(plan, settings, std::move(amounts).value());
 }
 
 std::vector<Saving> savingsOf(const plan::Plan& plan, const WorkSettings& settings, const WorkList& list) {

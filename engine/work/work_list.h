@@ -76,6 +76,9 @@ struct WorkList {
 /// Errors: as amountsOf; OutOfRange for pairs of hands other than 1 or 2, a look
 /// interval and a smallest bowl that are not above 0.
 Result<WorkList> workListOf(const plan::Plan& plan, const WorkSettings& settings);
+/// The same at once, from hair that was counted before (HairCount). From an empty count come order, bowls and
+/// minutes, which need no hair; grams and foils are 0 then, and nothing is told of them.
+Result<WorkList> workListOf(const plan::Plan& plan, const WorkSettings& settings, const HairCount& hair);
 
 /// Minutes only, from amounts that are known: what a list of changes is tried with.
 std::vector<Job> jobsOf(const plan::Plan& plan, const std::vector<plan::ItemId>& order, const Amounts& amounts);

@@ -13,6 +13,7 @@
 #include "engine/work/outcome.h"
 #include "engine/work/speeds.h"
 #include "engine/work/toning.h"
+#include "tests/app/appointment_helpers.h"
 #include "tests/app/card_helpers.h"
 #include "tests/app/demo_plans.h"
 #include "tests/app/desk_fixture.h"
@@ -238,6 +239,7 @@ TEST_CASE("nothing of a head is taken over without the tick", "[appointment][aft
   });
   CHECK(view.factorsText().contains(QStringLiteral("None yet")));
   CHECK_FALSE(view.takeAway()->isEnabled());
+  REQUIRE(waitForCount(page));
   typeInto(view.mixed()->edit(), QStringLiteral("10"));
   typeInto(view.left()->edit(), QStringLiteral("2"));
   const auto measured = view.measured();
@@ -270,6 +272,7 @@ TEST_CASE("more left than mixed is refused with what would be right", "[appointm
   AppointmentPage page(controller);
   page.show();
   page.turnTo(AppointmentPage::View::Outcome);
+  REQUIRE(waitForCount(page));
   typeInto(page.outcome().mixed()->edit(), QStringLiteral("50"));
   typeInto(page.outcome().left()->edit(), QStringLiteral("60"));
   CHECK(page.outcome().headText().contains(QStringLiteral("right would be 0 to less than the 50 g")));

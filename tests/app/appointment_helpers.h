@@ -1,7 +1,9 @@
 #pragma once
 // What the tests of an appointment share: a clock that a test sets, a plan with a typed
-// leaflet, the log that a plan holds.
-#include "app/appointment/log_view.h"
+// leaflet, the log that a plan holds, a wait for the hair that is counted.
+#include <QTest>
+
+#include "app/appointment/appointment_page.h"
 #include "engine/work/log_text.h"
 #include "tests/app/demo_plans.h"
 
@@ -28,6 +30,11 @@ inline plan::Plan typedPlan(std::optional<double> life, std::optional<double> lo
   formula.leaflet.longestTime_min = longest;
   plan.put("formula-1", formula);
   return plan;
+}
+
+/// Waits until nothing is being counted; false = it takes too long.
+inline bool waitForCount(const AppointmentPage& page) {
+  return QTest::qWaitFor([&] { return !page.counts().isCounting(); });
 }
 
 inline work::AppointmentLog logOf(const document::DocumentController& controller) { return work::readLog(controller.document().info().logJson).value(); }

@@ -114,6 +114,7 @@ TEST_CASE("the work list shows order bowls and what needs a look", "[appointment
   const auto lines = [&] { return work::linesOf(view.list()->timeline); };
   CHECK(view.table()->rowCount() == static_cast<int>(lines().size()));
   CHECK(lines().size() == view.list()->timeline.steps.size());  // no piece of this plan has two formulas
+  REQUIRE(waitForCount(page));
   CHECK(view.sideText().contains(QStringLiteral("powder")));
   CHECK(view.sideText().contains(QStringLiteral("no bowl is planned anew")));       // formula B has no life typed
   CHECK(view.sideText().contains(QStringLiteral("no formula is named")));
@@ -192,6 +193,7 @@ TEST_CASE("the work list says from where to where its grams may be and what it d
   page.show();
   WorkListView& view = page.workList();
   REQUIRE(view.list());
+  REQUIRE(waitForCount(page));
   CHECK(view.summaryText().contains(QRegularExpression(QStringLiteral("From [0-9.]+ to [0-9.]+ g mixed by the assumption's range; bowls here go by [0-9.]+ g"))));
   CHECK(view.sideText().contains(QStringLiteral("Thin weaves take more product")));
   CHECK(allText(view).contains(QStringLiteral("Wear gloves and keep the air moving")));
@@ -210,6 +212,7 @@ TEST_CASE("the work list says from where to where its grams may be and what it d
   plan.put(plan::kPlanId, info);
   controller.edit(plan, QStringLiteral("product"));
   view.fill();
+  REQUIRE(waitForCount(page));
   CHECK(view.summaryText().contains(QStringLiteral("typed under Assumptions of this plan")));
 }
 
@@ -218,6 +221,7 @@ TEST_CASE("bowls under the least that is mixed are told once it is typed", "[app
   AppointmentPage page(controller);
   page.show();
   WorkListView& view = page.workList();
+  REQUIRE(waitForCount(page));
   const QString told = QStringLiteral("g at least, so more is left over");
   CHECK_FALSE(view.smallestBowl()->value());
   CHECK_FALSE(view.smallestBowl()->edit()->placeholderText().contains(QRegularExpression(QStringLiteral("[0-9]"))));

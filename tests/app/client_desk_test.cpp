@@ -16,11 +16,12 @@
 #include "engine/plan/json_writer.h"
 #include "engine/plan/plan_file.h"
 #include "tests/app/card_helpers.h"
-#include "tests/app/desk_fixture.h"
+#include "tests/app/desk_actions.h"
 #include "tests/support/full_client.h"
 
 using namespace combdraft;
 using store::ClientFile;
+using tests::actionOf;
 using tests::buttonNamed;
 using tests::Desk;
 using tests::fullClient;
@@ -45,8 +46,6 @@ void fillClient(Desk& desk) {
   keeperOf(desk)->edit([](ClientFile& f) { f = fullClient(f.number); });
   REQUIRE(keeperOf(desk)->writeNow().ok());
 }
-
-QAction* actionOf(Desk& desk, const char* id) { return desk.window->actions().action(QLatin1String(id)); }
 
 void choose(Desk& desk, const char* dialogName, const QString& path) {
   auto* dialog = desk.window->findChild<QFileDialog*>(QLatin1String(dialogName));

@@ -7,6 +7,7 @@
 #include "app/cards/consultation_visits.h"
 #include "app/store/client_keeper.h"
 #include "engine/work/next_visit.h"
+#include "tests/app/appointment_helpers.h"
 #include "tests/app/card_helpers.h"
 #include "tests/app/demo_plans.h"
 #include "tests/app/desk_fixture.h"
@@ -40,6 +41,7 @@ TEST_CASE("the next visit needs typed weeks and says what to repeat", "[appointm
   }
   CHECK(repeats > 0);
   CHECK(repeats < view.pieces()->rowCount());
+  REQUIRE(waitForCount(page));
   CHECK(view.leftOut()->rowCount() == static_cast<int>(plan::kHairZones));
   CHECK(controller.document() == tests::demoPlan());
 }

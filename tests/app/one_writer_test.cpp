@@ -11,20 +11,19 @@
 #include "app/desk/message_bar.h"
 #include "engine/work/log_text.h"
 #include "tests/app/card_helpers.h"
-#include "tests/app/desk_fixture.h"
+#include "tests/app/desk_actions.h"
 #include "tests/support/hold_lock.h"
 
 using namespace combdraft;
 using document::DocumentController;
 using store::PlanLock;
+using tests::actionOf;
 using tests::Desk;
 
 namespace {
 
 constexpr auto kReadOnly = DocumentController::Access::ReadOnly;
 constexpr auto kFull = DocumentController::Access::Full;
-
-QAction* actionOf(Desk& desk, const char* id) { return desk.window->actions().action(QLatin1String(id)); }
 
 double white(const QString& path) { return store::openPlan(path)->plan.hair().white_frac; }
 

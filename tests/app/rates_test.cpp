@@ -6,6 +6,7 @@
 #include "app/appointment/appointment_page.h"
 #include "app/desk/preferences_page.h"
 #include "engine/base/number_text.h"
+#include "tests/app/appointment_helpers.h"
 #include "tests/app/card_helpers.h"
 #include "tests/app/demo_plans.h"
 #include "tests/app/desk_fixture.h"
@@ -20,6 +21,7 @@ TEST_CASE("the work list reckons only with rates that are typed", "[appointment]
   AppointmentPage page(controller);
   page.show();
   WorkListView& view = page.workList();
+  REQUIRE(waitForCount(page));
   CHECK(view.priceText().isEmpty());
   const double minutes = view.list()->timeline.total_min;
   double grams = 0;
