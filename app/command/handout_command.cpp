@@ -63,8 +63,13 @@ Outcome runHandout(const HandoutCommand& command, int& argc, char** argv) {
   const Progress progress(command.plan + ": setting the pages");
   const Result<std::vector<paint::Page>> pages = handout::makePages(request, looks, {}, {});
   if (!pages) return complain(pages.error());
+  const handout::FilesThere there = handout::filesThere(out, static_cast<int>(pages->size()));
   const Result<void> written = handout::writePages(*pages, {out, pages->front().title, command.dpi}, {}, {});
-  return written ? Outcome::Fine : complain(written.error());
+  if (!written) return complain(written.error());
+  if (!there.older.isEmpty())
+    complain(command.out + ": " + handout::firstToLast(there.older) + (there.older.size() == 1 ? ", a page of an older set, stays" : ", pages of an older set, stay") +
+             "; remove what is no longer wanted");
+  return Outcome::Fine;
 }
 
 }  // namespace combdraft::command

@@ -18,6 +18,7 @@
 #include "app/desk/main_window.h"
 #include "app/desk/message_bar.h"
 #include "app/desk/preferences_page.h"
+#include "app/handout/composer_page.h"
 #include "app/store/client_export.h"
 #include "app/store/client_removal.h"
 #include "app/store/plan_store.h"
@@ -117,6 +118,7 @@ void MainWindow::showClient(std::shared_ptr<store::ClientKeeper> keeper) {
   cards::ConsultationCard* card = cards_->consultationCard();
   if (card->keeper() == keeper) return;
   if (card->keeper()) disconnect(card->keeper().get(), nullptr, this, nullptr);
+  composer_->forgetClient();  // words on paper are for one client
   messages_->clear(kClient);
   messages_->clear(kUnkept);
   if (keeper) {
@@ -188,6 +190,7 @@ void MainWindow::removeClient(const std::shared_ptr<store::ClientKeeper>& keeper
     if (window != this && window->isVisible() && window->cards_->consultationCard()->keeper() == keeper)
       return tellError(tr("A plan of this client is open in another window: close it first, so that nothing of it stays."));
   if (const Result<void> removed = keeper->remove(); !removed) return tellError(errorText(removed.error()));
+  if (isShown) composer_->forgetClient();
 
   store::Gone gone;
   QStringList paths;

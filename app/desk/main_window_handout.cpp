@@ -10,6 +10,7 @@ namespace combdraft::desk {
 namespace {
 
 const QString kTopic = QStringLiteral("handout");
+const QString kAsked = QStringLiteral("handout-asked");  // news about other pages leave the question there
 
 }  // namespace
 
@@ -48,7 +49,7 @@ void MainWindow::declareHandoutActions() {
                   composer_->print();
                 },
                 printable});
-  actions_.add({QStringLiteral("handout.preview"), tr("Print pre&view…"), tr("See the pages as the printer will set them"),
+  actions_.add({QStringLiteral("handout.preview"), tr("Print pre&view…"), tr("See the same pages as a print, in a window of their own"),
                 {}, {}, [this] { composer_->previewPrint(); }, onPage});
 }
 
@@ -57,12 +58,15 @@ void MainWindow::connectHandout() {
   connect(composer_, &ComposerPage::done, this, [this] { turnBack(); });
   connect(composer_, &ComposerPage::news, this, [this](const QString& text) { messages_->say({Message::Kind::News, text, {}, kTopic}); });
   connect(composer_, &ComposerPage::trouble, this, [this](const Error& error) {
-    messages_->say({Message::Kind::Caution, tr("The pages were not written: %1").arg(errorText(error)), {}, kTopic});
+    messages_->say({Message::Kind::Caution, tr("Not all went well with the pages: %1").arg(errorText(error)), {}, kTopic});
   });
   connect(composer_, &ComposerPage::folderChosen, this, [this](const QString& folder) { settings_.setLastFolder(folder); });
-  connect(&controller_, &document::DocumentController::changed, this, [this](const document::DocumentChange& change) {
-    if (change.kind == document::DocumentChange::Kind::Replaced) composer_->forgetClient();
+  connect(composer_, &ComposerPage::asked, this, [this](const handout::SaveQuestion& question) {
+    Message message{Message::Kind::Caution, question.text, {}, kAsked};
+    for (const handout::SaveQuestion::Answer& answer : question.answers) message.choices.push_back({answer.text, answer.give});
+    messages_->say(std::move(message));
   });
+  connect(composer_, &ComposerPage::askedNoMore, this, [this] { messages_->clear(kAsked); });
 }
 
 }  // namespace combdraft::desk

@@ -47,7 +47,7 @@ QWidget* ComposerPage::buildTop() {
   first->addStretch(1);
   save_ = button(tr("Save as…"), tr("PDF with real text; SVG or PNG give a file for each page"), top);
   print_ = button(tr("Print…"), tr("Choose a printer; print at 100 % so that scales are true"), top);
-  preview_ = button(tr("Print preview…"), tr("The pages as the chosen printer will set them"), top);
+  preview_ = button(tr("Print preview…"), tr("The same pages as a print, in a window of their own"), top);
   auto* done = button(tr("Back"), tr("Back to where you were (Escape)"), top);
   done->setObjectName(QStringLiteral("done"));
   done->setProperty("primary", true);

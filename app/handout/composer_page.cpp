@@ -1,18 +1,16 @@
 #include "app/handout/composer_page.h"
 
 #include <QComboBox>
-#include <QFileDialog>
 #include <QKeyEvent>
 #include <QLabel>
-#include <QPrintDialog>
-#include <QPrintPreviewDialog>
-#include <QPrinter>
 #include <QStackedWidget>
 #include <QVBoxLayout>
+#include <utility>
 
 #include "app/handout/handout_edits.h"
 #include "app/handout/pages_view.h"
 #include "app/handout/parts.h"
+#include "app/handout/print_preview.h"
 
 namespace combdraft::handout {
 namespace {
@@ -72,7 +70,9 @@ std::optional<HandoutPart> ComposerPage::currentPart() const {
 }
 
 void ComposerPage::connectAll() {
-  connect(&controller_, &document::DocumentController::changed, this, [this] {
+  connect(&controller_, &document::DocumentController::changed, this, [this](const document::DocumentChange& change) {
+    // First, so that no page of the new plan has words of the client before.
+    if (change.kind == document::DocumentChange::Kind::Replaced) forget();
     if (follows_) fill();
   });
   connect(&controller_, &document::DocumentController::editRefused, this, [this] {
@@ -133,6 +133,10 @@ void ComposerPage::connectAll() {
   connect(print_, &QPushButton::clicked, this, &ComposerPage::print);
   connect(preview_, &QPushButton::clicked, this, &ComposerPage::previewPrint);
   connect(stop_, &QPushButton::clicked, this, [this] { maker_.cancel(); });
+  connectMaker();
+}
+
+void ComposerPage::connectMaker() {
   connect(&maker_, &PageMaker::ready, this, [this](const Pages& pages, bool looksFollow) {
     pages_->setPages(pages);
     count_->setText(pages->size() == 1 ? tr("1 page") : tr("%1 pages").arg(pages->size()));
@@ -143,22 +147,13 @@ void ComposerPage::connectAll() {
     bar_->setVisible(busy);
     stop_->setVisible(busy);
     bar_->setValue(static_cast<int>(100 * done));
-    state_->setText(!busy ? QString() : isWriting ? tr("Writing the pages…") : tr("Drawing the hair…"));
+    state_->setText(!busy ? QString() : isWriting ? tr("Making the pages for paper…") : tr("Drawing the hair…"));
     for (QPushButton* one : {save_, print_, preview_}) one->setEnabled(!maker_.isWriting());
   });
-  connect(&maker_, &PageMaker::written, this, [this](const QStringList& files) {
-    if (files.isEmpty()) return Q_EMIT news(tr("The pages went to the printer."));
-    Q_EMIT news(files.size() == 1 ? tr("The pages stand in %1.").arg(QFileInfo(files.front()).fileName())
-                                  : tr("%1 pages stand in %2 to %3.").arg(QString::number(files.size()), QFileInfo(files.front()).fileName(),
-                                                                         QFileInfo(files.back()).fileName()));
-  });
-  connect(&maker_, &PageMaker::failed, this, [this](const Error& error, bool wasWriting) {
-    if (error.code == ErrorCode::Cancelled) {
-      if (wasWriting) Q_EMIT news(tr("Given up. No file was changed."));
-      return;
-    }
-    Q_EMIT trouble(error);
-  });
+  connect(&maker_, &PageMaker::written, this, &ComposerPage::sayWritten);
+  connect(&maker_, &PageMaker::failed, this, &ComposerPage::sayFailed);
+  connect(&maker_, &PageMaker::filesStand, this, &ComposerPage::askAbout);
+  connect(&maker_, &PageMaker::forPaper, this, &ComposerPage::showPreview);
 }
 
 void ComposerPage::enter(const QString& folder) {
@@ -183,8 +178,23 @@ void ComposerPage::setWork(const WorkOnPaper& work) {
 }
 
 void ComposerPage::forgetClient() {
+  forget();
+  if (follows_) ask();
+}
+
+void ComposerPage::forget() {
   client_ = {};
+  maker_.forget();
+  pages_->clear();
+  count_->clear();
   for (controls::TextBox* box : clientBoxes_) box->setText({});
+  previewed_.reset();
+  if (previewWindow_) previewWindow_->close();
+  previewWindow_.clear();
+  pending_.reset();
+  if (!std::exchange(isAsked_, false)) return;
+  Q_EMIT askedNoMore();
+  sayUnanswered();
 }
 
 Request ComposerPage::requestNow() const {
@@ -255,6 +265,7 @@ void ComposerPage::fillStep() {
   for (controls::TextBox* box : stepBoxes_) box->setEnabled(some);
   if (!some) {
     stepState_->setText(tr("No steps yet: draw pieces or lay out a section first."));
+    stepState_->show();
     for (controls::TextBox* box : stepBoxes_) box->setText({});
     return;
   }
@@ -304,59 +315,6 @@ QString ComposerPage::suggestedName() const {
   const QString words[] = {tr("handout"), tr("record card"), tr("client's page"), tr("work list")};
   const QString what = words[kind_->current()];
   return (title.isEmpty() ? what : title + QStringLiteral(", ") + what) + QStringLiteral(".pdf");
-}
-
-void ComposerPage::saveAs() {
-  auto* dialog = new QFileDialog(this, tr("Save the pages"), folder_, tr("PDF (*.pdf);;Drawings, a file for each page (*.svg);;Pictures, a file for each page (*.png)"));
-  dialog->setAttribute(Qt::WA_DeleteOnClose);
-  dialog->setAcceptMode(QFileDialog::AcceptSave);
-  dialog->setDefaultSuffix(QStringLiteral("pdf"));
-  dialog->selectFile(suggestedName());
-  connect(dialog, &QFileDialog::filterSelected, dialog, [dialog](const QString& filter) { dialog->setDefaultSuffix(filter.section(u'.', 1).chopped(1)); });
-  connect(dialog, &QFileDialog::fileSelected, this, [this](const QString& path) {
-    folder_ = QFileInfo(path).absolutePath();
-    Q_EMIT folderChosen(folder_);
-    saveTo(path);
-  });
-  dialog->open();
-}
-
-void ComposerPage::saveTo(const QString& fileName) {
-  QString title = QString::fromStdString(controller_.document().info().title);
-  if (!maker_.write(requestNow(), {fileName, title.isEmpty() ? tr("Untitled plan") : title, 200})) sayBusy();
-}
-
-void ComposerPage::sayBusy() { Q_EMIT news(tr("Not begun: other pages are being written. Wait until they stand, or stop them first.")); }
-
-void ComposerPage::print() {
-  auto printer = std::make_shared<QPrinter>(QPrinter::HighResolution);
-  const Request request = requestNow();
-  printer->setFullPage(true);
-  printer->setPageLayout(layoutOf(request.handout.paper, request.handout.turn));
-  printer->setCreator(QStringLiteral("Combdraft"));
-  printer->setDocName(suggestedName().chopped(4));
-  auto* dialog = new QPrintDialog(printer.get(), this);
-  dialog->setAttribute(Qt::WA_DeleteOnClose);
-  connect(dialog, &QDialog::accepted, this, [this, printer, request] {
-    if (!maker_.print(request, printer)) sayBusy();
-  });
-  connect(dialog, &QObject::destroyed, this, [printer] {});  // the dialog needs it as long as it is open
-  dialog->open();
-}
-
-void ComposerPage::previewPrint() {
-  const Pages pages = pages_->pages();
-  if (!pages) return;
-  const Request request = requestNow();
-  auto printer = std::make_shared<QPrinter>(QPrinter::HighResolution);
-  printer->setFullPage(true);
-  printer->setPageLayout(layoutOf(request.handout.paper, request.handout.turn));
-  auto* dialog = new QPrintPreviewDialog(printer.get(), this);
-  dialog->setAttribute(Qt::WA_DeleteOnClose);
-  dialog->setWindowModality(Qt::NonModal);
-  connect(dialog, &QPrintPreviewDialog::paintRequested, this,
-          [printer, pages](QPrinter* device) { paintPages(*device, *pages, device->resolution(), {}, {}); });
-  dialog->show();
 }
 
 void ComposerPage::keyPressEvent(QKeyEvent* event) {

@@ -3,15 +3,18 @@
 // and the pages as they will be printed. Record card, client's page and work list as well. What
 // is typed for a client is kept by this page only, never in the plan.
 #include <QListWidget>
+#include <QPointer>
 #include <QPlainTextEdit>
 #include <QProgressBar>
 #include <QPushButton>
 #include <QWidget>
+#include <functional>
 
 #include "app/controls/segments.h"
 #include "app/controls/text_box.h"
 #include "app/document/document_controller.h"
 #include "app/handout/page_maker.h"
+#include "app/handout/print_preview.h"
 
 class QBoxLayout;
 class QComboBox;
@@ -21,6 +24,17 @@ class QStackedWidget;
 namespace combdraft::handout {
 
 class PagesView;
+
+/// Files stand where pages are to be written: what is asked, and what can be answered; the
+/// last answer changes nothing.
+struct SaveQuestion {
+  struct Answer {
+    QString text;
+    std::function<void()> give;
+  };
+  QString text;
+  std::vector<Answer> answers;
+};
 
 class ComposerPage : public QWidget {
   Q_OBJECT
@@ -35,12 +49,14 @@ class ComposerPage : public QWidget {
   void showDocument(DocumentKind kind);
   /// How the work list is set, for when it is printed.
   void setWork(const WorkOnPaper& work);
-  /// What was typed for a client is forgotten: another plan was opened.
+  /// What was typed for a client is forgotten, and every page that shows it is taken out of
+  /// sight. Comes by itself when the document is replaced.
   void forgetClient();
   void saveAs();
   void print();
+  /// Makes the pages as for print and shows them in a window of their own.
   void previewPrint();
-  /// Writes at once, without asking where.
+  /// Writes without asking where; `asked` when files stand there.
   void saveTo(const QString& fileName);
 
   PageMaker& maker() { return maker_; }
@@ -56,19 +72,37 @@ class ComposerPage : public QWidget {
   QPushButton* upButton() { return up_; }
   QPushButton* downButton() { return down_; }
   QPushButton* stopButton() { return stop_; }
+  PrintPreview* printPreview();  ///< null when none is open
 
  Q_SIGNALS:
   void done();
   void news(const QString& text);
   void trouble(const combdraft::Error& error);
   void folderChosen(const QString& folder);
+  void asked(const combdraft::handout::SaveQuestion& question);
+  void askedNoMore();  ///< the question is void
 
  protected:
   void keyPressEvent(QKeyEvent* event) override;
   bool eventFilter(QObject* watched, QEvent* event) override;
 
  private:
+  /// What is to be written once it is known whether files stand there.
+  struct Save {
+    Request request;
+    FileWish wish;
+  };
+
   void sayBusy();
+  void sayUnanswered();
+  void sayWritten(const QStringList& files);
+  void sayFailed(const Error& error, bool wasWriting);
+  void askAbout(const FilesThere& there, int pages);
+  void saveOver(const QStringList& remove);
+  void forget();
+  void printOut(const Request& request);
+  void showPreview(const Pages& pages);
+  void connectMaker();
   QWidget* buildTop();
   QWidget* buildLeft();
   QWidget* buildTexts();
@@ -92,6 +126,10 @@ class ComposerPage : public QWidget {
   QString folder_;
   ClientWords client_;
   WorkOnPaper work_;
+  std::optional<Save> pending_;
+  bool isAsked_ = false;
+  std::optional<Request> previewed_;
+  QPointer<PrintPreview> previewWindow_;
   std::vector<Step> steps_;
   document::Gesture typing_ = document::Gesture::begin();
 

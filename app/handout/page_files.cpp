@@ -1,6 +1,7 @@
 #include "app/handout/page_files.h"
 
 #include <QBuffer>
+#include <QFile>
 #include <QFileInfo>
 #include <QPageSize>
 #include <QPainter>
@@ -16,6 +17,8 @@ namespace combdraft::handout {
 namespace {
 
 constexpr int kPdf_dpi = 1200;  // of the paper's coordinates: 0.02 mm
+constexpr int kFewDigits = 2, kManyDigits = 3;  // of a page's number: to 99, beyond
+constexpr int kMostOfFewDigits = 99;
 
 Error cancelled() { return {ErrorCode::Cancelled, "", {}, {}}; }
 
@@ -43,11 +46,54 @@ Error unwritable(const QString& name, const QString& why) {
   return {ErrorCode::FileUnwritable, "", {why.toStdString(), "a folder that you may write to, with room on its disk"}, name.toStdString()};
 }
 
+// The first `done` of the files are new, the others are as they were.
+Error halfWay(const QStringList& names, qsizetype done, const QString& why) {
+  if (done == 0) return unwritable(names.front(), why);
+  return {ErrorCode::FileUnwritable, "",
+          {why.toStdString() + "; new are " + firstToLast(names.first(done)) + ", as before are " + firstToLast(names.sliced(done)),
+           "a folder that lets go of these files; then write all pages again"},
+          names[done].toStdString()};
+}
+
+Result<void> removeOlder(const QStringList& names) {
+  QStringList stay;
+  QString why;
+  for (const QString& name : names) {
+    QFile file(name);
+    if (file.remove() || !file.exists()) continue;
+    stay << name;
+    why = file.errorString();
+  }
+  if (stay.isEmpty()) return {};
+  return Error{ErrorCode::FileUnwritable, "",
+               {why.toStdString() + "; all new pages stand, of the older ones stay " + firstToLast(stay), "to remove the older ones by hand"},
+               stay.front().toStdString()};
+}
+
+int digitsFor(int pages) { return pages > kMostOfFewDigits ? kManyDigits : kFewDigits; }
+
+QString numbered(const QString& fileName, int number, int digits) {
+  const QString ending = QFileInfo(fileName).suffix();
+  return QStringLiteral("%1-%2.%3").arg(fileName.chopped(ending.size() + 1), QStringLiteral("%1").arg(number, digits, 10, QLatin1Char('0')), ending);
+}
+
+bool isFileThere(const QString& name) {
+  const QFileInfo info(name);
+  return info.exists() && !info.isDir();
+}
+
 }  // namespace
 
 QPageLayout layoutOf(plan::PaperSize paper, plan::PageTurn turn) {
   return QPageLayout(QPageSize(paper == plan::PaperSize::A4 ? QPageSize::A4 : QPageSize::Letter),
                      turn == plan::PageTurn::Portrait ? QPageLayout::Portrait : QPageLayout::Landscape, QMarginsF(0, 0, 0, 0));
+}
+
+void paintOnPaper(QPainter& painter, const paint::Page& page, double dpi) {
+  painter.save();
+  painter.scale(dpi / 25.4, dpi / 25.4);
+  paint::paintPage(painter, page);
+  painter.restore();
 }
 
 bool paintPages(QPagedPaintDevice& device, const std::vector<paint::Page>& pages, double dpi, std::stop_token stop,
@@ -57,10 +103,7 @@ bool paintPages(QPagedPaintDevice& device, const std::vector<paint::Page>& pages
   for (std::size_t i = 0; i < pages.size(); ++i) {
     if (stop.stop_requested()) return false;
     if (i > 0 && !device.newPage()) return false;
-    painter.save();
-    painter.scale(dpi / 25.4, dpi / 25.4);
-    paint::paintPage(painter, pages[i]);
-    painter.restore();
+    paintOnPaper(painter, pages[i], dpi);
     if (progress) progress(static_cast<double>(i + 1) / static_cast<double>(pages.size()));
   }
   return painter.end();
@@ -68,12 +111,35 @@ bool paintPages(QPagedPaintDevice& device, const std::vector<paint::Page>& pages
 
 QStringList fileNames(const QString& fileName, int pages) {
   if (pages <= 1 || paint::formatOf(fileName) == paint::PictureFormat::Pdf) return {fileName};
-  const QFileInfo info(fileName);
-  const QString stem = fileName.left(fileName.size() - info.suffix().size() - 1);
-  const int digits = pages > 99 ? 3 : 2;
   QStringList names;
-  for (int i = 1; i <= pages; ++i) names << QStringLiteral("%1-%2.%3").arg(stem).arg(i, digits, 10, QLatin1Char('0')).arg(info.suffix());
+  for (int i = 1; i <= pages; ++i) names << numbered(fileName, i, digitsFor(pages));
   return names;
+}
+
+FilesThere filesThere(const QString& fileName, int pages) {
+  FilesThere there;
+  const auto format = paint::formatOf(fileName);
+  if (!format) return there;
+  const QStringList names = fileNames(fileName, pages);
+  for (const QString& name : names)
+    if (isFileThere(name)) there.replaced << name;
+  if (*format == paint::PictureFormat::Pdf) return there;
+  // Without a gap, as a set is written: a number that stands alone is somebody else's.
+  for (const int digits : {kFewDigits, kManyDigits}) {
+    const int first = pages > 1 && digits == digitsFor(pages) ? pages + 1 : 1;
+    for (int i = first; digits == kManyDigits || i <= kMostOfFewDigits; ++i) {
+      const QString name = numbered(fileName, i, digits);
+      if (!isFileThere(name)) break;
+      there.older << name;
+    }
+  }
+  return there;
+}
+
+std::string firstToLast(const QStringList& files) {
+  if (files.isEmpty()) return {};
+  const std::string first = QFileInfo(files.front()).fileName().toStdString();
+  return files.size() == 1 ? first : first + " to " + QFileInfo(files.back()).fileName().toStdString();
 }
 
 Result<void> writePages(const std::vector<paint::Page>& pages, const FileWish& wish, std::stop_token stop, const Progress& progress) {
@@ -98,8 +164,8 @@ Result<void> writePages(const std::vector<paint::Page>& pages, const FileWish& w
   }
   if (stop.stop_requested()) return cancelled();
   for (std::size_t i = 0; i < files.size(); ++i)
-    if (!files[i]->commit()) return unwritable(names[static_cast<qsizetype>(i)], files[i]->errorString());
-  return {};
+    if (!files[i]->commit()) return halfWay(names, static_cast<qsizetype>(i), files[i]->errorString());
+  return removeOlder(wish.remove);
 }
 
 }  // namespace combdraft::handout

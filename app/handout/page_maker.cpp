@@ -2,6 +2,9 @@
 
 #include <QPrinter>
 #include <new>
+#include <utility>
+
+#include "app/handout/page_print.h"
 
 namespace combdraft::handout {
 namespace {
@@ -59,6 +62,7 @@ bool PageMaker::start(Job job) {
   writing_ = true;
   {
     const std::lock_guard lock(mutex_);
+    job.generation = generation_;
     job_ = std::move(job);
     now_.request_stop();  // of a preview; it is made again afterwards
     if (!wanted_ && showing_) wanted_ = showing_;
@@ -67,8 +71,24 @@ bool PageMaker::start(Job job) {
   return true;
 }
 
-bool PageMaker::write(const Request& request, const FileWish& wish) { return start({request, wish, nullptr}); }
-bool PageMaker::print(const Request& request, std::shared_ptr<QPrinter> printer) { return start({request, std::nullopt, std::move(printer)}); }
+bool PageMaker::write(const Request& request, const FileWish& wish, IfThere ifThere) { return start({request, wish, ifThere, nullptr}); }
+bool PageMaker::print(const Request& request, std::shared_ptr<QPrinter> printer) {
+  return start({request, std::nullopt, IfThere::Replace, std::move(printer)});
+}
+bool PageMaker::makeForPaper(const Request& request) { return start({request, std::nullopt, IfThere::Replace, nullptr}); }
+
+void PageMaker::forget() {
+  {
+    const std::lock_guard lock(mutex_);
+    wanted_.reset();
+    showing_.reset();
+    if (!writing_) now_.request_stop();
+    ++generation_;
+    forgets_ = true;
+  }
+  idle_ = false;
+  wake_.notify_one();
+}
 
 void PageMaker::cancel() {
   const std::lock_guard lock(mutex_);
@@ -86,23 +106,28 @@ void PageMaker::run(const std::stop_token& stop) {
     std::optional<Job> job;
     std::optional<Request> request;
     std::stop_token now;
-    int serial = 0;
+    int serial = 0, generation = 0;
     {
       std::unique_lock lock(mutex_);
-      wake_.wait(lock, stop, [this] { return wanted_ || job_; });
+      wake_.wait(lock, stop, [this] { return wanted_ || job_ || forgets_; });
       if (stop.stop_requested()) return;
       now_ = std::stop_source();
       now = now_.get_token();
+      if (std::exchange(forgets_, false)) known_.reset();
       if (job_) {
         job.swap(job_);
-      } else {
+      } else if (wanted_) {
         request.swap(wanted_);
         showing_ = request;
       }
       serial = wantedSerial_;
+      generation = generation_;
     }
     try {
-      job ? put(*job, now) : show(*request, now);
+      if (job)
+        put(*job, now);
+      else if (request)
+        show(*request, generation, now);
     } catch (const std::bad_alloc&) {
       const bool wasWriting = job.has_value();
       tell([this, wasWriting] {
@@ -129,13 +154,15 @@ Result<Looks> PageMaker::looksFor(const Request& request, double pixel_mm, const
   return made;
 }
 
-void PageMaker::show(const Request& request, const std::stop_token& stop) {
+void PageMaker::show(const Request& request, int generation, const std::stop_token& stop) {
   const bool isKnown = !looksNeeded(request).any() || (known_ && sameLooks(known_->request, request));
   const auto present = [&](const Looks& looks, bool follow) {
     Result<std::vector<paint::Page>> made = makePages(request, looks, stop, {});
     if (!made) return false;
     auto pages = std::make_shared<const std::vector<paint::Page>>(std::move(made).value());
-    tell([this, pages, follow] { Q_EMIT ready(pages, follow); });
+    tell([this, pages, follow, generation] {
+      if (generation == generation_) Q_EMIT ready(pages, follow);
+    });
     return true;
   };
   if (!present(isKnown && known_ ? known_->looks : Looks{}, !isKnown) || isKnown) return;
@@ -148,36 +175,46 @@ void PageMaker::show(const Request& request, const std::stop_token& stop) {
     tell([this, error = looks.error()] { Q_EMIT failed(error, false); });
 }
 
-void PageMaker::put(const Job& job, const std::stop_token& stop) {
+Result<PageMaker::Done> PageMaker::carryOut(const Job& job, const std::stop_token& stop) {
   const auto progress = [this](double from, double to) {
     return [this, from, to](double done) { tell([this, at = from + (to - from) * done] { Q_EMIT progressed(at, true); }); };
   };
   progress(0, 0)(0);
-  QStringList files;
-  std::optional<Error> error;
   const Result<Looks> looks = looksFor(job.request, kPrintPixel_mm, stop, progress(0, 0.5));
-  if (!looks) {
-    error = looks.error();
-  } else {
-    Result<std::vector<paint::Page>> pages = makePages(job.request, *looks, stop, progress(0.5, 0.7));
-    if (!pages) {
-      error = pages.error();
-    } else if (job.wish) {
-      const Result<void> done = writePages(*pages, *job.wish, stop, progress(0.7, 1));
-      if (!done) error = done.error();
-      files = fileNames(job.wish->fileName, static_cast<int>(pages->size()));
-    } else if (!paintPages(*job.printer, *pages, job.printer->resolution(), stop, progress(0.7, 1))) {
-      if (stop.stop_requested()) job.printer->abort();
-      error = Error{stop.stop_requested() ? ErrorCode::Cancelled : ErrorCode::FileUnwritable, "",
-                    {"the printer took no more", "a printer that is on and has paper"}, job.printer->printerName().toStdString()};
-    }
+  if (!looks) return looks.error();
+  Result<std::vector<paint::Page>> made = makePages(job.request, *looks, stop, progress(0.5, 0.7));
+  if (!made) return made.error();
+  Done done;
+  done.pages = std::make_shared<const std::vector<paint::Page>>(std::move(made).value());
+  if (job.wish) {
+    const int count = static_cast<int>(done.pages->size());
+    if (job.ifThere == IfThere::Ask) done.there = filesThere(job.wish->fileName, count);
+    if (!done.there.isEmpty()) return done;
+    const Result<void> written = writePages(*done.pages, *job.wish, stop, progress(0.7, 1));
+    if (!written) return written.error();
+    done.files = fileNames(job.wish->fileName, count);
+  } else if (job.printer) {
+    const Result<QStringList> printed = printPages(*job.printer, *done.pages, stop, progress(0.7, 1));
+    if (!printed) return printed.error();
+    done.files = *printed;
   }
-  tell([this, error, files] {
+  return done;
+}
+
+void PageMaker::put(const Job& job, const std::stop_token& stop) {
+  const bool isForPaper = !job.wish && !job.printer;
+  const Result<Done> done = carryOut(job, stop);
+  tell([this, done, isForPaper, generation = job.generation] {
     writing_ = false;
-    if (error)
-      Q_EMIT failed(*error, true);
-    else
-      Q_EMIT written(files);
+    if (!done) {
+      Q_EMIT failed(done.error(), true);
+    } else if (!done->there.isEmpty()) {
+      Q_EMIT filesStand(done->there, static_cast<int>(done->pages->size()));
+    } else if (!isForPaper) {
+      Q_EMIT written(done->files);
+    } else if (generation == generation_) {
+      Q_EMIT forPaper(done->pages);
+    }
   });
 }
 

@@ -30,11 +30,18 @@ class PageMaker : public QObject {
   /// Pages to look at: at once with the looks that are known, again when newer ones
   /// are worked out. A newer request takes the place of one that waits.
   void request(const Request& request);
-  /// Writes files or prints `request` as it is now; one at a time (false = one is under way).
-  bool write(const Request& request, const FileWish& wish);
+  enum class IfThere { Ask, Replace };
+  /// Writes files, prints, or makes the pages that would be printed, of `request` as it is now;
+  /// one at a time (false = one is under way). With Ask nothing is written where files stand:
+  /// `filesStand` says so.
+  bool write(const Request& request, const FileWish& wish, IfThere ifThere = IfThere::Replace);
   bool print(const Request& request, std::shared_ptr<QPrinter> printer);
+  bool makeForPaper(const Request& request);
   /// Ends writing or printing; nothing half-written is left. Looks are given up too.
   void cancel();
+  /// Nothing of what was asked to be looked at comes any more, and its looks are forgotten.
+  /// What is being written or printed goes on.
+  void forget();
   bool isWriting() const { return writing_; }
   /// Nothing waits and nothing is under way.
   bool isIdle() const { return !writing_ && idle_; }
@@ -44,13 +51,22 @@ class PageMaker : public QObject {
   /// `done_frac` of what is under way; 1 = nothing is.
   void progressed(double done_frac, bool isWriting);
   void written(const QStringList& files);  ///< empty for a printer
+  void filesStand(const combdraft::handout::FilesThere& there, int pages);  ///< nothing was written
+  void forPaper(const combdraft::handout::Pages& pages);
   void failed(const combdraft::Error& error, bool wasWriting);  ///< Cancelled too
 
  private:
   struct Job {
     Request request;
     std::optional<FileWish> wish;
-    std::shared_ptr<QPrinter> printer;
+    IfThere ifThere = IfThere::Replace;
+    std::shared_ptr<QPrinter> printer;  ///< neither: the pages are wanted
+    int generation = 0;
+  };
+  struct Done {
+    Pages pages;
+    QStringList files;
+    FilesThere there;  ///< not empty: nothing was written
   };
   struct KnownLooks {
     Request request;
@@ -60,8 +76,9 @@ class PageMaker : public QObject {
 
   void run(const std::stop_token& stop);
   bool start(Job job);
-  void show(const Request& request, const std::stop_token& stop);
+  void show(const Request& request, int generation, const std::stop_token& stop);
   void put(const Job& job, const std::stop_token& stop);
+  Result<Done> carryOut(const Job& job, const std::stop_token& stop);
   Result<Looks> looksFor(const Request& request, double pixel_mm, const std::stop_token& stop, const Progress& progress);
   template <class Call>
   void tell(Call call) {
@@ -80,6 +97,8 @@ class PageMaker : public QObject {
   std::optional<Job> job_;
   std::stop_source now_;  ///< of what is under way
   std::optional<Request> showing_;
+  int generation_ = 0;    ///< rises with `forget`; written by the window's thread only
+  bool forgets_ = false;  ///< the worker has not yet forgotten what it knows
   // worker
   std::optional<KnownLooks> known_;
   std::jthread worker_;  // last: stops before the rest goes

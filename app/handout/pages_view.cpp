@@ -83,6 +83,15 @@ void PagesView::setPages(const Pages& pages) {
   fit();
 }
 
+void PagesView::clear() {
+  for (PageView* view : views_) {
+    view->setAccessibleDescription({});  // it is read out what stands there
+    controls::dropWidget(view);
+  }
+  views_.clear();
+  pages_.reset();
+}
+
 void PagesView::reveal(const QString& heading) {
   const auto stands = [&](const paint::Page& page) {
     for (const paint::PlacedFigure& placed : page.figures)

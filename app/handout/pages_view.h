@@ -30,6 +30,8 @@ class PagesView : public QScrollArea {
  public:
   explicit PagesView(QWidget* parent = nullptr);
   void setPages(const Pages& pages);
+  /// Takes all pages out of sight at once; null until the next ones come.
+  void clear();
   const Pages& pages() const { return pages_; }
   int count() const { return static_cast<int>(views_.size()); }
   /// Brings the page with this heading to the top; "" = the first.

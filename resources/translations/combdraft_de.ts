@@ -789,18 +789,6 @@
         <translation>Bis sich Nachwuchs am Scheitel zu zeigen beginnt, mit offen getragenem Haar.</translation>
     </message>
     <message>
-        <source>About %1 % of the hair that is seen stays as it is, spread through the light.</source>
-        <translation>Etwa %1 % des sichtbaren Haars bleiben, wie sie sind, im Hellen verteilt.</translation>
-    </message>
-    <message>
-        <source>About %1 % of the hair that is seen stays as it is; the least light lies %2.</source>
-        <translation>Etwa %1 % des sichtbaren Haars bleiben, wie sie sind; am wenigsten Helles liegt %2.</translation>
-    </message>
-    <message>
-        <source>About %1 % of the hair that is seen stays as it is; the least light lies %2 and %3.</source>
-        <translation>Etwa %1 % des sichtbaren Haars bleiben, wie sie sind; am wenigsten Helles liegt %2 und %3.</translation>
-    </message>
-    <message>
         <source>How light, if it lightens less or more</source>
         <translation>Wie hell, wenn es weniger oder mehr aufhellt</translation>
     </message>
@@ -815,6 +803,22 @@
     <message>
         <source>In this drawing the edge of new growth stays below what is counted as showing, as far as it looks ahead (%1 weeks). Move the weeks and look at the picture.</source>
         <translation>In dieser Zeichnung bleibt die Kante des Nachwuchses unter dem, was als sichtbar zählt, so weit sie vorausschaut (%1 Wochen). Die Wochen verschieben und das Bild ansehen.</translation>
+    </message>
+    <message>
+        <source>about 1 week</source>
+        <translation>etwa 1 Woche</translation>
+    </message>
+    <message>
+        <source>About %1 % of the hair that is seen is not lightened, spread through the light.</source>
+        <translation>Etwa %1 % des sichtbaren Haars werden nicht aufgehellt, verteilt zwischen dem Hellen.</translation>
+    </message>
+    <message>
+        <source>About %1 % of the hair that is seen is not lightened; the least light lies %2.</source>
+        <translation>Etwa %1 % des sichtbaren Haars werden nicht aufgehellt; am wenigsten Helles liegt %2.</translation>
+    </message>
+    <message>
+        <source>About %1 % of the hair that is seen is not lightened; the least light lies %2 and %3.</source>
+        <translation>Etwa %1 % des sichtbaren Haars werden nicht aufgehellt; am wenigsten Helles liegt %2 und %3.</translation>
     </message>
 </context>
 <context>
@@ -2687,6 +2691,38 @@
         <source>of the hair</source>
         <translation>des Haars</translation>
     </message>
+    <message>
+        <source>the pages could not be painted</source>
+        <translation>die Seiten ließen sich nicht zeichnen</translation>
+    </message>
+    <message>
+        <source>the printed pages are not whole</source>
+        <translation>die gedruckten Seiten sind nicht vollständig</translation>
+    </message>
+    <message>
+        <source>a folder that you may write to, with room on its disk</source>
+        <translation>ein Ordner, in den Sie schreiben dürfen, mit Platz auf dem Datenträger</translation>
+    </message>
+    <message>
+        <source>%1; new are %2, as before are %3</source>
+        <translation>%1; neu sind %2, wie vorher sind %3</translation>
+    </message>
+    <message>
+        <source>a folder that lets go of these files; then write all pages again</source>
+        <translation>ein Ordner, der diese Dateien freigibt; danach alle Seiten noch einmal schreiben</translation>
+    </message>
+    <message>
+        <source>%1; all new pages stand, of the older ones stay %2</source>
+        <translation>%1; alle neuen Seiten stehen, von den älteren bleiben %2</translation>
+    </message>
+    <message>
+        <source>to remove the older ones by hand</source>
+        <translation>die älteren von Hand zu entfernen</translation>
+    </message>
+    <message>
+        <source>pages 1 to %1</source>
+        <translation>Seiten 1 bis %1</translation>
+    </message>
 </context>
 <context>
     <name>FindingsList</name>
@@ -3828,10 +3864,6 @@
         <translation>Strähnen in ihrer Reihenfolge</translation>
     </message>
     <message>
-        <source>Distances are mm; start, stop and backcomb depth are measured along the stretched hair.</source>
-        <translation>Abstände sind mm; Beginn, Ende und Toupiertiefe sind am gestreckten Haar gemessen.</translation>
-    </message>
-    <message>
         <source>No.</source>
         <translation>Nr.</translation>
     </message>
@@ -4310,6 +4342,26 @@
     <message>
         <source>About %1 minutes for placing by the plan&apos;s assumptions, where your own speed can be typed. Time on the hair is not planned here: it is what the leaflet says and what you see.</source>
         <translation>Etwa %1 Minuten Auftragen nach den Annahmen des Plans, wo sich das eigene Tempo tippen lässt. Die Zeit auf dem Haar wird hier nicht geplant: sie ist, was die Packungsbeilage sagt und was Sie sehen.</translation>
+    </message>
+    <message>
+        <source>That is as seen from %1 m away.</source>
+        <translation>So gesehen aus %1 m Entfernung.</translation>
+    </message>
+    <message>
+        <source>Distances are mm, whole ones from 10 mm on and for the steps of a section&apos;s rule; start, stop and backcomb depth are measured along the stretched hair.</source>
+        <translation>Abstände sind mm, ganze ab 10 mm und bei den Stufen einer Abteilungsregel; Beginn, Ende und Toupiertiefe sind am gestreckten Haar gemessen.</translation>
+    </message>
+    <message>
+        <source>A row of several pieces holds for each of them.</source>
+        <translation>Eine Zeile mit mehreren Strähnen gilt für jede von ihnen.</translation>
+    </message>
+    <message>
+        <source>%1, blend %2</source>
+        <translation>%1, Übergang %2</translation>
+    </message>
+    <message>
+        <source>%1, %2, blend %3</source>
+        <translation>%1, %2, Übergang %3</translation>
     </message>
 </context>
 <context>
@@ -6095,6 +6147,14 @@ irgendwo</translation>
         <source>Counted are this placement&apos;s pieces; hair that was light before is not in it. If exactly the same hair were taken again, the rest would stay left out. No hand finds every hair again, so part of it goes at each visit; pieces that fall anywhere use it up fastest, and contrast goes with it.</source>
         <translation>Gezählt sind die Strähnen dieser Einteilung; Haar, das schon vorher hell war, ist nicht darin. Würde genau dasselbe Haar wieder genommen, bliebe der Rest ausgelassen. Keine Hand findet jedes Haar wieder, also geht bei jedem Besuch etwas davon verloren; Strähnen, die irgendwohin fallen, verbrauchen es am schnellsten, und mit ihm den Kontrast.</translation>
     </message>
+    <message>
+        <source>The hair of the pieces is being counted; the shares of each zone follow.</source>
+        <translation>Das Haar der Strähnen wird gezählt; die Anteile jeder Zone folgen.</translation>
+    </message>
+    <message>
+        <source>The hair could not be counted: %1</source>
+        <translation>Das Haar ließ sich nicht zählen: %1</translation>
+    </message>
 </context>
 <context>
     <name>combdraft::appointment::OutcomeView</name>
@@ -6277,6 +6337,14 @@ irgendwo</translation>
     <message>
         <source>Nothing was changed.</source>
         <translation>Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>Product: the hair of the placed pieces is being counted.</source>
+        <translation>Produkt: das Haar der aufgetragenen Strähnen wird gezählt.</translation>
+    </message>
+    <message>
+        <source>Product: the hair of the placed pieces could not be counted: %1</source>
+        <translation>Produkt: das Haar der aufgetragenen Strähnen ließ sich nicht zählen: %1</translation>
     </message>
 </context>
 <context>
@@ -6515,6 +6583,26 @@ irgendwo</translation>
     <message>
         <source>A round of looking while placing goes on, as you work; not typed: when the last piece is in</source>
         <translation>Eine Runde des Ansehens, während das Auftragen weitergeht, wie Sie arbeiten; nicht getippt: wenn die letzte Strähne aufgetragen ist</translation>
+    </message>
+    <message>
+        <source>At your own rates: %1</source>
+        <translation>Nach Ihren eigenen Sätzen: %1</translation>
+    </message>
+    <message>
+        <source>The hair could not be counted: %1</source>
+        <translation>Das Haar ließ sich nicht zählen: %1</translation>
+    </message>
+    <message>
+        <source>The hair of the pieces is being counted; grams and foils follow.</source>
+        <translation>Das Haar der Strähnen wird gezählt; Gramm und Folien folgen.</translation>
+    </message>
+    <message>
+        <source>being counted</source>
+        <translation>wird gezählt</translation>
+    </message>
+    <message>
+        <source>not counted</source>
+        <translation>nicht gezählt</translation>
     </message>
 </context>
 <context>
@@ -12545,14 +12633,6 @@ irgendwo</translation>
         <translation>Druck&amp;vorschau…</translation>
     </message>
     <message>
-        <source>See the pages as the printer will set them</source>
-        <translation>Die Seiten sehen, wie der Drucker sie setzt</translation>
-    </message>
-    <message>
-        <source>The pages were not written: %1</source>
-        <translation>Die Seiten wurden nicht geschrieben: %1</translation>
-    </message>
-    <message>
         <source>Come back to the desk first</source>
         <translation>Zuerst an den Arbeitsplatz zurückkommen</translation>
     </message>
@@ -12607,6 +12687,14 @@ irgendwo</translation>
     <message>
         <source>&amp;Next visit…</source>
         <translation>&amp;Nächster Besuch…</translation>
+    </message>
+    <message>
+        <source>See the same pages as a print, in a window of their own</source>
+        <translation>Dieselben Seiten als Druck ansehen, in einem eigenen Fenster</translation>
+    </message>
+    <message>
+        <source>Not all went well with the pages: %1</source>
+        <translation>Nicht alles ging gut mit den Seiten: %1</translation>
     </message>
 </context>
 <context>
@@ -13985,10 +14073,6 @@ Nicht für: %2</translation>
         <translation>Druckvorschau…</translation>
     </message>
     <message>
-        <source>The pages as the chosen printer will set them</source>
-        <translation>Die Seiten, wie der gewählte Drucker sie setzt</translation>
-    </message>
-    <message>
         <source>Back</source>
         <translation>Zurück</translation>
     </message>
@@ -14209,10 +14293,6 @@ Nicht für: %2</translation>
         <translation>%1 Seiten</translation>
     </message>
     <message>
-        <source>Writing the pages…</source>
-        <translation>Die Seiten werden geschrieben…</translation>
-    </message>
-    <message>
         <source>Drawing the hair…</source>
         <translation>Das Haar wird gezeichnet…</translation>
     </message>
@@ -14227,10 +14307,6 @@ Nicht für: %2</translation>
     <message>
         <source>%1 pages stand in %2 to %3.</source>
         <translation>%1 Seiten stehen in %2 bis %3.</translation>
-    </message>
-    <message>
-        <source>Given up. No file was changed.</source>
-        <translation>Aufgegeben. Keine Datei wurde geändert.</translation>
     </message>
     <message>
         <source>%1. %2</source>
@@ -14300,6 +14376,71 @@ Nicht für: %2</translation>
         <source>Not begun: other pages are being written. Wait until they stand, or stop them first.</source>
         <translation>Nicht begonnen: andere Seiten werden gerade geschrieben. Warten, bis sie stehen, oder sie zuerst anhalten.</translation>
     </message>
+    <message>
+        <source>The same pages as a print, in a window of their own</source>
+        <translation>Dieselben Seiten als Druck, in einem eigenen Fenster</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>first and last file</comment>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>%1 stands there already and would be replaced.</source>
+        <translation>%1 steht dort schon und würde ersetzt.</translation>
+    </message>
+    <message>
+        <source>Of the names of these %1 pages %2 stand there already and would be replaced: %3.</source>
+        <translation>Von den Namen dieser %1 Seiten stehen %2 dort schon und würden ersetzt: %3.</translation>
+    </message>
+    <message>
+        <source>%1 is a page of an older set; the new pages do not take its place.</source>
+        <translation>%1 ist eine Seite eines älteren Satzes; die neuen Seiten treten nicht an ihre Stelle.</translation>
+    </message>
+    <message>
+        <source>%1 files are pages of an older set, %2; the new pages do not take their place.</source>
+        <translation>%1 Dateien sind Seiten eines älteren Satzes, %2; die neuen Seiten treten nicht an ihre Stelle.</translation>
+    </message>
+    <message>
+        <source>Replace</source>
+        <translation>Ersetzen</translation>
+    </message>
+    <message>
+        <source>Replace, and remove the older pages</source>
+        <translation>Ersetzen und ältere Seiten entfernen</translation>
+    </message>
+    <message>
+        <source>Save, and remove the older pages</source>
+        <translation>Speichern und ältere Seiten entfernen</translation>
+    </message>
+    <message>
+        <source>Replace, and keep the older pages</source>
+        <translation>Ersetzen und ältere Seiten behalten</translation>
+    </message>
+    <message>
+        <source>Save, and keep the older pages</source>
+        <translation>Speichern und ältere Seiten behalten</translation>
+    </message>
+    <message>
+        <source>Do not save</source>
+        <translation>Nicht speichern</translation>
+    </message>
+    <message>
+        <source>The pages were not saved: files of their names stand there already, and the plan or its client was left before you said what is to become of them.</source>
+        <translation>Die Seiten wurden nicht gespeichert: Dateien ihres Namens stehen dort schon, und der Plan oder seine Kundin wurde verlassen, bevor Sie sagten, was mit ihnen geschehen soll.</translation>
+    </message>
+    <message>
+        <source>Stopped after %1 of %2 pages. The printer has these and may print them: take them back there.</source>
+        <translation>Nach %1 von %2 Seiten angehalten. Der Drucker hat diese und druckt sie vielleicht: dort zurücknehmen.</translation>
+    </message>
+    <message>
+        <source>Given up. No file was changed and nothing was printed.</source>
+        <translation>Aufgegeben. Keine Datei wurde geändert und nichts gedruckt.</translation>
+    </message>
+    <message>
+        <source>Making the pages for paper…</source>
+        <translation>Die Seiten für das Papier werden gemacht …</translation>
+    </message>
 </context>
 <context>
     <name>combdraft::handout::PageView</name>
@@ -14313,6 +14454,69 @@ Nicht für: %2</translation>
     <message>
         <source>Pages</source>
         <translation>Seiten</translation>
+    </message>
+</context>
+<context>
+    <name>combdraft::handout::PrintPreview</name>
+    <message>
+        <source>Print preview: 1 page</source>
+        <translation>Druckvorschau: 1 Seite</translation>
+    </message>
+    <message>
+        <source>Print preview: %1 pages</source>
+        <translation>Druckvorschau: %1 Seiten</translation>
+    </message>
+    <message>
+        <source>Page width</source>
+        <translation>Seitenbreite</translation>
+    </message>
+    <message>
+        <source>As wide as the window</source>
+        <translation>So breit wie das Fenster</translation>
+    </message>
+    <message>
+        <source>Whole page</source>
+        <translation>Ganze Seite</translation>
+    </message>
+    <message>
+        <source>One page in the window</source>
+        <translation>Eine Seite im Fenster</translation>
+    </message>
+    <message>
+        <source>Larger</source>
+        <translation>Größer</translation>
+    </message>
+    <message>
+        <source>Nearer (Ctrl and plus)</source>
+        <translation>Näher (Strg und Plus)</translation>
+    </message>
+    <message>
+        <source>Smaller</source>
+        <translation>Kleiner</translation>
+    </message>
+    <message>
+        <source>Farther (Ctrl and minus)</source>
+        <translation>Weiter weg (Strg und Minus)</translation>
+    </message>
+    <message>
+        <source>Print…</source>
+        <translation>Drucken …</translation>
+    </message>
+    <message>
+        <source>Choose a printer and print these pages</source>
+        <translation>Einen Drucker wählen und diese Seiten drucken</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+    <message>
+        <source>Close the preview (Escape)</source>
+        <translation>Die Vorschau schließen (Esc)</translation>
+    </message>
+    <message>
+        <source>Pages as they are printed</source>
+        <translation>Seiten, wie sie gedruckt werden</translation>
     </message>
 </context>
 <context>

@@ -5,6 +5,7 @@
 #include <QListWidget>
 #include <QPainter>
 #include <QPdfWriter>
+#include <QPrintPreviewWidget>
 #include <QPrinter>
 #include <QScrollBar>
 #include <QSignalSpy>
@@ -15,6 +16,7 @@
 #include "app/handout/composer_page.h"
 #include "app/handout/handout_edits.h"
 #include "app/handout/pages_view.h"
+#include "app/handout/print_preview.h"
 #include "tests/app/demo_plans.h"
 #include "tests/app/desk_fixture.h"
 
@@ -53,6 +55,25 @@ struct Composer {
     return -1;
   }
 };
+
+// What a reader of the screen is told of the pages that are in sight or about to go.
+QString wordsShown(ComposerPage& page) {
+  QStringList words;
+  for (const PageView* view : page.pagesView().findChildren<PageView*>()) words << view->accessibleDescription();
+  return words.join(u' ');
+}
+
+void putFile(const QString& path, const char* bytes) {
+  QFile file(path);
+  REQUIRE(file.open(QIODevice::WriteOnly));
+  file.write(bytes);
+}
+
+QByteArray bytesOf(const QString& path) {
+  QFile file(path);
+  REQUIRE(file.open(QIODevice::ReadOnly));
+  return file.readAll();
+}
 
 TEST_CASE("the composer lists every part and shows its pages", "[handout][composer]") {
   Composer composer;
@@ -172,6 +193,48 @@ TEST_CASE("what is typed for a client is on the page and never in the plan", "[h
   CHECK(composer.page.clientBox(2)->edit()->toPlainText().isEmpty());
 }
 
+TEST_CASE("another plan or the same one read anew takes a client's words out of sight at once", "[handout][composer]") {
+  for (const bool isReadAnew : {true, false}) {
+    INFO(isReadAnew);
+    Composer composer;
+    composer.page.showDocument(DocumentKind::ClientPage);
+    composer.page.clientBox(2)->edit()->setPlainText(QStringLiteral("Zuleika at the desk"));
+    composer.settle();
+    REQUIRE(wordsShown(composer.page).contains(QStringLiteral("Zuleika")));
+    const plan::Plan next = isReadAnew ? composer.controller.document() : tests::sixtyPlan();
+    composer.controller.replace(next, {});
+    CHECK(composer.page.pagesView().count() == 0);
+    CHECK(composer.page.pagesView().pages() == nullptr);
+    CHECK_FALSE(wordsShown(composer.page).contains(QStringLiteral("Zuleika")));
+    CHECK(composer.page.clientBox(2)->edit()->toPlainText().isEmpty());
+    composer.settle();
+    CHECK_FALSE(wordsShown(composer.page).isEmpty());
+    CHECK_FALSE(wordsShown(composer.page).contains(QStringLiteral("Zuleika")));
+  }
+}
+
+TEST_CASE("pages under way do not come once they are forgotten and their looks are made anew", "[handout][composer]") {
+  std::atomic<bool> waits = true;
+  std::atomic<int> looks = 0;
+  PageMaker maker([&](const Request& request, double pixel, std::stop_token stop, const Progress& progress) {
+    ++looks;
+    while (waits) std::this_thread::sleep_for(std::chrono::milliseconds(2));
+    return noLooks(request, pixel, std::move(stop), progress);
+  });
+  QSignalSpy ready(&maker, &PageMaker::ready);
+  Request request = requestFor(DocumentKind::ClientPage, tests::demoPlan());
+  request.client.call = QStringLiteral("Zuleika at the desk");
+  maker.request(request);
+  while (looks == 0) std::this_thread::sleep_for(std::chrono::milliseconds(2));  // without events: what is made waits
+  maker.forget();
+  waits = false;
+  REQUIRE(QTest::qWaitFor([&] { return maker.isIdle(); }, 20000));
+  CHECK(ready.isEmpty());
+  maker.request(request);
+  REQUIRE(QTest::qWaitFor([&] { return maker.isIdle() && !ready.isEmpty(); }, 20000));
+  CHECK(looks == 2);
+}
+
 TEST_CASE("a PDF is written whole, off the window's thread", "[handout][composer]") {
   std::thread::id worker;
   Composer composer([&worker](const Request& request, double pixel, std::stop_token stop, const Progress& progress) {
@@ -222,6 +285,121 @@ TEST_CASE("stopping leaves the file that was there", "[handout][composer]") {
   REQUIRE(file.open(QIODevice::ReadOnly));
   CHECK(file.readAll() == "older");
   CHECK_FALSE(composer.page.maker().isWriting());
+}
+
+TEST_CASE("files that stand there are asked about before anything is written", "[handout][composer]") {
+  Composer composer;
+  std::vector<SaveQuestion> questions;
+  QObject::connect(&composer.page, &ComposerPage::asked, &composer.page, [&](const SaveQuestion& question) { questions.push_back(question); });
+  QSignalSpy written(&composer.page.maker(), &PageMaker::written);
+  const int pages = composer.page.pagesView().count();
+  REQUIRE(pages > 1);
+  const QString name = composer.dir.filePath(QStringLiteral("card.svg"));
+  const QStringList files = fileNames(name, pages), more = fileNames(name, pages + 2);
+  for (const QString& file : more) putFile(file, "older");
+
+  composer.page.saveTo(name);
+  REQUIRE(QTest::qWaitFor([&] { return questions.size() == 1; }, 60000));
+  CHECK_FALSE(composer.page.maker().isWriting());
+  CHECK(questions[0].text.contains(QFileInfo(more[0]).fileName()));
+  CHECK(questions[0].text.contains(QFileInfo(more.back()).fileName()));
+  REQUIRE(questions[0].answers.size() == 3);
+  questions[0].answers.back().give();
+  CHECK_FALSE(composer.page.maker().isWriting());
+  for (const QString& file : more) CHECK(bytesOf(file) == "older");
+  questions[0].answers.front().give();  // answered already
+  CHECK_FALSE(composer.page.maker().isWriting());
+
+  composer.page.saveTo(name);
+  REQUIRE(QTest::qWaitFor([&] { return questions.size() == 2; }, 60000));
+  questions[1].answers[1].give();  // keeps the older
+  REQUIRE(written.wait(60000));
+  for (const QString& file : files) CHECK(bytesOf(file).contains("<svg"));
+  CHECK(bytesOf(more.back()) == "older");
+
+  composer.page.saveTo(name);
+  REQUIRE(QTest::qWaitFor([&] { return questions.size() == 3; }, 60000));
+  questions[2].answers[0].give();  // removes them
+  REQUIRE(written.wait(60000));
+  CHECK(QFile::exists(files.back()));
+  CHECK_FALSE(QFile::exists(more.back()));
+}
+
+TEST_CASE("a question about files is void when the plan is left and is not lost in silence", "[handout][composer]") {
+  Composer composer;
+  std::vector<SaveQuestion> questions;
+  QObject::connect(&composer.page, &ComposerPage::asked, &composer.page, [&](const SaveQuestion& question) { questions.push_back(question); });
+  QSignalSpy gone(&composer.page, &ComposerPage::askedNoMore), news(&composer.page, &ComposerPage::news);
+  const QString name = composer.dir.filePath(QStringLiteral("class.pdf"));
+  putFile(name, "older");
+  composer.page.saveTo(name);
+  REQUIRE(QTest::qWaitFor([&] { return questions.size() == 1; }, 20000));
+  composer.controller.replace(tests::sixtyPlan(), {});
+  CHECK(gone.size() == 1);
+  REQUIRE(news.size() == 1);
+  CHECK(news.first().first().toString().contains(QStringLiteral("not saved")));
+  questions[0].answers.front().give();
+  CHECK_FALSE(composer.page.maker().isWriting());
+  CHECK(bytesOf(name) == "older");
+}
+
+TEST_CASE("a print takes the chosen pages only", "[handout][composer][print]") {
+  Composer composer;
+  const auto printer = std::make_shared<QPrinter>(QPrinter::HighResolution);
+  const QString name = composer.dir.filePath(QStringLiteral("printed.pdf"));
+  printer->setOutputFormat(QPrinter::PdfFormat);
+  printer->setOutputFileName(name);
+  printer->setFullPage(true);
+  printer->setPageLayout(layoutOf(plan::PaperSize::A4, plan::PageTurn::Portrait));
+  printer->setFromTo(2, 3);
+  REQUIRE(composer.page.pagesView().count() > 3);
+  QSignalSpy written(&composer.page.maker(), &PageMaker::written);
+  REQUIRE(composer.page.maker().print(requestFor(DocumentKind::Handout, composer.controller.document()), printer));
+  REQUIRE(written.wait(60000));
+  CHECK(written.first().first().toStringList() == QStringList{name});
+  CHECK(bytesOf(name).count("/Type /Page\n") == 2);
+}
+
+TEST_CASE("stopping a print to a file leaves the file that was there", "[handout][composer][print]") {
+  Composer composer([](const Request& request, double pixel, std::stop_token stop, const Progress& progress) -> Result<Looks> {
+    if (pixel > kPrintPixel_mm) return noLooks(request, pixel, std::move(stop), progress);
+    while (!stop.stop_requested()) std::this_thread::sleep_for(std::chrono::milliseconds(2));
+    return Error{ErrorCode::Cancelled, "", {}, {}};
+  });
+  const auto printer = std::make_shared<QPrinter>(QPrinter::HighResolution);
+  const QString name = composer.dir.filePath(QStringLiteral("printed.pdf"));
+  putFile(name, "older");
+  printer->setOutputFormat(QPrinter::PdfFormat);
+  printer->setOutputFileName(name);
+  QSignalSpy failed(&composer.page.maker(), &PageMaker::failed), news(&composer.page, &ComposerPage::news);
+  REQUIRE(composer.page.maker().print(requestFor(DocumentKind::Handout, composer.controller.document()), printer));
+  REQUIRE(QTest::qWaitFor([&] { return composer.page.stopButton()->isVisible(); }, 5000));
+  QTest::mouseClick(composer.page.stopButton(), Qt::LeftButton);
+  REQUIRE((!failed.isEmpty() || failed.wait(20000)));
+  CHECK(failed.first().first().value<Error>().code == ErrorCode::Cancelled);
+  REQUIRE(news.size() == 1);
+  CHECK(news.first().first().toString().contains(QStringLiteral("nothing was printed")));
+  CHECK(bytesOf(name) == "older");
+}
+
+TEST_CASE("the preview shows the pages that a print takes, with looks of print", "[handout][composer][print]") {
+  std::atomic<double> finest_mm = 100;
+  Composer composer([&finest_mm](const Request& request, double pixel_mm, std::stop_token stop, const Progress& progress) {
+    if (pixel_mm < finest_mm) finest_mm = pixel_mm;
+    return noLooks(request, pixel_mm, std::move(stop), progress);
+  });
+  REQUIRE(finest_mm > kPrintPixel_mm);
+  composer.page.previewPrint();
+  REQUIRE(QTest::qWaitFor([&] { return composer.page.printPreview() != nullptr; }, 60000));
+  CHECK(finest_mm <= kPrintPixel_mm);
+  PrintPreview* preview = composer.page.printPreview();
+  CHECK(preview->isVisible());
+  CHECK_FALSE(preview->isModal());
+  CHECK(preview->pages() != composer.page.pagesView().pages());
+  CHECK(preview->sheets()->pageCount() == static_cast<int>(preview->pages()->size()));
+  CHECK(preview->sheets()->pageCount() > 1);
+  composer.page.forgetClient();
+  CHECK_FALSE(composer.page.printPreview());
 }
 
 TEST_CASE("a place that cannot be written to is said with its name", "[handout][composer]") {
@@ -282,6 +460,38 @@ TEST_CASE("the window turns to its pages and back, and undo works on both", "[ha
   QTest::keyClick(&desk.window->composerPage(), Qt::Key_Escape);
   CHECK_FALSE(desk.window->composerPage().isVisible());
   CHECK_FALSE(desk.window->actions().action(QStringLiteral("handout.print"))->isEnabled());
+}
+
+TEST_CASE("opening another plan leaves no words of the client before on paper", "[handout][composer][window]") {
+  tests::Desk desk;
+  const QString other = desk.file("other");
+  desk.window->openPath(desk.file("lesson"));
+  ComposerPage& page = desk.window->composerPage();
+  page.clientBox(1)->edit()->setPlainText(QStringLiteral("Zuleika in nine weeks"));
+  desk.window->actions().action(QStringLiteral("handout.clientPage"))->trigger();
+  REQUIRE(QTest::qWaitFor([&] { return wordsShown(page).contains(QStringLiteral("Zuleika")); }, 60000));
+  desk.window->openPath(other);
+  CHECK(page.clientBox(1)->edit()->toPlainText().isEmpty());
+  CHECK_FALSE(wordsShown(page).contains(QStringLiteral("Zuleika")));
+}
+
+TEST_CASE("the window asks about a file that stands there and does not save when told so", "[handout][composer][window]") {
+  tests::Desk desk;
+  desk.window->openPath(desk.file("lesson"));
+  desk.window->actions().action(QStringLiteral("handout.show"))->trigger();
+  ComposerPage& page = desk.window->composerPage();
+  page.showDocument(DocumentKind::WorkList);  // no hair to draw
+  const QString name = desk.dir.filePath(QStringLiteral("work.pdf"));
+  putFile(name, "older");
+  page.saveTo(name);
+  REQUIRE(QTest::qWaitFor([&] { return desk.window->messages().text().contains(QStringLiteral("work.pdf")); }, 20000));
+  desk.press("Do not save");
+  CHECK_FALSE(page.maker().isWriting());
+  CHECK(bytesOf(name) == "older");
+  page.saveTo(name);
+  REQUIRE(QTest::qWaitFor([&] { return desk.window->messages().text().contains(QStringLiteral("would be replaced")); }, 20000));
+  desk.press("Replace");
+  REQUIRE(QTest::qWaitFor([&] { return bytesOf(name).startsWith("%PDF-"); }, 20000));
 }
 
 }  // namespace

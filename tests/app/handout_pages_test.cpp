@@ -223,7 +223,13 @@ TEST_CASE("long words flow over pages and none is lost", "[handout]") {
 }
 
 TEST_CASE("a table repeats its head on each page", "[handout]") {
-  Request request = requestFor(DocumentKind::RecordCard, tests::longPlan(120));
+  plan::Plan plan = tests::longPlan(120);
+  for (int i = 1; i <= 120; i += 2) {  // no two that follow each other are alike
+    plan::Piece piece = *plan.find<plan::Piece>("piece-" + std::to_string(i));
+    piece.start_mm = 60;
+    plan.put("piece-" + std::to_string(i), piece);
+  }
+  const Request request = requestFor(DocumentKind::RecordCard, plan);
   int heads = 0, withPieces = 0;
   for (const paint::Page& page : pagesOf(request)) {
     const QString words = wordsOn(page);
@@ -243,7 +249,7 @@ TEST_CASE("the record card lists every piece with its measures and what was chan
   const QString words = wordsOn(pagesOf(requestFor(DocumentKind::RecordCard, plan)));
   for (const auto& [id, piece] : plan.pieces()) CHECK(words.contains(QStringLiteral("\n%1\n").arg(piece->order)));
   CHECK(words.contains(QStringLiteral("60, 60 %")));  // backcomb depth and pushed share of piece 1
-  CHECK(words.contains(QStringLiteral("teeth 6, gaps 5 mm")));
+  CHECK(words.simplified().contains(QStringLiteral("teeth 6, gaps 5 mm")));  // of lines as its column has them
   CHECK(words.contains(QStringLiteral("30 mm (default")));
   CHECK(words.contains(QStringLiteral("Ends were drier")));
 }

@@ -205,6 +205,25 @@ def svg_checks(top):
         check(mean < 0.8 and most < 60, f"{name}: librsvg draws it otherwise: mean {mean:.2f}, most {most:.0f} of 255")
 
 
+def older_set(top):
+    """A set replaces what has its names; pages of a longer one stay and are named."""
+    folder = os.path.join(top, "set")
+    os.mkdir(folder)
+    words = ("--out", os.path.join(folder, "class.svg"), "--parts", "title,views,close-ups,timing")
+    done = run(example("painted-curls"), *words)
+    names = sorted(os.listdir(folder))
+    check(done.returncode == 0 and len(names) >= 2 and "older" not in done.stderr, f"a new set: {done.returncode} {names} {done.stderr}")
+    more = [f"class-{len(names) + i:02}.svg" for i in (1, 2)]
+    for name in more + ["class-90.svg"]:
+        with open(os.path.join(folder, name), "wb") as file:
+            file.write(b"older")
+    done = run(example("painted-curls"), *words)
+    check(done.returncode == 0 and f"{more[0]} to {more[1]}, pages of an older set, stay" in done.stderr, f"an older set: {done.returncode} {done.stderr}")
+    check(sorted(os.listdir(folder)) == sorted(names + more + ["class-90.svg"]), f"an older set: {os.listdir(folder)}")
+    done = run(example("painted-curls"), "--out", os.path.join(folder, "class.pdf"), "--parts", "faults")
+    check(done.returncode == 0 and "older" not in done.stderr, f"a PDF beside a set: {done.stderr}")
+
+
 def golden_check(top):
     for name, extra in (("steps", ["--parts", "steps"]), ("faults", ["--parts", "faults,self-check"]), ("views", ["--parts", "views", "--turn", "landscape"])):
         done = run(example("painted-curls"), "--out", os.path.join(top, f"golden-{name}.png"), "--dpi", "50", *extra)
@@ -262,6 +281,16 @@ def troubles(top):
     check(done.returncode == 3 and "older.pdf" in done.stderr and stands(), f"limit on files: {done.returncode} {done.stderr}")
     check(sorted(name for name in os.listdir(top) if name.startswith("older")) == ["older.pdf"], "limit on files: something half-written is left")
 
+    # The same for a set of pages: none is put in place.
+    part = os.path.join(top, "part")
+    os.mkdir(part)
+    with open(os.path.join(part, "class-01.png"), "wb") as file:
+        file.write(b"older")
+    done = run(example("painted-curls"), "--out", os.path.join(part, "class.png"), "--parts", "views,faults", before=limit)
+    with open(os.path.join(part, "class-01.png"), "rb") as file:
+        check(done.returncode == 3 and "class" in done.stderr and file.read() == b"older", f"limit on files, PNG: {done.returncode} {done.stderr}")
+    check(os.listdir(part) == ["class-01.png"], f"limit on files, PNG: {os.listdir(part)} is left")
+
     disk = os.path.join(top, "disk")
     os.mkdir(disk)
     if os.geteuid() == 0 and subprocess.run(["mount", "-t", "tmpfs", "-o", "size=64k", "tmpfs", disk], stderr=subprocess.DEVNULL, check=False).returncode == 0:
@@ -277,7 +306,11 @@ def troubles(top):
         finally:
             subprocess.run(["umount", "-l", disk], check=False)
     else:
-        print("full disk: no small disk may be mounted here; see the limit on files instead")
+        print("full disk: not checked here: no small disk may be mounted; the limit on files above stands in for it")
+
+    # Where no folder can be: nobody may write there, whoever the tests run as.
+    done = run(example("painted-curls"), "--out", os.path.join(older, "class.pdf"), "--parts", "faults")
+    check(done.returncode == 3 and "class.pdf" in done.stderr and "may write to" in done.stderr and stands(), f"no folder: {done.returncode} {done.stderr}")
 
     closed = os.path.join(top, "closed")
     os.mkdir(closed)
@@ -293,7 +326,7 @@ def troubles(top):
         check(done.returncode == 3 and "class.pdf" in done.stderr and "may write to" in done.stderr and not os.listdir(closed),
               f"closed folder: {done.returncode} {done.stderr}")
     except (PermissionError, subprocess.SubprocessError) as why:
-        print("closed folder: the program cannot run as nobody here:", why)
+        print("closed folder: not checked here: the program cannot run as nobody:", why)
 
     for words, code, needs in ((["--out", os.path.join(top, "x.doc")], 2, ".pdf"), (["--out", top + "/"], 2, ".pdf"),
                                (["--out", os.path.join(top, "x.pdf"), "--parts", "stepz"], 2, "close-ups"),
@@ -319,7 +352,7 @@ with tempfile.TemporaryDirectory() as place:
     if ACCEPT:
         golden_check(place)
     else:
-        for trial in (pdf_checks, scale_check, svg_checks, golden_check, many_pages, troubles):
+        for trial in (pdf_checks, scale_check, svg_checks, older_set, golden_check, many_pages, troubles):
             trial(place)
 print("failures:", failures)
 sys.exit(1 if failures else 0)
