@@ -293,6 +293,11 @@ void WorkListView::fillSummary() {
 
 void WorkListView::fillTable(const plan::Plan& plan) {
   const QSignalBlocker quiet(table_);
+  const auto sized = [this](QHeaderView::ResizeMode mode) {
+    table_->verticalHeader()->setSectionResizeMode(mode);
+    for (const int column : {0, 1, 3}) table_->horizontalHeader()->setSectionResizeMode(column, mode);
+  };
+  sized(QHeaderView::Fixed);  // all is sized once when all stands, not for every cell that is set
   const auto& steps = list_->timeline.steps;
   const std::vector<work::StepLine> lines = work::linesOf(list_->timeline);
   table_->setRowCount(static_cast<int>(lines.size()));
@@ -306,8 +311,7 @@ void WorkListView::fillTable(const plan::Plan& plan) {
     table_->item(row, 0)->setData(Qt::UserRole, QString::fromStdString(step.piece));
     table_->item(row, 0)->setData(Qt::UserRole + 1, steps[line.back()].to_min);
   }
-  table_->resizeColumnToContents(0);
-  table_->resizeColumnToContents(1);
+  sized(QHeaderView::ResizeToContents);
 }
 
 void WorkListView::fillSide(const plan::Plan& plan) {

@@ -88,7 +88,7 @@ QPixmap pictureOf(const plan::Plan& plan, const look::LookSettings& settings, co
                   const std::vector<plan::ItemId>& pieces, const QSize& size, double ratio) {
   const paint::Scene scene(plan, settings.choice, nullptr);
   const head::ViewName view = place.view(scene.head());
-  QPixmap pixmap = patternDrawing(scene, view, size, ratio, sheet::screenPalette());
+  QPixmap pixmap = QPixmap::fromImage(patternDrawing(scene, view, size, ratio, sheet::screenPalette()));
   QPainter painter(&pixmap);
   painter.setRenderHint(QPainter::Antialiasing);
   const QTransform transform = patternTransform(scene, view, size);

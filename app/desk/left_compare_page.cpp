@@ -80,7 +80,7 @@ void LeftComparePage::showSide(Side& side, const QString& title, const Result<pl
   side.picture->setAccessibleName(tr("Drawing: %1").arg(title));
   if (!plan) return side.picture->setText(errorText(plan.error()));
   const int height = fontMetrics().height() * kDrawing_lines;
-  side.picture->setPixmap(planDrawing(*plan, {height * 3, height}, devicePixelRatioF(), sheet::screenPalette()));
+  side.picture->setPixmap(QPixmap::fromImage(planDrawing(*plan, {height * 3, height}, devicePixelRatioF(), sheet::screenPalette())));
 }
 
 void LeftComparePage::show(const store::LeftPlan& left) {

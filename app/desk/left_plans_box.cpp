@@ -171,8 +171,8 @@ void LeftPlansBox::drawNext() {
   const std::size_t at = nextDrawing_++;
   if (plans_[at]) {
     const store::DrawingMark mark(left_[at]);
-    rows_[at].drawing->setPixmap(
-        planDrawing(*plans_[at], rows_[at].drawing->size(), devicePixelRatioF(), sheet::screenPalette()));
+    rows_[at].drawing->setPixmap(QPixmap::fromImage(
+        planDrawing(*plans_[at], rows_[at].drawing->size(), devicePixelRatioF(), sheet::screenPalette())));
   }
   QTimer::singleShot(0, this, [this, round = round_] {
     if (round == round_) drawNext();

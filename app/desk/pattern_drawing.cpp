@@ -44,21 +44,21 @@ QTransform patternTransform(const paint::Scene& scene, head::ViewName view, cons
   return transform;
 }
 
-QPixmap patternDrawing(const paint::Scene& scene, head::ViewName view, const QSize& size, double pixelRatio,
+QImage patternDrawing(const paint::Scene& scene, head::ViewName view, const QSize& size, double pixelRatio,
                        const paint::Palette& palette) {
-  QPixmap pixmap(size * pixelRatio);
-  pixmap.setDevicePixelRatio(pixelRatio);
-  pixmap.fill(Qt::transparent);
+  QImage image(size * pixelRatio, QImage::Format_ARGB32_Premultiplied);
+  image.setDevicePixelRatio(pixelRatio);
+  image.fill(Qt::transparent);
   const QRectF shown = shownOf(scene, view);
   const double scale = scaleOf(shown, size);
   const paint::Figure figure =
       paint::diagramFigure(scene, view, {palette, scale * kPaperPixel_mm, paint::DiagramStyle::Labels::Omitted});
-  QPainter painter(&pixmap);
+  QPainter painter(&image);
   painter.setRenderHint(QPainter::Antialiasing);
   painter.setTransform(patternTransform(scene, view, size), true);
   painter.setClipRect(shown);
   paint::paintItems(painter, figure.items);
-  return pixmap;
+  return image;
 }
 
 }  // namespace combdraft::desk

@@ -5,7 +5,6 @@
 #include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
-#include <QPainter>
 #include <QPlainTextEdit>
 #include <QPushButton>
 #include <QScrollArea>
@@ -16,6 +15,7 @@
 #include "app/desk/error_text.h"
 #include "app/desk/page_parts.h"
 #include "app/desk/pattern_drawing.h"
+#include "app/desk/plan_drawing.h"
 #include "app/sheet/screen_palette.h"
 #include "app/words/engine_words.h"
 #include "engine/plan/field_info.h"
@@ -23,7 +23,6 @@
 namespace combdraft::desk {
 namespace {
 
-constexpr head::ViewName kDrawnViews[] = {head::ViewName::Back, head::ViewName::Left, head::ViewName::Top};
 constexpr int kLowest_px = 32;  // buttons
 
 QLabel* wrapped(const QString& text, QWidget* parent) {
@@ -35,7 +34,8 @@ QLabel* wrapped(const QString& text, QWidget* parent) {
 
 }  // namespace
 
-PatternsPage::PatternsPage(QWidget* parent) : QWidget(parent), plan_(plan::Plan::fresh(1)) {
+PatternsPage::PatternsPage(QWidget* parent) : QWidget(parent) {
+  drawers_.setMaxThreadCount(1);
   setObjectName(QStringLiteral("page"));
   QVBoxLayout* column = pageColumn(this, tr("Patterns"), [this] { Q_EMIT done(); });
   auto* what = wrapped(tr("Sections with their rules. On another head they follow its hairline and their pieces are laid out anew; "
@@ -143,7 +143,6 @@ bool PatternsPage::isFormOpen() const { return !form_->isHidden(); }
 QString PatternsPage::troubleText() const { return trouble_->isHidden() ? QString() : trouble_->text(); }
 
 void PatternsPage::fill(const store::Patterns& patterns, const plan::Plan& plan, Use use) {
-  plan_ = plan;
   patterns_ = patterns.all;
   QStringList broken;
   for (const Error& error : patterns.broken)
@@ -156,11 +155,7 @@ void PatternsPage::fill(const store::Patterns& patterns, const plan::Plan& plan,
   for (const store::StoredPattern& pattern : patterns_) addRow(pattern, use);
   list_->addStretch(1);
   scroll_->verticalScrollBar()->setValue(0);
-  nextDrawing_ = 0;
-  ++round_;
-  QTimer::singleShot(0, this, [this, round = round_] {
-    if (round == round_) drawNext();
-  });
+  drawAll(plan);
 }
 
 void PatternsPage::addRow(const store::StoredPattern& pattern, Use use) {
@@ -216,29 +211,21 @@ void PatternsPage::addRow(const store::StoredPattern& pattern, Use use) {
   rows_.push_back(row);
 }
 
-void PatternsPage::drawNext() {
-  if (areDrawingsDone()) return;
-  const Row& row = rows_[nextDrawing_];
-  if (const auto scene = patternScene(plan_, patterns_[nextDrawing_].pattern)) {
-    const QSize whole = row.drawing->size();
-    const QSize cell(whole.width() / 3, whole.height());
-    const double ratio = devicePixelRatioF();
-    QPixmap all(whole * ratio);
-    all.setDevicePixelRatio(ratio);
-    all.fill(Qt::transparent);
-    QPainter painter(&all);
-    int x = 0;
-    for (const head::ViewName view : kDrawnViews) {
-      painter.drawPixmap(x, 0, patternDrawing(*scene, view, cell, ratio, sheet::screenPalette()));
-      x += cell.width();
-    }
-    painter.end();
-    row.drawing->setPixmap(all);
-  }
-  ++nextDrawing_;
-  QTimer::singleShot(0, this, [this, round = round_] {
-    if (round == round_) drawNext();
-  });
+void PatternsPage::drawAll(const plan::Plan& plan) {
+  drawers_.clear();
+  drawn_ = 0;
+  ++round_;
+  for (std::size_t i = 0; i < rows_.size(); ++i)
+    drawers_.start([this, plan, i, round = round_, pattern = patterns_[i].pattern, size = rows_[i].drawing->size(),
+                    ratio = devicePixelRatioF(), palette = sheet::screenPalette()] {
+      const auto scene = patternScene(plan, pattern);
+      const QImage drawing = scene ? sidesDrawing(*scene, size, ratio, palette) : QImage();
+      QMetaObject::invokeMethod(this, [this, i, round, drawing] {
+        if (round != round_) return;
+        ++drawn_;
+        if (!drawing.isNull()) rows_[i].drawing->setPixmap(QPixmap::fromImage(drawing));
+      }, Qt::QueuedConnection);
+    });
 }
 
 void PatternsPage::reveal(const QString& path) {

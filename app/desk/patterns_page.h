@@ -1,6 +1,7 @@
 #pragma once
 // The page of patterns: a small drawing of each, what it is good for, for which
 // hair it is not; use one, delete one's own, save what is selected as one.
+#include <QThreadPool>
 #include <QWidget>
 #include <functional>
 #include <vector>
@@ -32,7 +33,7 @@ class PatternsPage : public QWidget {
 
   explicit PatternsPage(QWidget* parent = nullptr);
 
-  /// Drawings are made on the head of `plan`, a few at a time.
+  /// Drawings are made on the head of `plan`, on a thread of their own, one after the other.
   void fill(const store::Patterns& patterns, const plan::Plan& plan, Use use);
   /// Opens the form for a pattern of one's own from `sections` selected sections.
   void offerSaving(int sections);
@@ -46,7 +47,7 @@ class PatternsPage : public QWidget {
   QPlainTextEdit* goodForField() { return goodFor_; }
   QPlainTextEdit* notForField() { return notFor_; }
   QPushButton* saveButton() { return save_; }
-  bool areDrawingsDone() const { return nextDrawing_ >= rows_.size(); }
+  bool areDrawingsDone() const { return drawn_ >= rows_.size(); }
   /// Brings the pattern with this file into view and gives it the focus.
   void reveal(const QString& path);
 
@@ -62,7 +63,7 @@ class PatternsPage : public QWidget {
  private:
   void buildForm(QVBoxLayout* column);
   void addRow(const store::StoredPattern& pattern, Use use);
-  void drawNext();
+  void drawAll(const plan::Plan& plan);
   void nameChanged();
 
   QLabel* trouble_;
@@ -76,9 +77,9 @@ class PatternsPage : public QWidget {
   QVBoxLayout* list_;
   std::vector<Row> rows_;
   std::vector<store::StoredPattern> patterns_;
-  plan::Plan plan_;
-  std::size_t nextDrawing_ = 0;
-  int round_ = 0;  ///< drawings of an older list stop
+  std::size_t drawn_ = 0;
+  int round_ = 0;        ///< drawings of an older list are dropped
+  QThreadPool drawers_;  // last: it waits for the one at work before the rest goes
 };
 
 }  // namespace combdraft::desk
