@@ -21,9 +21,16 @@ const char* const kCodes =
     "Exit codes: 0 fine, 1 the document is wrong, 2 wrong usage, 3 reading or writing failed, "
     "4 our own fault.";
 
-void addPlans(CLI::App& app, std::vector<std::string>& plans) {
-  app.add_option("PLAN", plans, "plan files")->required()->type_name("");
+/// A file, or several, that the command cannot do without.
+template <class Names>
+void addFile(CLI::App& app, const char* name, Names& value, const char* what) {
+  app.add_option(name, value, what)
+      ->required()
+      ->type_name(std::string_view(name) == "PLAN" ? "" : "FILE")
+      ->check([](const std::string& text) { return text.empty() ? std::string("found an empty name, needed is that of a file") : std::string(); });
 }
+
+void addPlans(CLI::App& app, std::vector<std::string>& plans) { addFile(app, "PLAN", plans, "plan files"); }
 
 void addViewOption(CLI::App& app, std::vector<head::ViewName>& views) {
   app.add_option_function<std::string>(
@@ -86,8 +93,8 @@ void addWords(CLI::App& app, const std::string& name, const std::string& what, c
 }
 
 void addHandoutOptions(CLI::App& app, HandoutCommand& handout) {
-  app.add_option("PLAN", handout.plan, "plan file")->required()->type_name("");
-  app.add_option("--out", handout.out, "file to write: .pdf, or .svg or .png with a number for each page")->required()->type_name("FILE");
+  addFile(app, "PLAN", handout.plan, "plan file");
+  addFile(app, "--out", handout.out, "file to write: .pdf, or .svg or .png with a number for each page");
   addEnum<DocumentWanted>(app, "--document", handout.document,
                           {{"handout", DocumentWanted::Handout}, {"record-card", DocumentWanted::RecordCard}, {"client-page", DocumentWanted::ClientPage}},
                           "what is printed");
@@ -106,7 +113,7 @@ void addHandoutOptions(CLI::App& app, HandoutCommand& handout) {
 }
 
 void addWorkOptions(CLI::App& app, WorkCommand& command) {
-  app.add_option("PLAN", command.plan, "plan file")->required()->type_name("");
+  addFile(app, "PLAN", command.plan, "plan file");
   app.add_flag_callback("--json", [&command] { command.form = OutputForm::Json; }, "one JSON object");
   app.add_option("--choice", command.choice, "the name of a choice; the active one without it")->type_name("NAME");
   addEnum<work::OrderUse>(app, "--order", command.settings.order,
@@ -175,17 +182,15 @@ Run addCheck(CLI::App& app) {
 
 Run addUpgrade(CLI::App& app) {
   auto upgrade = std::make_shared<UpgradeCommand>();
-  app.add_option("PLAN", upgrade->plan, "plan file")->required()->type_name("");
-  app.add_option("--out", upgrade->out, "file to write; one that is there is kept as NAME.previous")
-      ->required()
-      ->type_name("FILE");
+  addFile(app, "PLAN", upgrade->plan, "plan file");
+  addFile(app, "--out", upgrade->out, "file to write; one that is there is kept as NAME.previous");
   return [upgrade] { return runUpgrade(*upgrade); };
 }
 
 Run addShare(CLI::App& app) {
   auto share = std::make_shared<ShareCommand>();
-  app.add_option("PLAN", share->plan, "plan file")->required()->type_name("");
-  app.add_option("--out", share->out, "file to write; nothing may be there yet")->required()->type_name("FILE");
+  addFile(app, "PLAN", share->plan, "plan file");
+  addFile(app, "--out", share->out, "file to write; nothing may be there yet");
   return [share] { return runShare(*share); };
 }
 
@@ -198,10 +203,7 @@ Run addDraw(CLI::App& app, int& argc, char** argv) {
                              {"look", paint::PageLayer::Look},
                              {"both", paint::PageLayer::Both}},
                             "what is drawn");
-  app.add_option("--out", draw->out,
-                 "file to write, ending in .svg, .png or .pdf; {plan} and {view} are filled in")
-      ->required()
-      ->type_name("FILE");
+  addFile(app, "--out", draw->out, "file to write, ending in .svg, .png or .pdf; {plan} and {view} are filled in");
   CLI::Option* width = addNumber(app, "--width", draw->width_px, 50, 20000, "px", "width of a PNG");
   addNumber(app, "--dpi", draw->dpi, 20, 1200, "dpi", "dots per inch of a PNG")->excludes(width);
   addEnum<paint::Ground>(app, "--ground", draw->ground,

@@ -94,7 +94,7 @@ Result<ChangeSet> addChoice(const Plan& plan, const std::string& name, const Ite
 ChangeSet renameChoice(const Plan& plan, const ItemId& choice, const std::string& name) {
   const Choice* found = plan.find<Choice>(choice);
   const ItemId taken = choiceNamed(plan, name);
-  if (!found || (!taken.empty() && taken != choice)) return {EditKind::ChangeChoice, {choice}, {}};
+  if (!found || name.empty() || (!taken.empty() && taken != choice)) return {EditKind::ChangeChoice, {choice}, {}};
   Choice renamed = *found;
   renamed.name = name;
   return changed(plan, choice, renamed);

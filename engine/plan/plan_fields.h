@@ -168,6 +168,7 @@ void walk(V& v, Target& t) {
 template <class V>
 void walk(V& v, Choice& c) {
   v.line("name", c.name);
+  if (c.name.empty()) c.name = Choice{}.name;  // one written empty is as one that is not written
   v.byName("targets", "target", targetRegions(), c.targets);
   v.extra(c.extra);
 }

@@ -219,6 +219,7 @@ TEST_CASE("choices: names, the active one, the last one", "[plan][choice]") {
   CHECK(freeChoiceName(plan) == "C");
   CHECK(renameChoice(plan, "choice-2", "A").empty());  // taken
   CHECK(renameChoice(plan, "choice-9", "Z").empty());
+  CHECK(renameChoice(plan, "choice-2", "").empty());
   CHECK(renameChoice(plan, "choice-2", "B").empty());  // as it is
   plan = with(plan, renameChoice(plan, "choice-2", "softer"));
   CHECK(choiceNamed(plan, "softer") == "choice-2");
