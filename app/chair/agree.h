@@ -8,7 +8,7 @@
 
 namespace combdraft::chair {
 
-/// What is agreed on: one choice, as it is shown.
+/// What is agreed on: one choice, worn as it is shown; as planned, on the day, in daylight.
 struct Shown {
   plan::ItemId choice;
   QString choiceName;  ///< as typed

@@ -90,7 +90,8 @@ void ChairView::begin() {
   picture_->setHeads(Heads::Two);
   picture_->setDivider(0.5);
   picture_->resetZoom();
-  notice_->setText(tr("“This one” keeps the picture, its range and today’s date with the plan."));
+  keptNote_.clear();
+  noteWhatIsKept();
   fillChips();
   fitFont();
   fillControls();
@@ -196,6 +197,7 @@ void ChairView::change(const std::function<void(look::LookSettings&)>& what) {
   what(settings_);
   if (settings_.worn.partShift_mm != 0) lastShift_mm_ = settings_.worn.partShift_mm;
   fillControls();
+  noteWhatIsKept();
   wantLooks();
 }
 
@@ -207,6 +209,36 @@ LookWish ChairView::wishFor(const plan::ItemId& choice, look::Lift lift) const {
   return wish;
 }
 
+LookWish ChairView::keptWish(const plan::ItemId& choice, look::Lift lift) const {
+  LookWish wish = wishFor(choice, lift);
+  wish.settings.weeks = 0;
+  wish.settings.light = colour::Light::Daylight;
+  return wish;
+}
+
+LookSpan ChairView::spanOf(const plan::ItemId& choice, LookWish (ChairView::*wish)(const plan::ItemId&, look::Lift) const) const {
+  const auto readings = [&](look::Lift lift) -> std::shared_ptr<const look::Readings> {
+    const auto found = shelf_.find((this->*wish)(choice, lift));
+    return found ? found->frame.readings : nullptr;
+  };
+  return {readings(look::Lift::Less), readings(look::Lift::AsPlanned), readings(look::Lift::More)};
+}
+
+bool ChairView::knowsWhatIsKept(int side) const {
+  const plan::ItemId& choice = sides_[static_cast<std::size_t>(side)].choice;
+  return shelf_.state(keptWish(choice, look::Lift::AsPlanned)) == LookShelf::State::Known && isWhole(spanOf(choice, &ChairView::keptWish));
+}
+
+// What is looked at is for talking about; what is agreed on is one and the same for all.
+void ChairView::noteWhatIsKept() {
+  const bool isShown = settings_.weeks == 0 && settings_.light == colour::Light::Daylight && settings_.lift == look::Lift::AsPlanned;
+  const QString note = isShown ? tr("“This one” keeps the picture, its range and today’s date with the plan.")
+                               : tr("“This one” keeps the picture as planned, on the day, in daylight.");
+  if (note == keptNote_) return;
+  keptNote_ = note;
+  say(note);
+}
+
 void ChairView::wantLooks() {
   if (!begun_) return;
   askedAdvice_.clear();  // a new look stops what the engine finds out when it rests
@@ -215,6 +247,9 @@ void ChairView::wantLooks() {
   for (const look::Lift lift : {look::Lift::AsPlanned, look::Lift::Less, look::Lift::More})
     for (const std::size_t s : {1u, 0u})
       if (!sides_[s].choice.empty()) wishes.push_back(wishFor(sides_[s].choice, lift));
+  for (const look::Lift lift : {look::Lift::AsPlanned, look::Lift::Less, look::Lift::More})
+    for (const std::size_t s : {1u, 0u})
+      if (!sides_[s].choice.empty()) wishes.push_back(keptWish(sides_[s].choice, lift));
   wishes.push_back(wishFor({}, look::Lift::AsPlanned));  // today, to compare with
   shelf_.want(std::move(wishes), 2);
   showLooks();
@@ -239,8 +274,12 @@ void ChairView::set(const std::shared_ptr<const live::LookResult>& result) {
   if (!begun_) return;
   shelf_.set(result);
   // What came follows the hand, also when it has moved on meanwhile.
+  // What is only there to be kept is not shown meanwhile.
+  const auto isOnlyToKeep = [&](const plan::ItemId& choice) {
+    return result->settings == keptWish(choice, settings_.lift).settings && !(result->settings == wishFor(choice, settings_.lift).settings);
+  };
   for (Side& side : sides_)
-    if (result->revision == ticket_ && result->settings.choice == side.choice && result->settings.lift == (side.choice.empty() ? look::Lift::AsPlanned : settings_.lift) &&
+    if (result->revision == ticket_ && !isOnlyToKeep(side.choice) && result->settings.choice == side.choice && result->settings.lift == (side.choice.empty() ? look::Lift::AsPlanned : settings_.lift) &&
         paint::pictureOf(result->frame, view_))
       side.shown = result;
   showLooks();
@@ -275,13 +314,8 @@ void ChairView::showLooks() {
 }
 
 void ChairView::fillReadings() {
-  const auto readings = [this](const plan::ItemId& choice, look::Lift lift) -> std::shared_ptr<const look::Readings> {
-    const auto found = shelf_.find(wishFor(choice, lift));
-    return found ? found->frame.readings : nullptr;
-  };
-  const LookSpan span{readings(readChoice(), look::Lift::Less), readings(readChoice(), look::Lift::AsPlanned),
-                      readings(readChoice(), look::Lift::More)};
-  const auto today = readings({}, look::Lift::AsPlanned);
+  const LookSpan span = spanOf(readChoice(), &ChairView::wishFor);
+  const auto today = spanOf({}, &ChairView::wishFor).planned;
   const auto weeks = regrowth_.find(readChoice());
   const PlainReading plain[] = {howLight(span, today.get()), howMuchDifference(span),
                                 weeksUntilRegrowth(weeks == regrowth_.end() ? std::nullopt : std::optional(weeks->second))};
@@ -308,19 +342,16 @@ void ChairView::fillAgreed() {
       const bool isAgreed = agreed && !id.isEmpty() && id.toStdString() == agreed->choice;
       QString text = nameOf(id.toStdString());
       if (text.size() > kLongestName) text = text.left(kLongestName - 1) + u'\u2026';
-      chip->setText(isAgreed ? QStringLiteral("\u2713 ") + text : text);
+      chip->setText(isAgreed ? tr("%1\nagreed").arg(text) : text);
+      chip->setAccessibleDescription(isAgreed ? tr("Agreed") : QString());
     }
 }
 
 void ChairView::agree(int which) {
   const Side& side = sides_[static_cast<std::size_t>(which)];
-  const LookWish wish = wishFor(side.choice, settings_.lift);
+  const LookWish wish = keptWish(side.choice, look::Lift::AsPlanned);
   if (side.choice.empty() || shelf_.state(wish) != LookShelf::State::Known)
     return say(tr("The picture is still being worked out. Touch “This one” again when it stands."));
-  const auto readings = [&](look::Lift lift) -> std::shared_ptr<const look::Readings> {
-    const auto found = shelf_.find(wishFor(side.choice, lift));
-    return found ? found->frame.readings : nullptr;
-  };
   Shown shown;
   shown.choice = side.choice;
   if (const auto* choice = lookPlan_.find<plan::Choice>(side.choice)) shown.choiceName = QString::fromStdString(choice->name);
@@ -328,9 +359,9 @@ void ChairView::agree(int which) {
   shown.view = view_;
   shown.facing = picture_->facing();
   // A range is kept whole or not at all.
-  const LookSpan span{readings(look::Lift::Less), readings(look::Lift::AsPlanned), readings(look::Lift::More)};
+  const LookSpan span = spanOf(side.choice, &ChairView::keptWish);
   if (isWhole(span)) shown.span = levelSpan(span);
-  shown.pane = picture_->pane(which);
+  shown.pane = {Pane::Kind::Look, scene_, shelf_.find(wish), nameOf(side.choice), {}, {}};
   const Result<std::string> json = plan::writeAgreement(agreementOf(controller_.document(), shown, QDate::currentDate()));
   if (!json) return sayRefused(tr("what was agreed does not fit into the plan"));
   using document::DocumentController;
@@ -338,8 +369,8 @@ void ChairView::agree(int which) {
     return sayRefused(controller_.access() == DocumentController::Access::ReadOnly ? tr("this plan may only be looked at here")
                                                                                    : tr("the plan has no room for it"));
   fillAgreed();
-  const QString kept = shown.span ? tr("\u2713 Kept with the plan: %1 as it is shown, its range, and the date %2.")
-                                  : tr("\u2713 Kept with the plan: %1 as it is shown and the date %2. Its range was still being worked out: touch again later to keep it too.");
+  const QString kept = shown.span ? tr("\u2713 Kept with the plan: %1 as planned, on the day, in daylight, its range, and the date %2.")
+                                  : tr("\u2713 Kept with the plan: %1 as planned, on the day, in daylight, and the date %2. Its range was still being worked out: touch again later to keep it too.");
   say(kept.arg(nameOf(side.choice), words::dateText(QDate::currentDate())));
 }
 

@@ -1,7 +1,8 @@
 #pragma once
 // The client's screen: today beside a choice, or two choices, in large pictures
 // that a finger moves; how it is worn, when and in which light as pictures;
-// three plain readings; and "This one", which keeps what was agreed in the plan.
+// three plain readings; and "This one", which keeps what was agreed in the plan:
+// worn as it is shown, but as planned, on the day and in daylight.
 //
 // It has no engine of its own: `next` says what to ask the window's for, `set`
 // and `setAdvice` take what came. Nothing of the desk is reached from it; it is
@@ -73,6 +74,8 @@ class ChairView : public QWidget {
   QString darkText() const { return dark_->text(); }
   QString costText() const { return cost_->isVisibleTo(this) ? cost_->text() : QString(); }
   QString noticeText() const { return notice_->text(); }
+  /// What "This one" of a side keeps is worked out, its range too.
+  bool knowsWhatIsKept(int side) const;
   const look::LookSettings& settings() const { return settings_; }
 
  Q_SIGNALS:
@@ -117,6 +120,10 @@ class ChairView : public QWidget {
   void change(const std::function<void(look::LookSettings&)>& what);
   void wantLooks();
   LookWish wishFor(const plan::ItemId& choice, look::Lift lift) const;
+  /// What "This one" keeps of a choice, whatever else is looked at.
+  LookWish keptWish(const plan::ItemId& choice, look::Lift lift) const;
+  LookSpan spanOf(const plan::ItemId& choice, LookWish (ChairView::*wish)(const plan::ItemId&, look::Lift) const) const;
+  void noteWhatIsKept();
   void showLooks();
   void fillReadings();
   void fillAgreed();
@@ -139,6 +146,7 @@ class ChairView : public QWidget {
   std::map<plan::ItemId, look::Regrowth> regrowth_;  ///< worn down, by choice
   plan::ItemId askedAdvice_;  ///< "" = none under way
   std::function<QString(const plan::ItemId&)> costLineOf_;
+  QString keptNote_;          ///< as it was last said
   double lastShift_mm_ = 25;  ///< where "part moved" goes
 
   std::array<Side, 2> sides_;

@@ -53,6 +53,7 @@ void ClassView::begin() {
   shown_.reset();
   wholeScene_ = std::make_shared<const paint::Scene>(plan_, plan::ItemId(), nullptr);
   scene_ = wholeScene_;
+  sheetSteps_ = sheetStepsOf_ ? sheetStepsOf_(*wholeScene_) : std::vector<SheetStep>();
   sheet_->forget();
   picture_->setHeads(Heads::Two);
   picture_->setDivider(0.5);
@@ -181,8 +182,9 @@ void ClassView::showLooks() {
     }
     return QString();
   };
-  if (const auto found = shelf_.find(wish)) shown_ = found;
-  else if (shown_ && !paint::pictureOf(shown_->frame, viewNow())) shown_.reset();
+  // While a look is worked out the one before it stays; never one from later in the lesson.
+  if (const auto found = shelf_.find(wish); found && !student_) shown_ = found, shownStep_ = step_;
+  else if (shown_ && (shownStep_ > step_ || !paint::pictureOf(shown_->frame, viewNow()))) shown_.reset();
   if (student_) {
     const LookWish theirs = studentWish();
     const auto mine = shelf_.find(wish), other = shelf_.find(theirs);
@@ -208,8 +210,7 @@ void ClassView::fill() {
                                      head::ViewName::Back, head::ViewName::Top, head::ViewName::Crown};
   views_->setCurrent(chosenView_ ? static_cast<int>(std::find(kViews.begin(), kViews.end(), *chosenView_) - kViews.begin()) + 1 : 0);
   if (isDrawing() && sheet_->view() != viewNow()) sheet_->show(wholeScene_, viewNow());
-  back_->setEnabled(!student_ && step_ > 0);
-  next_->setEnabled(!student_ && step_ + 1 < steps_.size());
+  fillButtons();
   blank_->setText(isDrawing() ? tr("Close the sheet") : tr("Blank sheet"));
   studentButton_->setText(student_ ? tr("Back to the steps") : tr("Student’s plan…"));
   takeBack_->setVisible(isDrawing());
@@ -220,9 +221,27 @@ void ClassView::fill() {
   wantLooks();
 }
 
+// Named for what they do to the head.
+void ClassView::fillButtons() {
+  using Kind = ClassStep::Kind;
+  const bool isLast = step_ + 1 >= steps_.size();
+  const Kind now = steps_[step_].kind, after = isLast ? now : steps_[step_ + 1].kind;
+  next_->setText(isLast || after == Kind::Foil ? tr("Place the next") : after == Kind::Opened ? tr("Open the crown") : tr("All are placed"));
+  back_->setText(now == Kind::Opened ? tr("Close the crown") : now == Kind::Predict ? tr("Back to the last") : tr("Take it back"));
+  for (QPushButton* button : {back_, next_}) button->setAccessibleName(button->text());
+  back_->setEnabled(!student_ && step_ > 0);
+  next_->setEnabled(!student_ && !isLast);
+}
+
 QString ClassView::choiceText() const {
   const auto* choice = plan_.find<plan::Choice>(plan_.info().activeChoice);
   return choice ? tr("Choice %1").arg(QString::fromStdString(choice->name)) : QString();
+}
+
+// Never the plan's notes: they may be about a person, and this is a wall.
+QString ClassView::aimText() const {
+  const auto* handout = plan_.find<plan::Handout>(plan::kHandoutId);
+  return handout ? QString::fromStdString(handout->aim) : QString();
 }
 
 void ClassView::fillWords() {
@@ -233,23 +252,12 @@ void ClassView::fillWords() {
     case ClassStep::Kind::Today:
       title_->setText(count.all == 0 ? tr("Today, nothing planned yet") : tr("Today"));
       what_->setText(count.all == 0 ? tr("This choice has no pieces. Draw or lay out some at the desk, then come back.")
-                                    : tr("%1: %2 steps. The hair as it came in.").arg(choiceText()).arg(count.all));
-      reason_->setText(QString::fromStdString(plan_.info().notes));
+                                    : tr("%1, pieces: %2. The hair as it came in.").arg(choiceText()).arg(plan_.pieces().size()));
+      reason_->setText(aimText());
       break;
-    case ClassStep::Kind::Foil: {
-      title_->setText(tr("Step %1 of %2").arg(count.now).arg(count.all));
-      QStringList what, why;
-      for (const plan::ItemId& id : step.pieces) {
-        const paint::PieceShape* shape = scene_->find(id);
-        if (!shape) continue;
-        what << paint::describePiece(*shape->piece, shape->place);
-        const QString note = QString::fromStdString(shape->piece->note).trimmed();
-        if (!note.isEmpty() && !why.contains(note)) why << note;
-      }
-      what_->setText(what.join(u'\n'));
-      reason_->setText(why.join(u'\n'));
+    case ClassStep::Kind::Foil:
+      fillFoilWords(step);
       break;
-    }
     case ClassStep::Kind::Predict:
       title_->setText(tr("Before the crown opens"));
       what_->setText(tr("What will show where the hair opens at the crown? Say it or draw it on the blank sheet. The next step opens the crown."));
@@ -263,11 +271,36 @@ void ClassView::fillWords() {
       reason_->setText(tr("What shows as expected, what does not, and which foil makes it."));
       break;
   }
-  if (reason_->text().isEmpty())
-    reason_->setText(step.kind == ClassStep::Kind::Foil ? tr("No reason is written for this step. The note on the piece card is shown here.") : QString());
   reasonTitle_->setVisible(!reason_->text().isEmpty());
-  picture_->setLine(promiseLine());
+  picture_->setLine(classLine());
   QWidget::setAccessibleDescription(title_->text() + QStringLiteral(". ") + what_->text() + QStringLiteral(" ") + reason_->text());
+}
+
+// "Piece 7 (step 4 on the sheet)": the sheet joins pieces that are worked the same way.
+void ClassView::fillFoilWords(const ClassStep& step) {
+  QStringList numbers, on, what, notes, made;
+  QString name;
+  for (const plan::ItemId& id : step.pieces) {
+    const paint::PieceShape* shape = scene_->find(id);
+    if (!shape) continue;
+    name = paint::pieceName(*shape->piece);
+    numbers << paint::pieceNumber(*shape->piece);
+    what << paint::describePiece(*shape->piece, shape->place);
+    const QString note = QString::fromStdString(shape->piece->note).trimmed();
+    if (!note.isEmpty() && !notes.contains(note)) notes << note;
+    for (std::size_t i = 0; i < sheetSteps_.size(); ++i) {
+      const SheetStep& one = sheetSteps_[i];
+      if (std::find(one.pieces.begin(), one.pieces.end(), id) == one.pieces.end()) continue;
+      if (const QString number = QString::number(i + 1); !on.contains(number)) on << number;
+      if (!one.why.isEmpty() && !made.contains(one.why)) made << one.why;
+    }
+  }
+  if (numbers.size() > 1) name = tr("Pieces %1").arg(numbers.join(QStringLiteral(", ")));
+  title_->setText(on.isEmpty()     ? name
+                  : on.size() == 1 ? tr("%1 (step %2 on the sheet)").arg(name, on[0])
+                                   : tr("%1 (steps %2 on the sheet)").arg(name, on.join(QStringLiteral(", "))));
+  what_->setText(what.join(u'\n'));
+  reason_->setText((notes.isEmpty() ? made : notes).join(u'\n'));
 }
 
 // What differs, in words, and how much lighter or darker it comes out.

@@ -1,10 +1,11 @@
 #pragma once
-// For a class, on a projector: the pattern grows foil by foil with its reason,
+// For a class, on a projector: the pattern grows foil by foil with its reason
+// (the note on the piece, or what the printed sheet says) and its step there,
 // diagram beside look; a pause before the crown opens; a blank head to draw on;
 // a student's plan beside the teacher's with the differences named.
 //
 // It has no engine of its own (look_shelf.h). Keys: Right, Page down, Space:
-// next; Left, Page up: back; Home, End; B blank sheet; Escape leads one step out.
+// place the next; Left, Page up: take it back; Home, End; B blank sheet; Escape leads one step out.
 #include <QLabel>
 #include <QWidget>
 #include <functional>
@@ -32,9 +33,18 @@ class ClassView : public QWidget {
   /// Names what differs between the teacher's plan and the student's.
   using Differences = std::function<QStringList(const plan::Plan& teacher, const plan::Plan& student)>;
 
+  /// A step of the printed sheet, as it is numbered there from 1.
+  struct SheetStep {
+    std::vector<plan::ItemId> pieces;
+    QString why;
+  };
+  using SheetSteps = std::function<std::vector<SheetStep>(const paint::Scene& whole)>;
+
   ClassView(document::DocumentController& controller, document::ViewState& view, Differences differences, QWidget* parent = nullptr);
   ~ClassView() override;
 
+  /// Where the sheet's steps come from; without, none are named.
+  void setSheetSteps(SheetSteps stepsOf) { sheetStepsOf_ = std::move(stepsOf); }
   /// From the first step; a blank sheet.
   void begin();
   void end();
@@ -88,6 +98,8 @@ class ClassView : public QWidget {
   void fitFont();
   void fill();
   void fillWords();
+  void fillFoilWords(const ClassStep& step);
+  void fillButtons();
   void fillStudentWords();
   void wantLooks();
   void showLooks();
@@ -96,6 +108,7 @@ class ClassView : public QWidget {
   head::ViewName viewNow() const;
   const plan::Plan& planNow(std::size_t index) const;
   QString choiceText() const;
+  QString aimText() const;
 
   document::DocumentController& controller_;
   document::ViewState& viewState_;
@@ -105,6 +118,8 @@ class ClassView : public QWidget {
   plan::Plan plan_;
   std::uint64_t ticket_ = 0;
   std::vector<ClassStep> steps_;
+  SheetSteps sheetStepsOf_;
+  std::vector<SheetStep> sheetSteps_;
   std::size_t step_ = 0;
   std::optional<head::ViewName> chosenView_;  ///< nothing: follows the step
   mutable std::map<std::size_t, plan::Plan> plans_;
@@ -116,6 +131,7 @@ class ClassView : public QWidget {
   std::optional<Student> student_;
   std::shared_ptr<const paint::Scene> scene_, wholeScene_, studentScene_;
   std::shared_ptr<const live::LookResult> shown_;
+  std::size_t shownStep_ = 0;  ///< of shown_
 
   QGridLayout* grid_ = nullptr;
   QStackedWidget* middle_ = nullptr;

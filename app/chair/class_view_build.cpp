@@ -61,10 +61,8 @@ QWidget* ClassView::buildBar() {
   auto* bar = new QWidget(this);
   auto* flow = new controls::FlowLayout(bar, kGap_px, kGap_px);
   flow->setContentsMargins(0, 0, 0, 0);
-  back_ = largeButton(tr("\u25C0  Back"), bar);
-  back_->setAccessibleName(tr("One step back"));
-  next_ = largeButton(tr("Next  \u25B6"), bar);
-  next_->setAccessibleName(tr("Next step"));
+  back_ = largeButton(tr("Take it back"), bar);
+  next_ = largeButton(tr("Place the next"), bar);
   next_->setProperty("primary", true);
   blank_ = largeButton(tr("Blank sheet"), bar);
   takeBack_ = largeButton(tr("Take the last line back"), bar);

@@ -14,11 +14,6 @@
 namespace combdraft::chair {
 namespace {
 
-// A part of the hair is named as dark when less than this much of it is light,
-// and clearly less than on the whole head [own].
-constexpr double kDark_share = 0.2, kOfWhole = 0.6;
-constexpr std::size_t kMostPlaces = 2;
-
 struct Words {
   Q_DECLARE_TR_FUNCTIONS(Chair)
 };
@@ -45,30 +40,16 @@ bool hasTwoLevels(const look::Contrast& contrast) {
   return contrast.verdict == look::ContrastVerdict::TwoClearLevels || contrast.verdict == look::ContrastVerdict::Soft;
 }
 
-QString placeOf(look::Region region) {
-  using look::Region;
-  switch (region) {
-    case Region::FrontTop: return Words::tr("at the front");
-    case Region::Top: return Words::tr("on top");
-    case Region::Crown: return Words::tr("at the crown");
-    case Region::FaceFrameLeft:
-    case Region::FaceFrameRight: return Words::tr("round the face");
-    case Region::SideLeft:
-    case Region::SideRight: return Words::tr("at the sides");
-    case Region::Nape: return Words::tr("at the nape");
-    case Region::BackUpper: return Words::tr("at the upper back");
-    case Region::BackMiddle: return Words::tr("at the middle of the back");
-    case Region::BackEnds: return Words::tr("at the ends");
-  }
-  return {};
-}
-
 }  // namespace
 
 bool isWhole(const LookSpan& span) { return span.less && span.planned && span.more; }
 
 QString promiseLine() {
   return Words::tr("A picture of the plan, not a promise; a test strand shows how far your hair lightens.");
+}
+
+QString classLine() {
+  return Words::tr("A picture of the plan, not a promise; a test strand shows how far this hair lightens.");
 }
 
 QString levelWord(double level) {
@@ -149,12 +130,12 @@ PlainReading howMuchDifference(const LookSpan& span) {
 PlainReading weeksUntilRegrowth(const std::optional<look::Regrowth>& regrowth) {
   PlainReading plain{Words::tr("Weeks until the regrowth shows"), {}, Words::tr("Being worked out; it takes a little longer.")};
   if (!regrowth) return plain;
-  const QString most = controls::shownNumber(look::Regrowth::kWeeks, 0);
   if (!regrowth->week && !regrowth->earliest) {
-    plain.value = Words::tr("not told");
-    plain.sentence = Words::tr("In this drawing the edge of new growth stays below what is counted as showing, as far as it looks ahead (%1 weeks). Move the weeks and look at the picture.").arg(most);
+    plain.value = Words::tr("no week is given");
+    plain.sentence = Words::tr("This is not a sign that new growth will not show; ask at the next visit.");
     return plain;
   }
+  const QString most = controls::shownNumber(look::Regrowth::kWeeks, 0);
   const double from = regrowth->earliest.value_or(*regrowth->week);
   const QString one = weeks(from) == weeks(1) ? Words::tr("about 1 week") : Words::tr("about %1 weeks").arg(weeks(from));
   plain.value = regrowth->latest ? (weeks(from) == weeks(*regrowth->latest)
@@ -163,22 +144,6 @@ PlainReading weeksUntilRegrowth(const std::optional<look::Regrowth>& regrowth) {
                                  : Words::tr("%1 to more than %2 weeks").arg(weeks(from), most);
   plain.sentence = Words::tr("Until new growth begins to show at the parting, with the hair worn down.");
   return plain;
-}
-
-QString whatStaysDark(const look::Readings* planned) {
-  if (!planned) return {};
-  const double dark = std::clamp(1 - planned->whole.light_share, 0.0, 1.0);
-  std::vector<const look::RegionReading*> found;
-  for (const look::RegionReading& region : planned->regions)
-    if (region.whole && region.whole->light_share < std::min(kDark_share, kOfWhole * planned->whole.light_share)) found.push_back(&region);
-  std::stable_sort(found.begin(), found.end(), [](const auto* a, const auto* b) { return a->whole->light_share < b->whole->light_share; });
-  QStringList places;
-  for (const look::RegionReading* region : found)
-    if (const QString place = placeOf(region->region); static_cast<std::size_t>(places.size()) < kMostPlaces && !places.contains(place)) places << place;
-  const QString share = controls::shownNumber(std::round(100 * dark / 5) * 5, 0);
-  if (places.isEmpty()) return Words::tr("About %1 % of the hair that is seen is not lightened, spread through the light.").arg(share);
-  return places.size() == 1 ? Words::tr("About %1 % of the hair that is seen is not lightened; the least light lies %2.").arg(share, places[0])
-                            : Words::tr("About %1 % of the hair that is seen is not lightened; the least light lies %2 and %3.").arg(share, places[0], places[1]);
 }
 
 }  // namespace combdraft::chair

@@ -8,6 +8,7 @@
 #include <QString>
 #include <optional>
 
+#include "app/paint/dark_words.h"
 #include "engine/look/look.h"
 #include "engine/look/regrowth.h"
 
@@ -38,8 +39,7 @@ PlainReading howLight(const LookSpan& span, const look::Readings* today);
 PlainReading howMuchDifference(const LookSpan& span);
 /// Nothing: not yet worked out.
 PlainReading weeksUntilRegrowth(const std::optional<look::Regrowth>& regrowth);
-/// One sentence; "" without a reading.
-QString whatStaysDark(const look::Readings* planned);
+using paint::whatStaysDark;
 
 /// All three ends are there.
 bool isWhole(const LookSpan& span);
@@ -49,5 +49,7 @@ QString levelWord(double level);
 QString levelWords(double level);
 /// "not a promise", as it stands under every picture.
 QString promiseLine();
+/// The same before a class: of nobody's hair in the room.
+QString classLine();
 
 }  // namespace combdraft::chair

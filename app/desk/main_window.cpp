@@ -1,5 +1,6 @@
 #include "app/desk/main_window.h"
 
+#include <QApplication>
 #include <QCloseEvent>
 #include <QMimeData>
 #include <QPlainTextEdit>
@@ -372,6 +373,11 @@ void MainWindow::requestLook() {
 void MainWindow::closeEvent(QCloseEvent* event) {
   if (refusesToClose()) return event->ignore();
   if (showing_ == Showing::Class) showToOthers(Showing::Desk);
+  if (composer_->isPuttingOut() && !qApp->isSavingSession()) {
+    closing_ = false;
+    event->ignore();
+    return askAboutPagesUnderWay();
+  }
   if (!closing_ && controller_.isModified()) {
     event->ignore();
     askBeforeLeaving(tr("Save the changes before closing?"), [this] {

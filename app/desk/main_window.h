@@ -186,6 +186,7 @@ class MainWindow : public QMainWindow {
   void showToOthers(Showing what);
   enum class DeskIs { Shown, Hidden };
   void setDesk(DeskIs is);
+  void askAboutPagesUnderWay();
   bool refusesToClose();
 
   // choices (main_window_choices.cpp)

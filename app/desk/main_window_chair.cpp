@@ -18,6 +18,8 @@
 #include "app/desk/main_window.h"
 #include "app/desk/message_bar.h"
 #include "app/desk/plan_changes.h"
+#include "app/handout/composer_page.h"
+#include "app/handout/steps.h"
 #include "app/sheet/head_sheet.h"
 #include "app/store/plan_store.h"
 
@@ -50,6 +52,13 @@ void MainWindow::connectShow() {
     const auto& keeper = cards_->consultationCard()->keeper();
     const store::Offer* offer = keeper ? store::findOffer(keeper->file(), controller_.document().info().number, choice) : nullptr;
     return offer ? cards::offerText(*offer) : QString();
+  });
+  class_->setSheetSteps([](const paint::Scene& scene) {
+    const auto* typed = scene.plan().find<plan::Handout>(plan::kHandoutId);
+    std::vector<chair::ClassView::SheetStep> steps;
+    for (const handout::Step& step : handout::stepsOf(scene, typed ? typed->steps : std::vector<plan::HandoutStep>()))
+      if (step.standing == handout::Step::Standing::InPlan) steps.push_back({step.pieces, step.why()});
+    return steps;
   });
   connect(class_, &chair::ClassView::leaveWanted, this, [this] { showToOthers(Showing::Desk); });
   connect(class_, &chair::ClassView::studentWanted, this, [this] {
@@ -126,7 +135,8 @@ void MainWindow::setDesk(DeskIs is) {
       hiddenWindows_.emplace_back(other);
       other->hide();
     }
-  // What else is open, a preview of pages say, may be another client's.
+  // What else is open, a preview of pages say, may be another client's; so may one under way.
+  for (MainWindow* window : allWindows()) window->composer_->dropPreview();
   for (QWidget* other : QApplication::topLevelWidgets())
     if (other != this && other->isVisible() && other->windowType() == Qt::Dialog) other->close();
   setContextMenuPolicy(Qt::NoContextMenu);  // else it offers the rows of tools

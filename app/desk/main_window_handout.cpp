@@ -12,6 +12,8 @@ namespace {
 const QString kTopic = QStringLiteral("handout");
 const QString kAsked = QStringLiteral("handout-asked");  // news about other pages leave the question there
 
+const QString kUnderWay = QStringLiteral("handout-under-way");
+
 }  // namespace
 
 Condition MainWindow::whilePlanShown() const {
@@ -67,6 +69,23 @@ void MainWindow::connectHandout() {
     messages_->say(std::move(message));
   });
   connect(composer_, &ComposerPage::askedNoMore, this, [this] { messages_->clear(kAsked); });
+  connect(&composer_->maker(), &handout::PageMaker::ended, this, [this] { messages_->clear(kUnderWay); });
+}
+
+// Pages that are not whole would be lost with the window, and a printer would have half of them.
+void MainWindow::askAboutPagesUnderWay() {
+  const auto stop = [this] {
+    if (!composer_->isPuttingOut()) {
+      close();
+      return;
+    }
+    // Queued, so that what came of them is said before.
+    connect(&composer_->maker(), &handout::PageMaker::ended, this, &QWidget::close,
+            static_cast<Qt::ConnectionType>(Qt::QueuedConnection | Qt::SingleShotConnection));
+    composer_->maker().cancel();
+  };
+  // Last what changes nothing: Escape takes it.
+  messages_->say({Message::Kind::Caution, tr("Pages are still being written."), {{tr("Stop and close"), stop}, {tr("Wait"), {}}}, kUnderWay});
 }
 
 }  // namespace combdraft::desk

@@ -92,8 +92,8 @@ void addAgreed(Column& column, const plan::Plan& plan) {
   if (!choice.isEmpty()) words.text(choice, type::kBody, Weight::Bold);
   words.text(shownWords(read->view));
   if (read->span)
-    words.text(Words::tr("All hair that is seen: level %1; it may come out from %2 to %3.")
-                   .arg(number(read->span->level), number(read->span->low), number(read->span->high)));
+    words.text(Words::tr("All hair that is seen: about level %1, drawn from %2 to %3; not a limit.")
+                   .arg(number(std::round(2 * read->span->level) / 2), number(read->span->low), number(read->span->high)));
   if (!read->promiseLine.empty()) words.text(QString::fromStdString(read->promiseLine), type::kSmall, Weight::Plain, Column::Tone::Soft);
   if (picture.isNull()) {
     words.text(Words::tr("No picture was kept."), type::kSmall, Weight::Plain, Column::Tone::Soft);

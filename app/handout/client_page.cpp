@@ -1,16 +1,16 @@
 #include "app/handout/client_page.h"
 
 #include <QCoreApplication>
+#include <algorithm>
 #include <cmath>
 
 #include "app/handout/agreed_part.h"
 #include "app/handout/figures.h"
 #include "app/handout/parts.h"
+#include "app/paint/dark_words.h"
 #include "app/paint/figure.h"
 #include "app/paint/level_span.h"
-#include "app/paint/reading_words.h"
 #include "engine/base/number_text.h"
-#include "engine/colour/levels.h"
 
 namespace combdraft::handout {
 namespace {
@@ -21,12 +21,17 @@ struct Words {
 
 QString number(double value) { return paint::figure(numberText(std::round(value * 10) / 10)); }
 
-QString lightWords(const look::Reading& reading) {
-  if (!reading.rangeKnown) return Words::tr("All the hair that is seen looks like %1.").arg(paint::levelText(reading).toLower());
-  const colour::LevelScale scale;
-  const paint::LevelEnds ends = paint::outwards(scale.levelOfLightness(reading.low), scale.levelOfLightness(reading.high));
-  return Words::tr("All the hair that is seen looks like level %1; by the program's own assumptions it may come out from %2 to %3.")
-      .arg(number(reading.level), number(ends.low), number(ends.high));
+// The same span as the client's screen: every piece at the low, the planned and the high
+// end of its typed lift; told in halves.
+QString lightWords(const Looks& looks) {
+  const look::Reading& planned = looks.down->readings->whole;
+  const QString picture = Words::tr("In the picture about level %1.").arg(number(std::round(2 * planned.level) / 2));
+  if (!looks.less || !looks.more) return picture + u' ' + Words::tr("A range was not worked out; a test strand says more.");
+  const auto [low, high] = std::minmax({planned.level, looks.less->whole.level, looks.more->whole.level});
+  const paint::LevelEnds ends = paint::outwards(low, high);
+  return picture + u' ' +
+         Words::tr("If it lightens less or more than planned: %1 to %2 in the drawing. Your hair can come out beyond that; a test strand says more.")
+             .arg(number(ends.low), number(ends.high));
 }
 
 QString verdictWords(const look::Contrast& contrast) {
@@ -50,12 +55,29 @@ QString weeksWords(const std::vector<look::Regrowth>& regrowth) {
   for (const look::Regrowth& one : regrowth) {
     if (one.way != hair::WornWay::Down) continue;
     const auto weeks = [](double week) { return paint::figure(numberText(std::round(week))); };
-    if (!one.week) return Words::tr("Not told: in the drawing its edge stays below what is counted as showing, as far as it looks ahead (%1 weeks).").arg(weeks(look::Regrowth::kWeeks));
-    const QString latest = one.latest ? weeks(*one.latest) : weeks(look::Regrowth::kWeeks);
+    if (!one.week && !one.earliest)
+      return Words::tr("No week is given. This is not a sign that new growth will not show; ask at the next visit.");
+    if (!one.week) return Words::tr("Worn down, new growth may begin to show from %1 weeks on.").arg(weeks(*one.earliest));
+    const QString latest = one.latest ? weeks(*one.latest) : Words::tr("more than %1").arg(weeks(look::Regrowth::kWeeks));
     return Words::tr("Worn down, new growth begins to show after about %1 weeks; that may be from %2 to %3.")
         .arg(weeks(*one.week), weeks(one.earliest.value_or(*one.week)), latest);
   }
   return Words::tr("Not worked out.");
+}
+
+// Whose choice it was, when, and who planned it. The date is written by hand: a page that is
+// printed again is the same page.
+void addOrigin(Column& column, const Request& request) {
+  const auto* choice = request.plan.find<plan::Choice>(request.choice.empty() ? request.plan.info().activeChoice : request.choice);
+  const double third = column.width_mm() / 3, gap_mm = 5;
+  Column name(third - gap_mm), date(third - gap_mm), by(third);
+  Chunk room;  // down to the line beside it
+  room.height_mm = 2.9;
+  name.add(std::move(room));
+  name.writingLine(Words::tr("Choice"), 1, choice ? QString::fromStdString(choice->name) : QString());
+  date.writingLine(Words::tr("Date"));
+  by.writingLine(Words::tr("Planned by"));
+  column.row({{0, &name}, {third, &date}, {2 * third, &by}});
 }
 
 }  // namespace
@@ -65,6 +87,7 @@ void addClientPage(Column& column, const Request& request, const paint::Scene& s
   column.text(Words::tr("What we planned"), type::kTitle, Weight::Bold);
   const QString title = QString::fromStdString(request.plan.info().title);
   if (!title.isEmpty()) column.text(title, type::kSub, Weight::Plain, Column::Tone::Soft);
+  addOrigin(column, request);
   column.gap(4);
   const bool empty = scene.pieces().empty();
   if (!looks.down) {
@@ -72,16 +95,17 @@ void addClientPage(Column& column, const Request& request, const paint::Scene& s
   } else if (wide) {
     addLookRow(column, scene, {head::ViewName::Front, head::ViewName::Left, head::ViewName::Back}, looks.down.get(), 92, Person::Client);
   } else {
-    addLookRow(column, scene, {head::ViewName::Front, head::ViewName::Back}, looks.down.get(), std::min(112.0, room.body.height() * 0.45), Person::Client);
+    addLookRow(column, scene, {head::ViewName::Front, head::ViewName::Back}, looks.down.get(), std::min(98.0, room.body.height() * 0.4), Person::Client);
   }
   column.text(empty ? Words::tr("Nothing is planned yet: this is the hair as it is today.") : Words::tr("As planned, worn down, in daylight. A mirror shows it the other way round."),
               type::kSmall, Weight::Plain, Column::Tone::Soft);
   if (!empty && looks.down && looks.down->readings) {
-    column.subheading(Words::tr("What to expect"));
+    column.subheading(Words::tr("What the plan shows"));
     std::vector<std::vector<Column::Cell>> rows;
     const look::Readings& readings = *looks.down->readings;
-    rows.push_back({{Words::tr("How light"), Weight::Bold}, {lightWords(readings.whole), Weight::Plain}});
+    rows.push_back({{Words::tr("How light"), Weight::Bold}, {lightWords(looks), Weight::Plain}});
     rows.push_back({{Words::tr("How much difference"), Weight::Bold}, {differenceWords(readings.contrast), Weight::Plain}});
+    rows.push_back({{Words::tr("What stays dark"), Weight::Bold}, {paint::whatStaysDark(&readings), Weight::Plain}});
     rows.push_back({{Words::tr("Until new growth shows"), Weight::Bold}, {weeksWords(looks.regrowth), Weight::Plain}});
     column.table({}, {0.25, 0.75}, rows, type::kBody + 0.25);
   }
@@ -97,8 +121,9 @@ void addClientPage(Column& column, const Request& request, const paint::Scene& s
   column.writingLine(Words::tr("Questions, or anything that worries you: call"), 1, request.client.call);
   column.gap(4);
   Column inside(column.width_mm() - 6);
-  inside.text(Words::tr("Pain, burning or swelling at the scalp or the skin, also later at home: follow the maker's first aid and get medical help."),
-              type::kSmall);
+  inside.text(Words::tr("Pain, burning or swelling at the scalp or skin, also later at home: get medical help, say that hair lightener was used, and call us. "
+                        "Swelling of the face or trouble breathing: the emergency number."),
+              type::kBody, Weight::Bold);
   column.box(inside, 3);
 }
 

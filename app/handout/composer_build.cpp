@@ -14,6 +14,7 @@ using plan::HandoutPart;
 
 constexpr qsizetype kText_bytes = 20000;  // what a plan file keeps of a text
 constexpr int kLeft_px = 330;
+constexpr double kLeast_dpi = 20, kMost_dpi = 1200;
 
 QLabel* softLabel(const QString& text, QWidget* parent) {
   auto* label = new QLabel(text, parent);
@@ -52,7 +53,18 @@ QWidget* ComposerPage::buildTop() {
   done->setObjectName(QStringLiteral("done"));
   done->setProperty("primary", true);
   connect(done, &QPushButton::clicked, this, &ComposerPage::done);
-  for (QPushButton* one : {save_, print_, preview_, done}) first->addWidget(one);
+  controls::NumberFieldSpec fineness;
+  fineness.label = tr("PNG, dots an inch");
+  fineness.low = kLeast_dpi;
+  fineness.high = kMost_dpi;
+  fineness.decimals = 0;
+  fineness.step = 10;
+  fineness.tip = tr("How finely pages are drawn when they are saved as PNG");
+  resolution_ = new controls::NumberField(fineness, top);
+  resolution_->setValue(FileWish().dpi);
+  first->addWidget(save_);
+  first->addWidget(resolution_);
+  for (QPushButton* one : {print_, preview_, done}) first->addWidget(one);
   rows->addLayout(first);
   auto* second = new QHBoxLayout;
   second->setSpacing(18);

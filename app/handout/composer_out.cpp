@@ -13,8 +13,6 @@
 namespace combdraft::handout {
 namespace {
 
-constexpr double kPicture_dpi = 200;
-
 std::shared_ptr<QPrinter> printerFor(const Request& request) {
   auto printer = std::make_shared<QPrinter>(QPrinter::HighResolution);
   printer->setFullPage(true);
@@ -44,10 +42,17 @@ void ComposerPage::saveAs() {
 
 void ComposerPage::saveTo(const QString& fileName) {
   const QString title = QString::fromStdString(controller_.document().info().title);
-  const Save save{requestNow(), {fileName, title.isEmpty() ? tr("Untitled plan") : title, kPicture_dpi}};
-  if (!maker_.write(save.request, save.wish, PageMaker::IfThere::Ask)) return sayBusy();
+  if (maker_.isWriting()) return sayBusy();
+  FileWish wish{fileName, title.isEmpty() ? tr("Untitled plan") : title};
+  if (const std::optional<double> dpi = resolution_->value()) wish.dpi = *dpi;
+  const Save save{requestNow(), wish};
   pending_ = save;
   if (std::exchange(isAsked_, false)) Q_EMIT askedNoMore();  // about another place
+  if (paint::formatOf(fileName) == paint::PictureFormat::Pdf) {  // one name, however many pages
+    const FilesThere there = filesThere(fileName, 1);
+    if (!there.isEmpty()) return askAbout(there, 1);
+  }
+  maker_.write(save.request, save.wish, PageMaker::IfThere::Ask);
 }
 
 void ComposerPage::askAbout(const FilesThere& there, int pages) {
@@ -61,17 +66,17 @@ void ComposerPage::askAbout(const FilesThere& there, int pages) {
     says << tr("Of the names of these %1 pages %2 stand there already and would be replaced: %3.")
                 .arg(QString::number(pages), QString::number(there.replaced.size()), span(there.replaced));
   if (there.older.size() == 1)
-    says << tr("%1 is a page of an older set; the new pages do not take its place.").arg(name(there.older.front()));
+    says << tr("%1 has a name like those of an older set and would stay beside the new pages.").arg(name(there.older.front()));
   else if (!there.older.isEmpty())
-    says << tr("%1 files are pages of an older set, %2; the new pages do not take their place.").arg(QString::number(there.older.size()), span(there.older));
+    says << tr("%1 files have names like those of an older set, %2; they would stay beside the new pages.").arg(QString::number(there.older.size()), span(there.older));
   const bool isReplaced = !there.replaced.isEmpty();
   SaveQuestion question{says.join(u' '), {}};
   if (there.older.isEmpty()) {
     question.answers.push_back({tr("Replace"), [this] { saveOver({}); }});
   } else {
-    question.answers.push_back({isReplaced ? tr("Replace, and remove the older pages") : tr("Save, and remove the older pages"),
+    question.answers.push_back({isReplaced ? tr("Replace, and keep the other files") : tr("Save, and keep the other files"), [this] { saveOver({}); }});
+    question.answers.push_back({isReplaced ? tr("Replace, and put the other files into the trash") : tr("Save, and put the other files into the trash"),
                                 [this, older = there.older] { saveOver(older); }});
-    question.answers.push_back({isReplaced ? tr("Replace, and keep the older pages") : tr("Save, and keep the older pages"), [this] { saveOver({}); }});
   }
   question.answers.push_back({tr("Do not save"), [this] {
                                 isAsked_ = false;
@@ -103,8 +108,12 @@ void ComposerPage::sayWritten(const QStringList& files) {
 }
 
 void ComposerPage::sayFailed(const Error& error, bool wasWriting) {
-  if (error.code != ErrorCode::Cancelled) return Q_EMIT trouble(error);
+  if (error.code != ErrorCode::Cancelled) {
+    if (wasWriting) previewed_.reset();
+    return Q_EMIT trouble(error);
+  }
   if (!wasWriting) return;
+  if (std::exchange(previewed_, std::nullopt)) return sayNoPreview();
   if (error.args.size() == 2)
     return Q_EMIT news(tr("Stopped after %1 of %2 pages. The printer has these and may print them: take them back there.")
                            .arg(QString::fromStdString(error.args[0]), QString::fromStdString(error.args[1])));
@@ -134,10 +143,18 @@ void ComposerPage::previewPrint() {
   previewed_ = request;
 }
 
+void ComposerPage::dropPreview() {
+  if (previewed_) maker_.cancel();  // one thing at a time: no file is given up with it
+}
+
+void ComposerPage::sayNoPreview() { Q_EMIT news(tr("The print preview was not opened: its pages were left or stopped before they were made.")); }
+
 void ComposerPage::showPreview(const Pages& pages) {
   if (!previewed_) return;
-  if (previewWindow_) previewWindow_->close();
   const Request request = *std::exchange(previewed_, std::nullopt);
+  // What is in front now may be for other eyes.
+  if (!follows_ || !isVisible()) return sayNoPreview();
+  if (previewWindow_) previewWindow_->close();
   auto* window = new PrintPreview(pages, layoutOf(request.handout.paper, request.handout.turn), this);
   connect(window, &PrintPreview::printWanted, this, [this, request] { printOut(request); });
   previewWindow_ = window;

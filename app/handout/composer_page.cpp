@@ -164,7 +164,10 @@ void ComposerPage::enter(const QString& folder) {
   if (!parts_->currentItem()) parts_->setCurrentRow(0);
 }
 
-void ComposerPage::leave() { follows_ = false; }
+void ComposerPage::leave() {
+  follows_ = false;
+  dropPreview();
+}
 
 void ComposerPage::showDocument(DocumentKind kind) {
   kind_->setCurrent(static_cast<int>(kind));

@@ -10,6 +10,7 @@
 #include <QWidget>
 #include <functional>
 
+#include "app/controls/number_field.h"
 #include "app/controls/segments.h"
 #include "app/controls/text_box.h"
 #include "app/document/document_controller.h"
@@ -46,6 +47,8 @@ class ComposerPage : public QWidget {
   /// Fills the page and follows the document from now on; `leave` ends that.
   void enter(const QString& folder);
   void leave();
+  /// Stops a print preview that is under way; that it does not open is said. One that is open stays.
+  void dropPreview();
   void showDocument(DocumentKind kind);
   /// How the work list is set, for when it is printed.
   void setWork(const WorkOnPaper& work);
@@ -58,6 +61,8 @@ class ComposerPage : public QWidget {
   void previewPrint();
   /// Writes without asking where; `asked` when files stand there.
   void saveTo(const QString& fileName);
+  /// Files or a print are under way.
+  bool isPuttingOut() const { return maker_.isPuttingOut(); }
 
   PageMaker& maker() { return maker_; }
   PagesView& pagesView() { return *pages_; }
@@ -69,6 +74,7 @@ class ComposerPage : public QWidget {
   controls::Segments* kind() { return kind_; }
   controls::Segments* paper() { return paper_; }
   controls::Segments* turn() { return turn_; }
+  controls::NumberField* resolution() { return resolution_; }  ///< dpi of PNG
   QPushButton* upButton() { return up_; }
   QPushButton* downButton() { return down_; }
   QPushButton* stopButton() { return stop_; }
@@ -95,6 +101,7 @@ class ComposerPage : public QWidget {
 
   void sayBusy();
   void sayUnanswered();
+  void sayNoPreview();
   void sayWritten(const QStringList& files);
   void sayFailed(const Error& error, bool wasWriting);
   void askAbout(const FilesThere& there, int pages);
@@ -134,6 +141,7 @@ class ComposerPage : public QWidget {
   document::Gesture typing_ = document::Gesture::begin();
 
   controls::Segments *kind_, *paper_, *turn_;
+  controls::NumberField* resolution_;
   QListWidget* parts_;
   QPushButton *up_, *down_, *save_, *print_, *preview_, *stop_;
   QStackedWidget *left_, *texts_;

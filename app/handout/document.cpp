@@ -115,15 +115,15 @@ Result<Looks> LookMaker::make(const Request& request, double pixel_mm, std::stop
       frame.readings = read->readings;
       looks.down = std::make_shared<const look::LookFrame>(std::move(frame));
     }
-    if (request.kind == DocumentKind::ClientPage && looks.down->readings) {
-      look::LookSettings settings;
-      settings.choice = request.choice;
-      Result<look::Readings> ranged = look::LookEngine::withRange(request.plan, settings, *looks.down->readings, stop);
-      if (!ranged) return ranged.error();
-      look::LookFrame frame = *looks.down;
-      frame.readings = std::make_shared<const look::Readings>(std::move(ranged).value());
-      looks.down = std::make_shared<const look::LookFrame>(std::move(frame));
-    }
+    if (request.kind == DocumentKind::ClientPage)
+      for (const auto& [into, lift] : {std::pair(&looks.less, look::Lift::Less), std::pair(&looks.more, look::Lift::More)}) {
+        look::LookSettings settings;
+        settings.choice = request.choice;
+        settings.lift = lift;
+        const Result<look::LookFrame> read = (reader_ ? *reader_ : engine_).update(request.plan, settings, {}, stop);
+        if (!read) return read.error();
+        *into = read->readings;
+      }
     step();
   }
   if (needed.opened) {

@@ -58,6 +58,8 @@ inline constexpr plan::HandoutPart kHandoutParts[] = {
 struct Looks {
   std::shared_ptr<const look::LookFrame> down, opened;
   std::vector<look::Regrowth> regrowth;  ///< empty: not worked out
+  /// `down` if every piece lightens as little and as far as was typed; the client's page only.
+  std::shared_ptr<const look::Readings> less = {}, more = {};
 };
 /// Which of them a request shows; nothing of them takes any time when it is false.
 struct LooksNeeded {

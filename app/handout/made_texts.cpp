@@ -71,12 +71,15 @@ QString madeKit(const Request& request) {
 QString madeChecks(const Request& request) {
   const Traits traits = traitsOf(request);
   QStringList lines;
-  lines << Words::tr("Before mixing: the maker's directions are read and at hand; skin test, test strand and elasticity are checked and written down.");
+  // Otherwise there are lines for it before the first step (parts.cpp).
+  if (const auto parts = partsOf(request.handout);
+      std::any_of(parts.begin(), parts.end(), [](const plan::HandoutUse& use) { return use.part == plan::HandoutPart::Title && use.hidden; }))
+    lines << Words::tr("Before mixing: the maker's directions are read and at hand; skin test, test strand and elasticity are checked and written down.");
   lines << Words::tr("Partings: clean, and where the drawing has them. Measure the first piece of each section against the scale.");
   if (traits.twins) lines << Words::tr("Both sides: the same number of pieces at the same height.");
   if (traits.leftOut) lines << Words::tr("Left-out hair: clipped away, dry, and as wide as it is drawn.");
-  if (traits.comb) lines << Words::tr("Backcombing: the parting lies free, and the pushed hairs end where the drawing says.");
-  if (!traits.fromScalp) lines << Words::tr("Start: no product nearer to the scalp than the drawing says.");
+  if (traits.comb) lines << Words::tr("Backcombing: the parting lies free, and the pushed hairs end where the step says.");
+  if (!traits.fromScalp) lines << Words::tr("Start: no product nearer to the scalp than the step says.");
   if (traits.paint) lines << Words::tr("Brush work: the surface is covered evenly; look at the under side.");
   lines << Words::tr("Look at the first pieces while you place, as often as the directions and the hair ask; when the last one is in, at all of them. Open, wipe, look; product on the hair makes it look lighter than it is.");
   lines << Words::tr("Before rinsing: each piece has been looked at, and what was seen is written down.");
@@ -84,20 +87,23 @@ QString madeChecks(const Request& request) {
   return lines.join(u'\n');
 }
 
+QStringList urgentFaults() {
+  return {Words::tr("Pain, burning or swelling: Take the product off, follow the maker's first aid and get medical help."),
+          Words::tr("Hair stretches and does not spring back, or breaks: Take the product off, stop lightening, refer.")};
+}
+
 QString madeFaults(const Request& request) {
   const Traits traits = traitsOf(request);
-  QStringList lines;
-  lines << Words::tr("A stripe shows: The piece was too thick or too sharply parted. Next time take it thinner, or woven; today soften it with dark hair beside it.");
-  lines << Words::tr("A solid light patch where the hair opens: Too little was left out beside the opening. Put depth back between the pieces; next time leave out more.");
+  QStringList lines = urgentFaults();
+  lines << Words::tr("A stripe shows: The piece was too thick or too sharply parted. Next time take it thinner, or woven. Whether today asks for more: look at the hair and the scalp, and ask whoever teaches.");
+  lines << Words::tr("A solid light patch where the hair opens: Too little was left out beside the opening. Next time leave out more.");
   lines << Words::tr("A dark hole at the crown: The last piece lies too far from the opening. Next time begin there and count backward.");
   if (traits.twins) lines << Words::tr("The sides differ: Partings drifted. Compare the number and the height of the pieces before anything is mixed.");
-  if (traits.comb) lines << Words::tr("The root looks hard in spite of backcombing: Too little was pushed back, or product was taken into the cushion. Push more, and stop where the drawing says.");
-  if (traits.foil) lines << Words::tr("Spots near the root: Product was too near to the fold or the foil slipped. Keep the distance that is drawn.");
+  if (traits.comb) lines << Words::tr("The root looks hard in spite of backcombing: Too little was pushed back, or product was taken into the cushion. Next time, where elasticity was checked and allows it, push back more; stop where the step says.");
+  if (traits.foil) lines << Words::tr("Spots near the root: Product was too near to the fold or the foil slipped. Keep the distance that the step says.");
   if (traits.weave) lines << Words::tr("The weave reads as a line: The teeth stand too close. Keep the gaps as wide as drawn.");
-  lines << Words::tr("One tone instead of two: Too little dark hair was left. Add depth between the light pieces rather than more light.");
+  lines << Words::tr("One tone instead of two: Too little dark hair was left. Next time leave out more.");
   lines << Words::tr("It is less light than wanted: Do not lighten it again today. Write down what is seen; a strand test before another visit shows how this hair lightens.");
-  lines << Words::tr("Hair stretches and does not spring back, or breaks: Take the product off, stop lightening, refer.");
-  lines << Words::tr("Pain, burning or swelling: Take the product off, follow the maker's first aid and get medical help.");
   return lines.join(u'\n');
 }
 

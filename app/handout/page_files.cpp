@@ -1,12 +1,14 @@
 #include "app/handout/page_files.h"
 
 #include <QBuffer>
+#include <QDir>
 #include <QFile>
 #include <QFileInfo>
 #include <QPageSize>
 #include <QPainter>
 #include <QPdfWriter>
 #include <QSaveFile>
+#include <QStandardPaths>
 #include <memory>
 
 #include "app/handout/paper.h"
@@ -26,22 +28,6 @@ QPageSize pageSize(const QSizeF& size_mm) {
   return QPageSize(size_mm, QPageSize::Millimeter, QString(), QPageSize::ExactMatch);
 }
 
-Result<QByteArray> pdfBytes(const std::vector<paint::Page>& pages, const QString& title, std::stop_token stop, const Progress& progress) {
-  QByteArray bytes;
-  QBuffer buffer(&bytes);
-  buffer.open(QIODevice::WriteOnly);
-  {
-    QPdfWriter writer(&buffer);
-    writer.setTitle(title);
-    writer.setCreator(QStringLiteral("Combdraft"));
-    writer.setResolution(kPdf_dpi);
-    writer.setPageMargins(QMarginsF(0, 0, 0, 0));
-    writer.setPageSize(pageSize(pages.front().size_mm));
-    if (!paintPages(writer, pages, kPdf_dpi, stop, progress)) return cancelled();
-  }
-  return bytes;
-}
-
 Error unwritable(const QString& name, const QString& why) {
   return {ErrorCode::FileUnwritable, "", {why.toStdString(), "a folder that you may write to, with room on its disk"}, name.toStdString()};
 }
@@ -55,21 +41,6 @@ Error halfWay(const QStringList& names, qsizetype done, const QString& why) {
           names[done].toStdString()};
 }
 
-Result<void> removeOlder(const QStringList& names) {
-  QStringList stay;
-  QString why;
-  for (const QString& name : names) {
-    QFile file(name);
-    if (file.remove() || !file.exists()) continue;
-    stay << name;
-    why = file.errorString();
-  }
-  if (stay.isEmpty()) return {};
-  return Error{ErrorCode::FileUnwritable, "",
-               {why.toStdString() + "; all new pages stand, of the older ones stay " + firstToLast(stay), "to remove the older ones by hand"},
-               stay.front().toStdString()};
-}
-
 int digitsFor(int pages) { return pages > kMostOfFewDigits ? kManyDigits : kFewDigits; }
 
 QString numbered(const QString& fileName, int number, int digits) {
@@ -80,6 +51,36 @@ QString numbered(const QString& fileName, int number, int digits) {
 bool isFileThere(const QString& name) {
   const QFileInfo info(name);
   return info.exists() && !info.isDir();
+}
+
+// Where no trash can be made, files would be moved into the current folder.
+bool isTrashThere() {
+#if defined(Q_OS_UNIX) && !defined(Q_OS_MACOS)
+  const QString place = QStandardPaths::writableLocation(QStandardPaths::GenericDataLocation) + QStringLiteral("/Trash");
+  if (QFileInfo(place).isDir()) return true;
+  return QDir().mkpath(place) && QFile::setPermissions(place, QFile::ReadOwner | QFile::WriteOwner | QFile::ExeOwner);
+#else
+  return true;
+#endif
+}
+
+// Never for good: that they are of an older set is told by their names alone.
+Result<void> removeOlder(const QStringList& names) {
+  if (names.isEmpty()) return {};
+  const bool isTrash = isTrashThere();
+  QStringList stay;
+  QString why;
+  for (const QString& name : names) {
+    if (!QFileInfo::exists(name)) continue;
+    QFile file(name);
+    if (isFileThere(name) && isTrash && file.moveToTrash()) continue;
+    stay << name;
+    why = !isFileThere(name) ? QStringLiteral("a folder") : isTrash ? file.errorString() : QStringLiteral("no trash to put it into");
+  }
+  if (stay.isEmpty()) return {};
+  return Error{ErrorCode::FileUnwritable, "",
+               {why.toStdString() + "; all new pages stand, of the older ones stay " + firstToLast(stay), "to remove the older ones by hand"},
+               stay.front().toStdString()};
 }
 
 }  // namespace
@@ -100,6 +101,7 @@ bool paintPages(QPagedPaintDevice& device, const std::vector<paint::Page>& pages
                 const Progress& progress) {
   QPainter painter(&device);
   if (!painter.isActive()) return false;
+  painter.setRenderHint(QPainter::LosslessImageRendering);  // hair is fine lines
   for (std::size_t i = 0; i < pages.size(); ++i) {
     if (stop.stop_requested()) return false;
     if (i > 0 && !device.newPage()) return false;
@@ -107,6 +109,22 @@ bool paintPages(QPagedPaintDevice& device, const std::vector<paint::Page>& pages
     if (progress) progress(static_cast<double>(i + 1) / static_cast<double>(pages.size()));
   }
   return painter.end();
+}
+
+Result<QByteArray> pdfBytes(const std::vector<paint::Page>& pages, const QString& title, std::stop_token stop, const Progress& progress) {
+  QByteArray bytes;
+  QBuffer buffer(&bytes);
+  buffer.open(QIODevice::WriteOnly);
+  {
+    QPdfWriter writer(&buffer);
+    writer.setTitle(title);
+    writer.setCreator(QStringLiteral("Combdraft"));
+    writer.setResolution(kPdf_dpi);
+    writer.setPageMargins(QMarginsF(0, 0, 0, 0));
+    writer.setPageSize(pageSize(pages.front().size_mm));
+    if (!paintPages(writer, pages, kPdf_dpi, stop, progress)) return cancelled();
+  }
+  return bytes;
 }
 
 QStringList fileNames(const QString& fileName, int pages) {

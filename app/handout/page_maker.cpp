@@ -60,6 +60,7 @@ void PageMaker::request(const Request& request) {
 bool PageMaker::start(Job job) {
   if (writing_) return false;
   writing_ = true;
+  putsOut_ = job.wish || job.printer;
   {
     const std::lock_guard lock(mutex_);
     job.generation = generation_;
@@ -98,6 +99,7 @@ void PageMaker::cancel() {
   tell([this] {
     writing_ = false;
     Q_EMIT failed({ErrorCode::Cancelled, "", {}, {}}, true);
+    Q_EMIT ended();
   });
 }
 
@@ -119,6 +121,7 @@ void PageMaker::run(const std::stop_token& stop) {
       } else if (wanted_) {
         request.swap(wanted_);
         showing_ = request;
+        shownSerial_ = wantedSerial_;
       }
       serial = wantedSerial_;
       generation = generation_;
@@ -133,6 +136,7 @@ void PageMaker::run(const std::stop_token& stop) {
       tell([this, wasWriting] {
         if (wasWriting) writing_ = false;
         Q_EMIT failed({ErrorCode::OutOfMemory, "", {}, {}}, wasWriting);
+        if (wasWriting) Q_EMIT ended();
       });
     }
     {
@@ -154,25 +158,60 @@ Result<Looks> PageMaker::looksFor(const Request& request, double pixel_mm, const
   return made;
 }
 
+bool PageMaker::present(const Request& request, const Looks& looks, bool looksFollow, int generation, const std::stop_token& stop) {
+  Result<std::vector<paint::Page>> made = makePages(request, looks, stop, {});
+  if (!made) return false;
+  auto pages = std::make_shared<const std::vector<paint::Page>>(std::move(made).value());
+  tell([this, pages, looksFollow, generation] {
+    if (generation == generation_) Q_EMIT ready(pages, looksFollow);
+  });
+  return true;
+}
+
+// A thread of its own, because the engine says seldom how far it is: somebody who types sees
+// the words at once. The wish still waits and is shown with its hair afterwards.
+std::jthread PageMaker::showingTyped() {
+  return std::jthread([this, known = known_](const std::stop_token& end) {
+    while (!end.stop_requested()) {
+      Request typed;
+      int generation = 0;
+      bool isForgotten = false;
+      {
+        std::unique_lock lock(mutex_);
+        if (!wake_.wait(lock, end, [this] { return wanted_ && wantedSerial_ != shownSerial_; })) return;
+        typed = *wanted_;
+        generation = generation_;
+        isForgotten = forgets_;
+        shownSerial_ = wantedSerial_;
+      }
+      try {
+        const bool isKnown = known && !isForgotten && sameLooks(known->request, typed);
+        present(typed, isKnown ? known->looks : Looks{}, true, generation, end);
+      } catch (const std::bad_alloc&) {
+        return;  // said when it is made again
+      }
+    }
+  });
+}
+
 void PageMaker::show(const Request& request, int generation, const std::stop_token& stop) {
   const bool isKnown = !looksNeeded(request).any() || (known_ && sameLooks(known_->request, request));
-  const auto present = [&](const Looks& looks, bool follow) {
-    Result<std::vector<paint::Page>> made = makePages(request, looks, stop, {});
-    if (!made) return false;
-    auto pages = std::make_shared<const std::vector<paint::Page>>(std::move(made).value());
-    tell([this, pages, follow, generation] {
-      if (generation == generation_) Q_EMIT ready(pages, follow);
-    });
-    return true;
-  };
-  if (!present(isKnown && known_ ? known_->looks : Looks{}, !isKnown) || isKnown) return;
+  if (!present(request, isKnown && known_ ? known_->looks : Looks{}, !isKnown, generation, stop) || isKnown) return;
   const auto progress = [this](double done) { tell([this, done] { Q_EMIT progressed(done, false); }); };
   progress(0);
+  std::jthread typed = showingTyped();
   const Result<Looks> looks = looksFor(request, kPreviewPixel_mm, stop, progress);
-  if (looks)
-    present(*looks, false);
-  else if (looks.error().code != ErrorCode::Cancelled)
-    tell([this, error = looks.error()] { Q_EMIT failed(error, false); });
+  typed.request_stop();
+  typed.join();
+  if (!looks) {
+    if (looks.error().code != ErrorCode::Cancelled) tell([this, error = looks.error()] { Q_EMIT failed(error, false); });
+    return;
+  }
+  {
+    const std::lock_guard lock(mutex_);
+    if (wanted_) return;  // its words are in sight already; the older ones do not come back
+  }
+  present(request, *looks, false, generation, stop);
 }
 
 Result<PageMaker::Done> PageMaker::carryOut(const Job& job, const std::stop_token& stop) {
@@ -203,7 +242,10 @@ Result<PageMaker::Done> PageMaker::carryOut(const Job& job, const std::stop_toke
 
 void PageMaker::put(const Job& job, const std::stop_token& stop) {
   const bool isForPaper = !job.wish && !job.printer;
+  std::jthread typed = showingTyped();
   const Result<Done> done = carryOut(job, stop);
+  typed.request_stop();
+  typed.join();
   tell([this, done, isForPaper, generation = job.generation] {
     writing_ = false;
     if (!done) {
@@ -215,6 +257,7 @@ void PageMaker::put(const Job& job, const std::stop_token& stop) {
     } else if (generation == generation_) {
       Q_EMIT forPaper(done->pages);
     }
+    Q_EMIT ended();
   });
 }
 

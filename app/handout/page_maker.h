@@ -28,7 +28,8 @@ class PageMaker : public QObject {
   ~PageMaker() override;
 
   /// Pages to look at: at once with the looks that are known, again when newer ones
-  /// are worked out. A newer request takes the place of one that waits.
+  /// are worked out. A newer request takes the place of one that waits; it is shown without
+  /// hair, or with the hair that is known, while looks, files or a print are under way.
   void request(const Request& request);
   enum class IfThere { Ask, Replace };
   /// Writes files, prints, or makes the pages that would be printed, of `request` as it is now;
@@ -43,6 +44,8 @@ class PageMaker : public QObject {
   /// What is being written or printed goes on.
   void forget();
   bool isWriting() const { return writing_; }
+  /// Files or a print are under way, so that something is lost when it ends now.
+  bool isPuttingOut() const { return writing_ && putsOut_; }
   /// Nothing waits and nothing is under way.
   bool isIdle() const { return !writing_ && idle_; }
 
@@ -54,6 +57,7 @@ class PageMaker : public QObject {
   void filesStand(const combdraft::handout::FilesThere& there, int pages);  ///< nothing was written
   void forPaper(const combdraft::handout::Pages& pages);
   void failed(const combdraft::Error& error, bool wasWriting);  ///< Cancelled too
+  void ended();  ///< after one of the four above: nothing is being written any more
 
  private:
   struct Job {
@@ -77,6 +81,8 @@ class PageMaker : public QObject {
   void run(const std::stop_token& stop);
   bool start(Job job);
   void show(const Request& request, int generation, const std::stop_token& stop);
+  bool present(const Request& request, const Looks& looks, bool looksFollow, int generation, const std::stop_token& stop);
+  std::jthread showingTyped();
   void put(const Job& job, const std::stop_token& stop);
   Result<Done> carryOut(const Job& job, const std::stop_token& stop);
   Result<Looks> looksFor(const Request& request, double pixel_mm, const std::stop_token& stop, const Progress& progress);
@@ -87,13 +93,13 @@ class PageMaker : public QObject {
 
   Look look_;
   // window's thread
-  bool writing_ = false, idle_ = true;
+  bool writing_ = false, putsOut_ = false, idle_ = true;
   int asked_ = 0;
   // shared
   std::mutex mutex_;
   std::condition_variable_any wake_;
   std::optional<Request> wanted_;
-  int wantedSerial_ = 0;
+  int wantedSerial_ = 0, shownSerial_ = 0;
   std::optional<Job> job_;
   std::stop_source now_;  ///< of what is under way
   std::optional<Request> showing_;

@@ -1,19 +1,14 @@
 #include "app/handout/page_print.h"
 
-#include <QDir>
-#include <QFile>
 #include <QPainter>
 #include <QPrinter>
 #include <QSaveFile>
-#include <QTemporaryFile>
 #include <algorithm>
 
 #include "app/handout/page_files.h"
 
 namespace combdraft::handout {
 namespace {
-
-constexpr qsizetype kEnd_bytes = 32;  // the mark of a whole PDF stands in its last line
 
 Error cancelled() { return {ErrorCode::Cancelled, "", {}, {}}; }
 
@@ -30,6 +25,7 @@ Result<void> paintRun(QPrinter& printer, const std::vector<paint::Page>& pages, 
   if (stop.stop_requested()) return cancelled();  // a printer that has begun sends a page
   QPainter painter(&printer);
   if (!painter.isActive()) return refused(printer);
+  painter.setRenderHint(QPainter::LosslessImageRendering);
   for (std::size_t i = 0; i < run.size(); ++i) {
     if (stop.stop_requested()) {
       if (printer.abort()) return cancelled();
@@ -43,24 +39,19 @@ Result<void> paintRun(QPrinter& printer, const std::vector<paint::Page>& pages, 
   return {};
 }
 
-// Printing to a file empties it first and says nothing of a full disk, so it goes elsewhere
-// and takes the file's place when it is whole.
-Result<void> printToFile(QPrinter& printer, const std::vector<paint::Page>& pages, const std::vector<std::size_t>& run, std::stop_token stop,
+// Printing to a file empties it first and says nothing of a full disk, so the pages are
+// painted in memory and take the file's place when they are whole.
+Result<void> printToFile(const QPrinter& printer, const std::vector<paint::Page>& pages, const std::vector<std::size_t>& run, std::stop_token stop,
                          const Progress& progress) {
-  const QString name = printer.outputFileName();
-  QTemporaryFile spool(QDir(QDir::tempPath()).filePath(QStringLiteral("combdraft-XXXXXX.pdf")));
-  if (!spool.open()) return unwritable(spool.fileTemplate(), spool.errorString());
-  printer.setOutputFileName(spool.fileName());
-  const Result<void> painted = paintRun(printer, pages, run, stop, progress);
-  printer.setOutputFileName(name);
-  if (!painted && painted.error().code != ErrorCode::Cancelled) return unwritable(name, QStringLiteral("the pages could not be painted"));
-  if (!painted || stop.stop_requested()) return cancelled();  // nothing of it went anywhere
-
-  QFile whole(spool.fileName());
-  const QByteArray bytes = whole.open(QIODevice::ReadOnly) ? whole.readAll() : QByteArray();
-  if (!bytes.right(kEnd_bytes).contains("%%EOF")) return unwritable(spool.fileName(), QStringLiteral("the printed pages are not whole"));
-  QSaveFile file(name);
-  if (!file.open(QIODevice::WriteOnly) || file.write(bytes) != bytes.size() || !file.commit()) return unwritable(name, file.errorString());
+  std::vector<paint::Page> chosen;
+  chosen.reserve(run.size());
+  for (const std::size_t page : run) chosen.push_back(pages[page]);
+  const Result<QByteArray> bytes = pdfBytes(chosen, printer.docName(), stop, progress);
+  if (!bytes) return bytes.error();
+  if (stop.stop_requested()) return cancelled();
+  QSaveFile file(printer.outputFileName());
+  if (!file.open(QIODevice::WriteOnly) || file.write(*bytes) != bytes->size() || !file.commit())
+    return unwritable(printer.outputFileName(), file.errorString());
   return {};
 }
 

@@ -67,6 +67,7 @@ PagesView::PagesView(QWidget* parent) : QScrollArea(parent), inside_(new QWidget
   column->setSpacing(kMargin_px);
   column->setAlignment(Qt::AlignHCenter | Qt::AlignTop);
   setWidget(inside_);
+  connect(verticalScrollBar(), &QScrollBar::valueChanged, this, &PagesView::dropFar);
 }
 
 void PagesView::setPages(const Pages& pages) {
@@ -112,6 +113,15 @@ void PagesView::fit() {
   const int room = width() - 2 * kMargin_px - verticalScrollBar()->sizeHint().width() - 4;
   const int width_px = std::clamp(static_cast<int>(std::min(room, 820) * zoom_), kLeastWidth_px, kMostWidth_px);
   for (PageView* view : views_) view->setWidth(width_px);
+}
+
+// A page's picture takes some ten MB: those in sight keep it, and one beside them each way.
+void PagesView::dropFar() {
+  const int top = verticalScrollBar()->value(), bottom = top + viewport()->height();
+  for (PageView* view : views_) {
+    const int room = view->height() + kMargin_px;
+    if (view->y() > bottom + room || view->y() + view->height() < top - room) view->dropPicture();
+  }
 }
 
 void PagesView::resizeEvent(QResizeEvent* event) {

@@ -14,6 +14,9 @@ class PageView : public QWidget {
   explicit PageView(QWidget* parent = nullptr);
   void setPage(const Pages& pages, std::size_t index);
   void setWidth(int width_px);
+  /// Its picture goes; it is drawn anew when it is next seen.
+  void dropPicture() { drawn_ = {}; }
+  bool isDrawn() const { return !drawn_.isNull(); }
 
  protected:
   void paintEvent(QPaintEvent* event) override;
@@ -45,6 +48,7 @@ class PagesView : public QScrollArea {
 
  private:
   void fit();
+  void dropFar();
 
   Pages pages_;
   std::vector<PageView*> views_;

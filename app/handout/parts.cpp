@@ -52,6 +52,20 @@ std::array<double, plan::kHairZones> levels(const plan::Hair& hair, double plan:
   return values;
 }
 
+// Seen before anything is mixed, and by whom: the lines stand before the first step.
+void addSeenBefore(Column& column) {
+  const double half = column.width_mm() / 2, gap_mm = 4;
+  const auto pair = [&](const QString& left, const QString& right) {
+    Column first(half - gap_mm), second(half);
+    first.writingLine(left);
+    second.writingLine(right);
+    column.row({{0, &first}, {half, &second}});
+  };
+  pair(Words::tr("Skin test, on, seen:"), Words::tr("Test strand, on, seen:"));
+  pair(Words::tr("Elasticity:"), Words::tr("Scalp:"));
+  column.writingLine(Words::tr("Looked at by:"));
+}
+
 void addTitle(Column& column, const Request& request, const paint::Scene& scene) {
   const QString title = QString::fromStdString(request.plan.info().title);
   column.text(title.isEmpty() ? Words::tr("Untitled plan") : title, type::kTitle, Weight::Bold);
@@ -80,8 +94,10 @@ void addTitle(Column& column, const Request& request, const paint::Scene& scene)
   inside.text(Words::tr("Before you begin"), type::kSub, Weight::Bold);
   inside.text(Words::tr("Ask the age, past reactions and the state of the scalp; check which tests are due. When in doubt, refer. Wear gloves, "
                   "see to fresh air, and work to the maker's directions. Added heat only as the leaflet says."));
+  inside.text(Words::tr("Before mixing, the maker's directions are read and at hand."));
   inside.text(Words::tr("Pain, burning or swelling: take the product off, follow the maker's first aid and get medical help."), type::kBody,
               Weight::Bold);
+  addSeenBefore(inside);
   column.box(inside, 3.5);
   if (!scene.pieces().empty() && !isWide(column)) {  // a page that lies has no room for them
     column.gap(5);
@@ -148,12 +164,13 @@ void addList(Column& column, HandoutPart part, const QStringList& lines) {
 void addFaults(Column& column, const Request& request) {
   column.heading(partTitle(HandoutPart::Faults));
   std::vector<std::vector<Column::Cell>> rows;
+  const QStringList urgent = urgentFaults();
   for (const QString& line : linesIn(request.handout.faults, madeFaults(request))) {
     const qsizetype colon = line.indexOf(QStringLiteral(": "));
     if (colon < 0)
       rows.push_back({{line, Weight::Bold}, {{}, Weight::Plain}});
     else
-      rows.push_back({{line.left(colon), Weight::Bold}, {line.mid(colon + 2), Weight::Plain}});
+      rows.push_back({{line.left(colon), Weight::Bold}, {line.mid(colon + 2), urgent.contains(line) ? Weight::Bold : Weight::Plain}});
   }
   column.table({Words::tr("What you see"), Words::tr("What to do")}, {0.34, 0.66}, rows, type::kBody);
 }

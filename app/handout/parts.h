@@ -27,6 +27,8 @@ void addLookRow(Column& column, const paint::Scene& scene, const std::vector<hea
 QString madeKit(const Request& request);
 QString madeChecks(const Request& request);
 QString madeFaults(const Request& request);
+/// Those of them that come first and stand out, also among typed ones.
+QStringList urgentFaults();
 QString madeSelfCheck(const Request& request);
 
 }  // namespace combdraft::handout

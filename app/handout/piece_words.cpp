@@ -6,6 +6,8 @@
 #include <functional>
 #include <set>
 
+#include "app/handout/piece_measures.h"
+#include "app/handout/piece_places.h"
 #include "app/paint/describe_piece.h"
 #include "app/paint/figure.h"
 #include "engine/base/number_text.h"
@@ -18,27 +20,42 @@ struct Words {
 };
 
 QString number(double value) { return paint::figure(numberText(std::round(value * 10) / 10)); }
-QString percent(double frac) { return paint::figure(numberText(std::round(100 * frac))); }
 
-struct Span {
-  double from = 1e9, to = -1e9;
-  bool isKnown() const { return to >= from; }
+// The least and the greatest figure of the pieces that are worked; none where no piece has a value.
+struct Figures {
+  QString from, to;
+  double most = -1e9;
+  bool areKnown() const { return !from.isEmpty(); }
 };
 
-Span spanOf(const Pieces& pieces, const std::function<std::optional<double>(const plan::Piece&)>& value) {
-  Span span;
-  for (const paint::PieceShape* shape : pieces)
-    if (shape->piece->action != plan::Action::LeaveOut)
-      if (const auto one = value(*shape->piece)) span = {std::min(span.from, *one), std::max(span.to, *one)};
-  return span;
+Figures figuresOf(const Pieces& pieces, const std::function<std::optional<double>(const plan::Piece&)>& value,
+                  const std::function<QString(const plan::Piece&)>& figure) {
+  Figures figures;
+  double least = 1e9;
+  for (const paint::PieceShape* shape : pieces) {
+    const plan::Piece& piece = *shape->piece;
+    const std::optional<double> one = piece.action == plan::Action::LeaveOut ? std::nullopt : value(piece);
+    if (one && *one < least) least = *one, figures.from = figure(piece);
+    if (one && *one > figures.most) figures.most = *one, figures.to = figure(piece);
+  }
+  return figures;
 }
 
-QString words(const Span& span) { return span_mm(span.from, span.to); }
+QString words(const Figures& figures) {
+  return figures.from == figures.to ? Words::tr("%1 mm").arg(figures.from) : Words::tr("%1 to %2 mm").arg(figures.from, figures.to);
+}
 
 const plan::Piece* firstWorked(const Pieces& pieces) {
   for (const paint::PieceShape* shape : pieces)
     if (shape->piece->action != plan::Action::LeaveOut) return shape->piece;
   return nullptr;
+}
+
+Pieces worked(const Pieces& pieces) {
+  Pieces kept;
+  for (const paint::PieceShape* shape : pieces)
+    if (shape->piece->action != plan::Action::LeaveOut) kept.push_back(shape);
+  return kept;
 }
 
 bool isCombed(const plan::Piece& piece) { return piece.backcomb.depth_mm > 0 && piece.backcomb.pushed_frac > 0; }
@@ -70,7 +87,7 @@ QString takenWords(const plan::Piece& piece, int count) {
 }  // namespace
 
 QString span_mm(double from, double to) {
-  return std::abs(to - from) < 0.05 ? Words::tr("%1 mm").arg(number(from)) : Words::tr("%1 to %2 mm").arg(number(from), number(to));
+  return words(Figures{measureFigure(from), measureFigure(to), to});
 }
 
 QString numbersOf(const Pieces& pieces) {
@@ -122,13 +139,14 @@ QString colourWords(const plan::Piece& piece, const plan::ZoneColour& zone) {
   return parts.join(QStringLiteral(", "));
 }
 
-QString whatOf(const plan::Section* section, const Pieces& pieces) {
+QString whatOf(const paint::Scene& scene, const plan::Section* section, const Pieces& pieces) {
   const int leftOut = countOf(pieces, [](const plan::Piece& p) { return p.action == plan::Action::LeaveOut; });
   const plan::Piece* first = firstWorked(pieces);
   QStringList said;
   if (first) {
     const int count = static_cast<int>(pieces.size()) - leftOut;
-    const QString thick = words(spanOf(pieces, [](const plan::Piece& p) { return std::optional(p.thickness_mm); }));
+    const QString thick = words(figuresOf(pieces, [](const plan::Piece& p) { return std::optional(p.thickness_mm); },
+                                          [&](const plan::Piece& p) { return thickFigure(scene.plan(), p); }));
     QString sentence = takenWords(*first, count);
     if (section && section->layout)
       sentence = Words::tr("%1 in %2, %3 thick").arg(sentence, paint::runWords(section->layout->run), thick);
@@ -137,12 +155,13 @@ QString whatOf(const plan::Section* section, const Pieces& pieces) {
     else
       sentence = Words::tr("%1, %2 thick").arg(sentence, thick);
     said << sentence + u'.';
+    if (const QString place = placeSentence(scene.head(), worked(pieces)); !place.isEmpty()) said << place;
     if (section && section->layout && count > 1 && section->layout->leftOut_mm.from + section->layout->leftOut_mm.to > 0)
       said << Words::tr("Leave out %1 between them.").arg(span_mm(section->layout->leftOut_mm.from, section->layout->leftOut_mm.to));
     if (first->taking == plan::Taking::Weave && first->tooth_mm > 0)
       said << Words::tr("Weave teeth of %1 with gaps of %2.").arg(span_mm(first->tooth_mm, first->tooth_mm), span_mm(first->gap_mm, first->gap_mm));
     else if (first->taken_frac < 1)
-      said << Words::tr("Take %1 % of the hair.").arg(percent(first->taken_frac));
+      said << Words::tr("Take %1 % of the hair.").arg(takenFigure(scene.plan(), *first));
     if (countOf(pieces, [](const plan::Piece& p) { return !p.dropOuts.empty(); }) > 0)
       said << Words::tr("Between the ticks hair stays out: that stretch is not taken.");
   }
@@ -161,17 +180,20 @@ QString howOf(const plan::Plan& plan, const Pieces& pieces) {
   QStringList said;
   const int combed = countOf(pieces, isCombed);
   if (combed > 0) {
-    const QString depth = words(spanOf(pieces, [](const plan::Piece& p) { return isCombed(p) ? std::optional(p.backcomb.depth_mm) : std::nullopt; }));
-    const Span share = spanOf(pieces, [](const plan::Piece& p) { return isCombed(p) ? std::optional(100 * p.backcomb.pushed_frac) : std::nullopt; });
-    const QString pushed = std::abs(share.to - share.from) < 0.5 ? Words::tr("%1 %").arg(number(share.from))
-                                                                 : Words::tr("%1 to %2 %").arg(number(share.from), number(share.to));
+    const QString depth = words(figuresOf(pieces, [](const plan::Piece& p) { return isCombed(p) ? std::optional(p.backcomb.depth_mm) : std::nullopt; },
+                                          [&](const plan::Piece& p) { return depthFigure(plan, p); }));
+    const Figures share = figuresOf(pieces, [](const plan::Piece& p) { return isCombed(p) ? std::optional(p.backcomb.pushed_frac) : std::nullopt; },
+                                    [&](const plan::Piece& p) { return pushedFigure(plan, p); });
+    const QString pushed = share.from == share.to ? Words::tr("%1 %").arg(share.from) : Words::tr("%1 to %2 %").arg(share.from, share.to);
     said << Words::tr("Backcomb: push back %1 of the hair, backcomb depth %2.").arg(pushed, depth);
   }
-  const Span start = spanOf(pieces, [](const plan::Piece& p) { return std::optional(p.start_mm); });
-  said << (start.to <= 0 ? Words::tr("Start at the scalp.") : Words::tr("Start %1 off the scalp.").arg(words(start)));
+  const Figures start = figuresOf(pieces, [](const plan::Piece& p) { return std::optional(p.start_mm); },
+                                  [&](const plan::Piece& p) { return startFigure(plan, p); });
+  said << (start.most <= 0 ? Words::tr("Start at the scalp.") : Words::tr("Start %1 off the scalp.").arg(words(start)));
   if (first->taking == plan::Taking::Paint)
     said << (first->under == plan::Side::Painted ? Words::tr("Paint the under side too.") : Words::tr("Leave the under side bare."));
-  if (const Span stop = spanOf(pieces, [](const plan::Piece& p) { return p.stop_mm; }); stop.isKnown())
+  if (const Figures stop = figuresOf(pieces, [](const plan::Piece& p) { return p.stop_mm; }, [](const plan::Piece& p) { return measureFigure(*p.stop_mm); });
+      stop.areKnown())
     said << Words::tr("Stop %1 off the scalp.").arg(words(stop));
   std::set<plan::KeptIn> kept;
   std::set<std::string> shared;

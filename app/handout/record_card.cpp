@@ -9,6 +9,7 @@
 #include "app/handout/parts.h"
 #include "app/handout/piece_rows.h"
 #include "app/handout/piece_words.h"
+#include "app/handout/written_part.h"
 #include "app/paint/assumption_words.h"
 #include "app/paint/describe_piece.h"
 #include "app/paint/figure.h"
@@ -25,6 +26,13 @@ struct Words {
 QString number(double value) { return paint::figure(numberText(std::round(value * 10) / 10)); }
 QString percent(double frac) { return Words::tr("%1 %").arg(number(100 * frac)); }
 
+// A rule's own figures as they were typed.
+QString typed_mm(const plan::Ramp& ends) {
+  const QString from = number(ends.from), to = number(ends.to);
+  return from == to ? Words::tr("%1 mm").arg(from) : Words::tr("%1 to %2 mm").arg(from, to);
+}
+QString typed_mm(double value_mm) { return typed_mm(plan::Ramp{value_mm, value_mm}); }
+
 void addPieces(Column& column, const paint::Scene& scene) {
   const auto cell = [](const QString& text) { return Column::Cell{text, Weight::Plain}; };
   std::vector<std::vector<Column::Cell>> rows;
@@ -39,12 +47,14 @@ void addPieces(Column& column, const paint::Scene& scene) {
   column.heading(Words::tr("Pieces in order"));
   if (rows.empty()) return column.text(Words::tr("There are no pieces in this choice yet."));
   QString note = Words::tr("Distances are mm, whole ones from 10 mm on and for the steps of a section's rule; start, stop and backcomb "
-                           "depth are measured along the stretched hair.");
+                           "depth are measured along the stretched hair.") + u' ' +
+                 Words::tr("Ways from piece to piece are measured along the scalp, from the middle of one line to the middle of the next.");
   if (shared) note += u' ' + Words::tr("A row of several pieces holds for each of them.");
   column.text(note, type::kSmall, Weight::Plain, Column::Tone::Soft);
   column.stay();
-  column.table({Words::tr("No."), Words::tr("Where"), Words::tr("Taken as"), Words::tr("Thick"), Words::tr("Start"), Words::tr("Backcomb"), Words::tr("Formula and wanted colour"), Words::tr("Kept in")},
-               {0.1, 0.18, 0.17, 0.06, 0.1, 0.11, 0.17, 0.11}, rows, 2.6);
+  column.table({Words::tr("No."), Words::tr("Where"), Words::tr("Taken as"), Words::tr("Thick, mm"), Words::tr("Start, mm off the scalp"),
+                Words::tr("Backcomb: depth mm, pushed %, blend mm"), Words::tr("Formula and wanted colour"), Words::tr("Kept in")},
+               {0.09, 0.3, 0.13, 0.06, 0.09, 0.11, 0.15, 0.07}, rows, 2.6);
 }
 
 void addSections(Column& column, const Request& request, const paint::Scene& scene) {
@@ -54,14 +64,14 @@ void addSections(Column& column, const Request& request, const paint::Scene& sce
     QStringList rule;
     if (section.layout) {
       const plan::Layout& l = *section.layout;
-      rule << paint::runWords(l.run) << Words::tr("thickness %1").arg(span_mm(l.thickness_mm.from, l.thickness_mm.to))
-           << Words::tr("left out %1").arg(span_mm(l.leftOut_mm.from, l.leftOut_mm.to)) << Words::tr("start %1").arg(span_mm(l.start_mm.from, l.start_mm.to));
+      rule << paint::runWords(l.run) << Words::tr("thickness %1").arg(typed_mm(l.thickness_mm))
+           << Words::tr("left out %1").arg(typed_mm(l.leftOut_mm)) << Words::tr("start %1").arg(typed_mm(l.start_mm));
       if (l.backcomb_mm.from > 0 || l.backcomb_mm.to > 0)
-        rule << Words::tr("backcomb depth %1, pushed back %2 to %3").arg(span_mm(l.backcomb_mm.from, l.backcomb_mm.to), percent(l.pushed_frac.from), percent(l.pushed_frac.to));
-      rule << Words::tr("foil %1").arg(span_mm(l.foil_mm, l.foil_mm));
+        rule << Words::tr("backcomb depth %1, pushed back %2 to %3").arg(typed_mm(l.backcomb_mm), percent(l.pushed_frac.from), percent(l.pushed_frac.to));
+      rule << Words::tr("foil %1").arg(typed_mm(l.foil_mm));
       if (l.columns == plan::Columns::Staggered) rule << Words::tr("staggered");
-      if (l.zigzag_mm > 0) rule << Words::tr("zigzag %1").arg(span_mm(l.zigzag_mm, l.zigzag_mm));
-      if (l.lastThickness_mm) rule << Words::tr("last piece %1 thick").arg(span_mm(*l.lastThickness_mm, *l.lastThickness_mm));
+      if (l.zigzag_mm > 0) rule << Words::tr("zigzag %1").arg(typed_mm(l.zigzag_mm));
+      if (l.lastThickness_mm) rule << Words::tr("last piece %1 thick").arg(typed_mm(*l.lastThickness_mm));
     } else {
       rule << Words::tr("drawn by hand");
     }
@@ -79,7 +89,7 @@ void addTreatments(Column& column, const Request& request) {
     QStringList parts;
     if (t->kind == plan::Treatment::Kind::RootShadow) parts << Words::tr("to %1 mm, blended over %2 mm").arg(number(t->to_mm), number(t->blend_mm));
     parts << (t->zone ? zoneName(*t->zone) : Words::tr("whole head")) << Words::tr("level %1 %2").arg(number(t->colour.level), toneName(t->colour.tone))
-          << Words::tr("strength of the colour %1").arg(percent(t->strength_frac));
+          << Words::tr("how much of the colour shows: %1").arg(percent(t->strength_frac));
     if (const auto* formula = request.plan.find<plan::Formula>(t->formula)) parts << Words::tr("formula %1").arg(QString::fromStdString(formula->letter));
     rows.push_back({{t->kind == plan::Treatment::Kind::RootShadow ? Words::tr("Root shadow") : Words::tr("Glaze"), Weight::Bold}, {parts.join(QStringLiteral(", ")), Weight::Plain}});
   }
@@ -128,6 +138,7 @@ void addRecordCard(Column& column, const Request& request, const paint::Scene& s
   addViews(column, {head::ViewName::Front, head::ViewName::Back, head::ViewName::Left, head::ViewName::Right, head::ViewName::Top, head::ViewName::Crown},
            wide ? 6 : 3, wide ? 58 : 66, Person::Client, [&](head::ViewName view, double scale) { return viewFigure(scene, view, scale); });
   addKey(column, scene);
+  addBeforeLines(column);
   if (looks.down && !scene.pieces().empty()) {
     column.subheading(Words::tr("As planned, worn down, in daylight"));
     addLookRow(column, scene, {head::ViewName::Front, head::ViewName::Left, head::ViewName::Back}, looks.down.get(), std::min(84.0, room.body.height() / 3), Person::Client);
@@ -141,7 +152,9 @@ void addRecordCard(Column& column, const Request& request, const paint::Scene& s
   addHair(column, request.plan.hair());
   addSections(column, request, scene);
   addPieces(column, scene);
+  const std::size_t untilLog = column.chunks().size();
   addLog(column, request.plan);
+  if (column.chunks().size() == untilLog) addBowlTable(column, request.plan);
   column.heading(Words::tr("Formulas"));
   addFormulas(column, request);
   addTreatments(column, request);
@@ -153,12 +166,7 @@ void addRecordCard(Column& column, const Request& request, const paint::Scene& s
     column.heading(Words::tr("Notes"));
     column.text(QString::fromStdString(request.plan.info().notes));
   }
-  const std::size_t from = column.chunks().size();
-  column.heading(Words::tr("What came out"));
-  column.writingLine(Words::tr("Level seen before rinsing, by section"), 2);
-  column.writingLine(Words::tr("After toner, dry, in daylight"), 2);
-  column.writingLine(Words::tr("Next time differently"), 2);
-  column.keepTogether(from);
+  addAfterLines(column);
 }
 
 }  // namespace combdraft::handout

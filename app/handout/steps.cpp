@@ -101,7 +101,7 @@ std::vector<Step> stepsOf(const paint::Scene& scene, const std::vector<plan::Han
     step.about = group.about;
     for (const paint::PieceShape* piece : group.pieces) step.pieces.push_back(piece->id);
     step.name = nameOf(group);
-    step.made = {whatOf(group.section, group.pieces), howOf(scene.plan(), group.pieces),
+    step.made = {whatOf(scene, group.section, group.pieces), howOf(scene.plan(), group.pieces),
                  whyOf(group.section, group.pieces)};
     takeWords(step);
     steps.push_back(std::move(step));

@@ -104,6 +104,16 @@ QString describePlace(const HeadScene& scene, const Vec3& p) {
   return words::inWords(head::describe(scene.places().at(p)));
 }
 
+QString placeMeasures(const HeadScene& scene, const Vec3& p) {
+  const head::PlaceName name = scene.places().at(p);
+  // The engine says: place, from its reference, from the centre line, from the hairline.
+  const QStringList said = QString::fromStdString(head::describe(name)).split(QStringLiteral(", "));
+  const QStringList measures = said.mid(1, name.reference == head::PlaceReference::EarPoint ? 3 : 2);
+  QStringList parts;
+  for (const QString& measure : measures) parts << words::inWords(measure.toStdString());
+  return parts.join(QStringLiteral(", "));
+}
+
 QString formulaLetters(const plan::Plan& plan, const plan::Piece& piece) {
   const auto letter = [&](const plan::ItemId& id) {
     const auto* formula = plan.find<plan::Formula>(id);

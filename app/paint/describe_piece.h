@@ -25,6 +25,9 @@ QString runWords(plan::LayoutRun run);
 QString placeWords(const HeadScene& scene, const Vec3& surfacePoint);
 /// "back, 38 mm below the crown, 22 mm left of centre, 61 mm from the hairline".
 QString describePlace(const HeadScene& scene, const Vec3& surfacePoint);
+/// "38 mm below the crown, 22 mm left of centre": what a hand measures to find it again; beside
+/// the ear the way to the hairline as well, for there the two do not tell front from back.
+QString placeMeasures(const HeadScene& scene, const Vec3& surfacePoint);
 /// "8 mm", "0.5 mm": up to one decimal, no trailing zero.
 QString millimetres(double value_mm);
 /// The same without the unit.

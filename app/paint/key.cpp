@@ -120,10 +120,17 @@ std::vector<KeyEntry> keyEntries(const Scene& scene, const Palette& palette) {
   if (!scene.pieces().empty()) {
     entries.push_back({Words::tr("behind the head"),
                        {stroke(segment(0, 0, 12, 0), palette.softInk, 0.2, {0.9, 0.8})}});
+    QString letter;
+    for (const plan::ItemId& id : formulas)
+      if (const auto* formula = scene.plan().find<plan::Formula>(id); formula && letter.isEmpty())
+        letter = QString::fromStdString(formula->letter);
+    const double width_mm = numberLabelSize(letter, 1.75).width() + 0.5;
     Items number;
-    addCircledNumber(number, {}, QStringLiteral("1"), QPointF(2, 0), 1.75, palette);
-    number.back().layer = Layer::Key;
-    entries.push_back({Words::tr("order of work"), std::move(number), 4});
+    addNumberLabel(number, {}, QStringLiteral("1"), letter, QPointF(width_mm / 2, 0), 1.75, palette);
+    for (DrawingItem& item : number) item.layer = Layer::Key;
+    entries.push_back({letter.isEmpty() ? Words::tr("order of work")
+                                        : Words::tr("order of work, with the formula's letter"),
+                       std::move(number), width_mm});
   }
   if (!scene.plan().head().whorls.empty()) {
     QPainterPath spiral;

@@ -201,7 +201,7 @@ plan::ItemId HeadSheet::itemUnder(const ViewPlace& place, const QPointF& widget)
   const QPointF p = place.toView(widget);
   const double reach = kItemReach_px / place.scale;
   for (const paint::DrawingItem& item : layers_[indexOf(place.view)].items())
-    if ((item.role == paint::Role::Number || item.role == paint::Role::Note) &&
+    if ((item.role == paint::Role::Number || item.role == paint::Role::Letter || item.role == paint::Role::Note) &&
         item.path.contains(p))
       return item.id.toStdString();
   const QRectF near(p - QPointF(reach, reach), QSizeF(2 * reach, 2 * reach));

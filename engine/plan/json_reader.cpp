@@ -89,6 +89,7 @@ class PlanReader {
     PlanInfo info;
     for (const char* key : {"number", "activeChoice", "head", "hair", "choices"}) top_.need(key);
     walk(top_, info);
+    if (info.activeChoice.empty()) state_.fail(ErrorCode::FieldMissing, "", {"activeChoice"});
     Head head = fresh.head();
     head.part.clear();
     readHead(head);

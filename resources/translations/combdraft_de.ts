@@ -797,14 +797,6 @@
         <translation>zwischen %1 und %2</translation>
     </message>
     <message>
-        <source>not told</source>
-        <translation>nicht gesagt</translation>
-    </message>
-    <message>
-        <source>In this drawing the edge of new growth stays below what is counted as showing, as far as it looks ahead (%1 weeks). Move the weeks and look at the picture.</source>
-        <translation>In dieser Zeichnung bleibt die Kante des Nachwuchses unter dem, was als sichtbar zählt, so weit sie vorausschaut (%1 Wochen). Die Wochen verschieben und das Bild ansehen.</translation>
-    </message>
-    <message>
         <source>about 1 week</source>
         <translation>etwa 1 Woche</translation>
     </message>
@@ -819,6 +811,18 @@
     <message>
         <source>About %1 % of the hair that is seen is not lightened; the least light lies %2 and %3.</source>
         <translation>Etwa %1 % des sichtbaren Haars werden nicht aufgehellt; am wenigsten Helles liegt %2 und %3.</translation>
+    </message>
+    <message>
+        <source>A picture of the plan, not a promise; a test strand shows how far this hair lightens.</source>
+        <translation>Ein Bild des Plans, kein Versprechen; eine Probesträhne zeigt, wie weit dieses Haar aufhellt.</translation>
+    </message>
+    <message>
+        <source>no week is given</source>
+        <translation>keine Woche genannt</translation>
+    </message>
+    <message>
+        <source>This is not a sign that new growth will not show; ask at the next visit.</source>
+        <translation>Das heißt nicht, dass der Nachwuchs nicht zu sehen sein wird; fragen Sie beim nächsten Besuch.</translation>
     </message>
 </context>
 <context>
@@ -2956,20 +2960,12 @@
         <translation>Vereinbart am %1</translation>
     </message>
     <message>
-        <source>All hair that is seen: level %1; it may come out from %2 to %3.</source>
-        <translation>Alles sichtbare Haar: Tonhöhe %1; es kann von %2 bis %3 ausfallen.</translation>
-    </message>
-    <message>
         <source>No picture was kept.</source>
         <translation>Es wurde kein Bild aufbewahrt.</translation>
     </message>
     <message>
         <source>The agreed picture</source>
         <translation>Das vereinbarte Bild</translation>
-    </message>
-    <message>
-        <source>All the hair that is seen looks like %1.</source>
-        <translation>Alles sichtbare Haar wirkt wie %1.</translation>
     </message>
     <message>
         <source>Light and dark hair stay clearly apart.</source>
@@ -3012,10 +3008,6 @@
         <translation>Wie geplant, offen getragen, bei Tageslicht. Ein Spiegel zeigt es seitenverkehrt.</translation>
     </message>
     <message>
-        <source>What to expect</source>
-        <translation>Was zu erwarten ist</translation>
-    </message>
-    <message>
         <source>How light</source>
         <translation>Wie hell</translation>
     </message>
@@ -3038,10 +3030,6 @@
     <message>
         <source>Questions, or anything that worries you: call</source>
         <translation>Fragen oder etwas, das Sie beunruhigt: Rufen Sie an</translation>
-    </message>
-    <message>
-        <source>Pain, burning or swelling at the scalp or the skin, also later at home: follow the maker&apos;s first aid and get medical help.</source>
-        <translation>Schmerz, Brennen oder Schwellung an Kopfhaut oder Haut, auch später zu Hause: der Ersten Hilfe des Herstellers folgen und ärztliche Hilfe holen.</translation>
     </message>
     <message>
         <source>Section %1</source>
@@ -3240,14 +3228,6 @@
         <translation>Ausgelassenes Haar: weggesteckt, trocken und so breit, wie es gezeichnet ist.</translation>
     </message>
     <message>
-        <source>Backcombing: the parting lies free, and the pushed hairs end where the drawing says.</source>
-        <translation>Toupieren: Die Abteillinie liegt frei, und das zurückgeschobene Haar endet, wo die Zeichnung es sagt.</translation>
-    </message>
-    <message>
-        <source>Start: no product nearer to the scalp than the drawing says.</source>
-        <translation>Beginn: kein Produkt näher an der Kopfhaut, als die Zeichnung sagt.</translation>
-    </message>
-    <message>
         <source>Brush work: the surface is covered evenly; look at the under side.</source>
         <translation>Pinselarbeit: Die Oberfläche ist gleichmäßig bedeckt; die Unterseite ansehen.</translation>
     </message>
@@ -3260,14 +3240,6 @@
         <translation>Trocken, bei Tageslicht: Scheitel verschoben, Wirbelpartie geöffnet, zurückgebunden. Nach Block, Loch oder Streifen sehen.</translation>
     </message>
     <message>
-        <source>A stripe shows: The piece was too thick or too sharply parted. Next time take it thinner, or woven; today soften it with dark hair beside it.</source>
-        <translation>Ein Streifen zeigt sich: Die Strähne war zu dick oder zu scharf abgeteilt. Nächstes Mal dünner nehmen oder weben; heute mit dunklem Haar daneben weicher machen.</translation>
-    </message>
-    <message>
-        <source>A solid light patch where the hair opens: Too little was left out beside the opening. Put depth back between the pieces; next time leave out more.</source>
-        <translation>Eine geschlossene helle Fläche, wo das Haar auseinanderfällt: Neben der Öffnung wurde zu wenig ausgelassen. Tiefe zwischen die Strähnen zurückbringen; nächstes Mal mehr auslassen.</translation>
-    </message>
-    <message>
         <source>A dark hole at the crown: The last piece lies too far from the opening. Next time begin there and count backward.</source>
         <translation>Ein dunkles Loch an der Wirbelpartie: Die letzte Strähne liegt zu weit von der Öffnung. Nächstes Mal dort anfangen und rückwärts zählen.</translation>
     </message>
@@ -3276,20 +3248,8 @@
         <translation>Die Seiten sind verschieden: Abteillinien sind gewandert. Zahl und Höhe der Strähnen vergleichen, bevor etwas angemischt wird.</translation>
     </message>
     <message>
-        <source>The root looks hard in spite of backcombing: Too little was pushed back, or product was taken into the cushion. Push more, and stop where the drawing says.</source>
-        <translation>Der Ansatz wirkt trotz Toupieren hart: Es wurde zu wenig zurückgeschoben, oder Produkt kam in das Toupierpolster. Mehr zurückschieben und aufhören, wo die Zeichnung es sagt.</translation>
-    </message>
-    <message>
-        <source>Spots near the root: Product was too near to the fold or the foil slipped. Keep the distance that is drawn.</source>
-        <translation>Flecken nahe am Ansatz: Produkt war zu nah am Knick, oder die Folie ist verrutscht. Den gezeichneten Abstand halten.</translation>
-    </message>
-    <message>
         <source>The weave reads as a line: The teeth stand too close. Keep the gaps as wide as drawn.</source>
         <translation>Das Gewebte wirkt wie eine Linie: Die Zähne stehen zu dicht. Die Lücken so breit halten wie gezeichnet.</translation>
-    </message>
-    <message>
-        <source>One tone instead of two: Too little dark hair was left. Add depth between the light pieces rather than more light.</source>
-        <translation>Ein Ton statt zwei: Es blieb zu wenig dunkles Haar. Eher Tiefe zwischen den hellen Strähnen hinzufügen als mehr Helles.</translation>
     </message>
     <message>
         <source>It is less light than wanted: Do not lighten it again today. Write down what is seen; a strand test before another visit shows how this hair lightens.</source>
@@ -3876,18 +3836,6 @@
         <translation>Genommen als</translation>
     </message>
     <message>
-        <source>Thick</source>
-        <translation>Dick</translation>
-    </message>
-    <message>
-        <source>Start</source>
-        <translation>Beginn</translation>
-    </message>
-    <message>
-        <source>Backcomb</source>
-        <translation>Toupieren</translation>
-    </message>
-    <message>
         <source>Formula and wanted colour</source>
         <translation>Rezeptur und gewünschte Farbe</translation>
     </message>
@@ -3950,10 +3898,6 @@
     <message>
         <source>level %1 %2</source>
         <translation>Tonhöhe %1 %2</translation>
-    </message>
-    <message>
-        <source>strength of the colour %1</source>
-        <translation>Stärke der Farbe %1</translation>
     </message>
     <message>
         <source>Root shadow</source>
@@ -4070,10 +4014,6 @@
     <message>
         <source>Notes</source>
         <translation>Notizen</translation>
-    </message>
-    <message>
-        <source>What came out</source>
-        <translation>Was herauskam</translation>
     </message>
     <message>
         <source>Level seen before rinsing, by section</source>
@@ -4244,10 +4184,6 @@
         <translation>%1 Strähnen; die letzte sitzt nach %2 min, Arbeit insgesamt %3 min und %4 min Reserve, nach den Annahmen oder, wo angehakt, Ihren eigenen Faktoren. Wie lange das Produkt im Haar bleibt, steht nicht darin: das wird gesehen, nicht geplant.</translation>
     </message>
     <message>
-        <source>All the hair that is seen looks like level %1; by the program&apos;s own assumptions it may come out from %2 to %3.</source>
-        <translation>Alles Haar, das zu sehen ist, wirkt wie Tonhöhe %1; nach den Annahmen des Programms kann es bei %2 bis %3 herauskommen.</translation>
-    </message>
-    <message>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
     </message>
@@ -4324,10 +4260,6 @@
         <translation>Besuch vom %1</translation>
     </message>
     <message>
-        <source>Not told: in the drawing its edge stays below what is counted as showing, as far as it looks ahead (%1 weeks).</source>
-        <translation>Nicht gesagt: in der Zeichnung bleibt seine Kante unter dem, was als sichtbar zählt, so weit sie vorausschaut (%1 Wochen).</translation>
-    </message>
-    <message>
         <source>Look at the first pieces while you place, as often as the directions and the hair ask; when the last one is in, at all of them. Open, wipe, look; product on the hair makes it look lighter than it is.</source>
         <translation>Die ersten Strähnen ansehen, während aufgetragen wird, so oft es Hinweise und Haar verlangen; wenn die letzte aufgetragen ist, alle. Öffnen, abwischen, ansehen; mit Produkt darauf wirkt Haar heller, als es ist.</translation>
     </message>
@@ -4362,6 +4294,238 @@
     <message>
         <source>%1, %2, blend %3</source>
         <translation>%1, %2, Übergang %3</translation>
+    </message>
+    <message>
+        <source>All hair that is seen: about level %1, drawn from %2 to %3; not a limit.</source>
+        <translation>Alles sichtbare Haar: etwa Tonhöhe %1, gezeichnet von %2 bis %3; keine Grenze.</translation>
+    </message>
+    <message>
+        <source>In the picture about level %1.</source>
+        <translation>Im Bild etwa Tonhöhe %1.</translation>
+    </message>
+    <message>
+        <source>A range was not worked out; a test strand says more.</source>
+        <translation>Eine Spanne wurde nicht berechnet; eine Probesträhne sagt mehr.</translation>
+    </message>
+    <message>
+        <source>If it lightens less or more than planned: %1 to %2 in the drawing. Your hair can come out beyond that; a test strand says more.</source>
+        <translation>Wenn es weniger oder mehr aufhellt als geplant: %1 bis %2 in der Zeichnung. Ihr Haar kann auch darüber hinausgehen; eine Probesträhne sagt mehr.</translation>
+    </message>
+    <message>
+        <source>No week is given. This is not a sign that new growth will not show; ask at the next visit.</source>
+        <translation>Es wird keine Woche genannt. Das heißt nicht, dass der Nachwuchs nicht zu sehen sein wird; fragen Sie beim nächsten Besuch.</translation>
+    </message>
+    <message>
+        <source>Worn down, new growth may begin to show from %1 weeks on.</source>
+        <translation>Offen getragen kann der Nachwuchs ab %1 Wochen zu sehen sein.</translation>
+    </message>
+    <message>
+        <source>more than %1</source>
+        <translation>mehr als %1</translation>
+    </message>
+    <message>
+        <source>Choice</source>
+        <translation>Variante</translation>
+    </message>
+    <message>
+        <source>Planned by</source>
+        <translation>Geplant von</translation>
+    </message>
+    <message>
+        <source>What the plan shows</source>
+        <translation>Was der Plan zeigt</translation>
+    </message>
+    <message>
+        <source>What stays dark</source>
+        <translation>Was dunkel bleibt</translation>
+    </message>
+    <message>
+        <source>Pain, burning or swelling at the scalp or skin, also later at home: get medical help, say that hair lightener was used, and call us. Swelling of the face or trouble breathing: the emergency number.</source>
+        <translation>Schmerz, Brennen oder Schwellung an Kopfhaut oder Haut, auch später zu Hause: ärztliche Hilfe holen, sagen, dass Blondierung verwendet wurde, und uns anrufen. Schwellung im Gesicht oder Atemnot: den Notruf wählen.</translation>
+    </message>
+    <message>
+        <source>Backcombing: the parting lies free, and the pushed hairs end where the step says.</source>
+        <translation>Toupieren: Die Abteillinie liegt frei, und die zurückgeschobenen Haare enden, wo der Schritt es sagt.</translation>
+    </message>
+    <message>
+        <source>Start: no product nearer to the scalp than the step says.</source>
+        <translation>Beginn: kein Produkt näher an der Kopfhaut, als der Schritt sagt.</translation>
+    </message>
+    <message>
+        <source>A stripe shows: The piece was too thick or too sharply parted. Next time take it thinner, or woven. Whether today asks for more: look at the hair and the scalp, and ask whoever teaches.</source>
+        <translation>Ein Streifen ist zu sehen: Die Strähne war zu dick oder zu scharf abgeteilt. Nächstes Mal dünner oder gewebt nehmen. Ob heute mehr nötig ist: Haar und Kopfhaut ansehen und die Lehrkraft fragen.</translation>
+    </message>
+    <message>
+        <source>A solid light patch where the hair opens: Too little was left out beside the opening. Next time leave out more.</source>
+        <translation>Eine helle Fläche, wo das Haar auseinanderfällt: Neben der Öffnung wurde zu wenig ausgelassen. Nächstes Mal mehr auslassen.</translation>
+    </message>
+    <message>
+        <source>The root looks hard in spite of backcombing: Too little was pushed back, or product was taken into the cushion. Next time, where elasticity was checked and allows it, push back more; stop where the step says.</source>
+        <translation>Der Ansatz wirkt trotz Toupieren hart: Es wurde zu wenig zurückgeschoben, oder Produkt kam ins Polster. Nächstes Mal, wo die Elastizität geprüft ist und es zulässt, mehr zurückschieben; aufhören, wo der Schritt es sagt.</translation>
+    </message>
+    <message>
+        <source>Spots near the root: Product was too near to the fold or the foil slipped. Keep the distance that the step says.</source>
+        <translation>Flecken am Ansatz: Produkt war zu nah am Falz, oder die Folie ist verrutscht. Den Abstand einhalten, den der Schritt nennt.</translation>
+    </message>
+    <message>
+        <source>One tone instead of two: Too little dark hair was left. Next time leave out more.</source>
+        <translation>Ein Ton statt zwei: Es blieb zu wenig dunkles Haar. Nächstes Mal mehr auslassen.</translation>
+    </message>
+    <message>
+        <source>Skin test, on, seen:</source>
+        <translation>Unverträglichkeitstest, am, gesehen:</translation>
+    </message>
+    <message>
+        <source>Test strand, on, seen:</source>
+        <translation>Probesträhne, am, gesehen:</translation>
+    </message>
+    <message>
+        <source>Elasticity:</source>
+        <translation>Elastizität:</translation>
+    </message>
+    <message>
+        <source>Scalp:</source>
+        <translation>Kopfhaut:</translation>
+    </message>
+    <message>
+        <source>Looked at by:</source>
+        <translation>Angesehen von:</translation>
+    </message>
+    <message>
+        <source>Before mixing, the maker&apos;s directions are read and at hand.</source>
+        <translation>Vor dem Mischen ist die Anleitung des Herstellers gelesen und zur Hand.</translation>
+    </message>
+    <message>
+        <source>across the head</source>
+        <translation>quer über den Kopf</translation>
+    </message>
+    <message>
+        <source>horizontal</source>
+        <translation>waagerecht</translation>
+    </message>
+    <message>
+        <source>front to back</source>
+        <translation>von vorn nach hinten</translation>
+    </message>
+    <message>
+        <source>vertical</source>
+        <translation>senkrecht</translation>
+    </message>
+    <message>
+        <source>diagonal</source>
+        <translation>schräg</translation>
+    </message>
+    <message>
+        <source>diagonal forward</source>
+        <translation>schräg nach vorn</translation>
+    </message>
+    <message>
+        <source>diagonal back</source>
+        <translation>schräg nach hinten</translation>
+    </message>
+    <message>
+        <source>no line</source>
+        <translation>keine Linie</translation>
+    </message>
+    <message>
+        <source>%1, middle %2</source>
+        <translation>%1, Mitte %2</translation>
+    </message>
+    <message>
+        <source>%1: %2; %3 mm from it %4: %5</source>
+        <translation>%1: %2; %3 mm davon %4: %5</translation>
+    </message>
+    <message>
+        <source>%1: %2; then %3 mm from one to the next, to %4: %5</source>
+        <translation>%1: %2; dann %3 mm von einer zur nächsten, bis %4: %5</translation>
+    </message>
+    <message>
+        <source>%1: %2; then every %3 mm, to %4: %5</source>
+        <translation>%1: %2; dann alle %3 mm, bis %4: %5</translation>
+    </message>
+    <message>
+        <source>%1 right; %2 left</source>
+        <translation>%1 rechts; %2 links</translation>
+    </message>
+    <message>
+        <source>%1; %2: %3, the other side the same</source>
+        <translation>%1; %2: %3, die andere Seite gleich</translation>
+    </message>
+    <message>
+        <source>%1; %2: %3; then %4 mm from one to the next, to %5: %6; the other side the same</source>
+        <translation>%1; %2: %3; dann %4 mm von einer zur nächsten, bis %5: %6; die andere Seite gleich</translation>
+    </message>
+    <message>
+        <source>%1; %2: %3; then every %4 mm, to %5: %6; the other side the same</source>
+        <translation>%1; %2: %3; dann alle %4 mm, bis %5: %6; die andere Seite gleich</translation>
+    </message>
+    <message>
+        <source>Its middle lies %1.</source>
+        <translation>Ihre Mitte liegt %1.</translation>
+    </message>
+    <message>
+        <source>The middle of piece %1 lies %2; piece %3 lies the same on the other side.</source>
+        <translation>Die Mitte von Strähne %1 liegt %2; Strähne %3 liegt auf der anderen Seite gleich.</translation>
+    </message>
+    <message>
+        <source>The middle of piece %1 lies %2; from one to the next it is %3 mm.</source>
+        <translation>Die Mitte von Strähne %1 liegt %2; von einer zur nächsten sind es %3 mm.</translation>
+    </message>
+    <message>
+        <source>The middle of piece %1 lies %2; the record card places the others.</source>
+        <translation>Die Mitte von Strähne %1 liegt %2; wo die anderen liegen, steht auf der Karteikarte.</translation>
+    </message>
+    <message>
+        <source>Ways from piece to piece are measured along the scalp, from the middle of one line to the middle of the next.</source>
+        <translation>Wege von Strähne zu Strähne sind auf der Kopfhaut gemessen, von der Mitte einer Linie zur Mitte der nächsten.</translation>
+    </message>
+    <message>
+        <source>Thick, mm</source>
+        <translation>Dicke, mm</translation>
+    </message>
+    <message>
+        <source>Start, mm off the scalp</source>
+        <translation>Beginn, mm von der Kopfhaut</translation>
+    </message>
+    <message>
+        <source>Backcomb: depth mm, pushed %, blend mm</source>
+        <translation>Toupieren: Tiefe mm, zurückgeschoben %, Übergang mm</translation>
+    </message>
+    <message>
+        <source>how much of the colour shows: %1</source>
+        <translation>wie viel von der Farbe zu sehen ist: %1</translation>
+    </message>
+    <message>
+        <source>Before</source>
+        <translation>Vorher</translation>
+    </message>
+    <message>
+        <source>What happened</source>
+        <translation>Was geschah</translation>
+    </message>
+    <message>
+        <source>Nothing was tapped in the appointment log; to be written in, a row for each bowl.</source>
+        <translation>Im Protokoll der Behandlung steht kein Eintrag; zum Eintragen, eine Zeile je Schale.</translation>
+    </message>
+    <message>
+        <source>Mixed at</source>
+        <translation>Angemischt um</translation>
+    </message>
+    <message>
+        <source>Looked at, level seen</source>
+        <translation>Angesehen, gesehene Tonhöhe</translation>
+    </message>
+    <message>
+        <source>After</source>
+        <translation>Nachher</translation>
+    </message>
+    <message>
+        <source>Hair:</source>
+        <translation>Haar:</translation>
+    </message>
+    <message>
+        <source>What the client said:</source>
+        <translation>Was die Kundin sagte:</translation>
     </message>
 </context>
 <context>
@@ -4425,6 +4589,10 @@
     <message>
         <source>Key</source>
         <translation>Legende</translation>
+    </message>
+    <message>
+        <source>order of work, with the formula&apos;s letter</source>
+        <translation>Arbeitsfolge, mit dem Buchstaben der Rezeptur</translation>
     </message>
 </context>
 <context>
@@ -9700,10 +9868,6 @@ irgendwo</translation>
         <translation>der Plan hat keinen Platz dafür</translation>
     </message>
     <message>
-        <source>✓ Kept with the plan: %1 as it is shown, its range, and the date %2.</source>
-        <translation>✓ Mit dem Plan aufbewahrt: %1, wie es gezeigt ist, seine Spanne und das Datum %2.</translation>
-    </message>
-    <message>
         <source>⚠ This was not kept: %1.</source>
         <translation>⚠ Das wurde nicht aufbewahrt: %1.</translation>
     </message>
@@ -9848,8 +10012,26 @@ irgendwo</translation>
         <translation>Etwas heller</translation>
     </message>
     <message>
-        <source>✓ Kept with the plan: %1 as it is shown and the date %2. Its range was still being worked out: touch again later to keep it too.</source>
-        <translation>✓ Im Plan aufbewahrt: %1, wie gezeigt, und das Datum %2. Die Spanne wurde noch ausgerechnet: später noch einmal berühren, um auch sie aufzubewahren.</translation>
+        <source>“This one” keeps the picture as planned, on the day, in daylight.</source>
+        <translation>„Diese“ behält das Bild wie geplant, am Tag selbst, bei Tageslicht.</translation>
+    </message>
+    <message>
+        <source>Agreed</source>
+        <translation>Vereinbart</translation>
+    </message>
+    <message>
+        <source>✓ Kept with the plan: %1 as planned, on the day, in daylight, its range, and the date %2.</source>
+        <translation>✓ Beim Plan aufbewahrt: %1 wie geplant, am Tag selbst, bei Tageslicht, die Spanne und das Datum %2.</translation>
+    </message>
+    <message>
+        <source>✓ Kept with the plan: %1 as planned, on the day, in daylight, and the date %2. Its range was still being worked out: touch again later to keep it too.</source>
+        <translation>✓ Beim Plan aufbewahrt: %1 wie geplant, am Tag selbst, bei Tageslicht, und das Datum %2. Die Spanne wurde noch berechnet: später noch einmal berühren, um auch sie aufzubewahren.</translation>
+    </message>
+    <message>
+        <source>%1
+agreed</source>
+        <translation>%1
+vereinbart</translation>
     </message>
 </context>
 <context>
@@ -9927,14 +10109,6 @@ irgendwo</translation>
         <translation>Diese Variante hat keine Strähnen. Zeichnen oder legen Sie am Arbeitsplatz welche aus und kommen Sie dann zurück.</translation>
     </message>
     <message>
-        <source>%1: %2 steps. The hair as it came in.</source>
-        <translation>%1: %2 Schritte. Das Haar, wie es hereinkam.</translation>
-    </message>
-    <message>
-        <source>Step %1 of %2</source>
-        <translation>Schritt %1 von %2</translation>
-    </message>
-    <message>
         <source>Before the crown opens</source>
         <translation>Bevor der Wirbel geöffnet wird</translation>
     </message>
@@ -9961,10 +10135,6 @@ irgendwo</translation>
     <message>
         <source>What shows as expected, what does not, and which foil makes it.</source>
         <translation>Was sich zeigt wie erwartet, was nicht, und welche Folie es macht.</translation>
-    </message>
-    <message>
-        <source>No reason is written for this step. The note on the piece card is shown here.</source>
-        <translation>Zu diesem Schritt steht keine Begründung. Die Notiz der Strähnenkarte wird hier gezeigt.</translation>
     </message>
     <message>
         <source>Two plans side by side</source>
@@ -10043,22 +10213,6 @@ irgendwo</translation>
         <translation>Was platziert wird und warum</translation>
     </message>
     <message>
-        <source>◀  Back</source>
-        <translation>◀  Zurück</translation>
-    </message>
-    <message>
-        <source>One step back</source>
-        <translation>Einen Schritt zurück</translation>
-    </message>
-    <message>
-        <source>Next  ▶</source>
-        <translation>Weiter  ▶</translation>
-    </message>
-    <message>
-        <source>Next step</source>
-        <translation>Nächster Schritt</translation>
-    </message>
-    <message>
         <source>Take the last line back</source>
         <translation>Die letzte Linie zurücknehmen</translation>
     </message>
@@ -10073,6 +10227,46 @@ irgendwo</translation>
     <message>
         <source>Leave the class view</source>
         <translation>Die Klassenansicht verlassen</translation>
+    </message>
+    <message>
+        <source>Place the next</source>
+        <translation>Die nächste auftragen</translation>
+    </message>
+    <message>
+        <source>Open the crown</source>
+        <translation>Wirbel öffnen</translation>
+    </message>
+    <message>
+        <source>All are placed</source>
+        <translation>Alle sind aufgetragen</translation>
+    </message>
+    <message>
+        <source>Close the crown</source>
+        <translation>Wirbel schließen</translation>
+    </message>
+    <message>
+        <source>Back to the last</source>
+        <translation>Zurück zur letzten</translation>
+    </message>
+    <message>
+        <source>Take it back</source>
+        <translation>Wieder wegnehmen</translation>
+    </message>
+    <message>
+        <source>%1, pieces: %2. The hair as it came in.</source>
+        <translation>%1, Strähnen: %2. Das Haar, wie es kam.</translation>
+    </message>
+    <message>
+        <source>Pieces %1</source>
+        <translation>Strähnen %1</translation>
+    </message>
+    <message>
+        <source>%1 (step %2 on the sheet)</source>
+        <translation>%1 (Schritt %2 auf dem Handzettel)</translation>
+    </message>
+    <message>
+        <source>%1 (steps %2 on the sheet)</source>
+        <translation>%1 (Schritte %2 auf dem Handzettel)</translation>
     </message>
 </context>
 <context>
@@ -12696,6 +12890,18 @@ irgendwo</translation>
         <source>Not all went well with the pages: %1</source>
         <translation>Nicht alles ging gut mit den Seiten: %1</translation>
     </message>
+    <message>
+        <source>Pages are still being written.</source>
+        <translation>Es werden noch Seiten geschrieben.</translation>
+    </message>
+    <message>
+        <source>Stop and close</source>
+        <translation>Anhalten und schließen</translation>
+    </message>
+    <message>
+        <source>Wait</source>
+        <translation>Warten</translation>
+    </message>
 </context>
 <context>
     <name>combdraft::desk::MessageBar</name>
@@ -14394,32 +14600,8 @@ Nicht für: %2</translation>
         <translation>Von den Namen dieser %1 Seiten stehen %2 dort schon und würden ersetzt: %3.</translation>
     </message>
     <message>
-        <source>%1 is a page of an older set; the new pages do not take its place.</source>
-        <translation>%1 ist eine Seite eines älteren Satzes; die neuen Seiten treten nicht an ihre Stelle.</translation>
-    </message>
-    <message>
-        <source>%1 files are pages of an older set, %2; the new pages do not take their place.</source>
-        <translation>%1 Dateien sind Seiten eines älteren Satzes, %2; die neuen Seiten treten nicht an ihre Stelle.</translation>
-    </message>
-    <message>
         <source>Replace</source>
         <translation>Ersetzen</translation>
-    </message>
-    <message>
-        <source>Replace, and remove the older pages</source>
-        <translation>Ersetzen und ältere Seiten entfernen</translation>
-    </message>
-    <message>
-        <source>Save, and remove the older pages</source>
-        <translation>Speichern und ältere Seiten entfernen</translation>
-    </message>
-    <message>
-        <source>Replace, and keep the older pages</source>
-        <translation>Ersetzen und ältere Seiten behalten</translation>
-    </message>
-    <message>
-        <source>Save, and keep the older pages</source>
-        <translation>Speichern und ältere Seiten behalten</translation>
     </message>
     <message>
         <source>Do not save</source>
@@ -14440,6 +14622,42 @@ Nicht für: %2</translation>
     <message>
         <source>Making the pages for paper…</source>
         <translation>Die Seiten für das Papier werden gemacht …</translation>
+    </message>
+    <message>
+        <source>PNG, dots an inch</source>
+        <translation>PNG, Punkte je Zoll</translation>
+    </message>
+    <message>
+        <source>How finely pages are drawn when they are saved as PNG</source>
+        <translation>Wie fein Seiten gezeichnet werden, wenn sie als PNG gespeichert werden</translation>
+    </message>
+    <message>
+        <source>%1 has a name like those of an older set and would stay beside the new pages.</source>
+        <translation>%1 heißt wie die Seiten eines älteren Satzes und bliebe neben den neuen Seiten stehen.</translation>
+    </message>
+    <message>
+        <source>%1 files have names like those of an older set, %2; they would stay beside the new pages.</source>
+        <translation>%1 Dateien heißen wie die Seiten eines älteren Satzes, %2; sie blieben neben den neuen Seiten stehen.</translation>
+    </message>
+    <message>
+        <source>Replace, and keep the other files</source>
+        <translation>Ersetzen und die anderen Dateien behalten</translation>
+    </message>
+    <message>
+        <source>Save, and keep the other files</source>
+        <translation>Speichern und die anderen Dateien behalten</translation>
+    </message>
+    <message>
+        <source>Replace, and put the other files into the trash</source>
+        <translation>Ersetzen und die anderen Dateien in den Papierkorb legen</translation>
+    </message>
+    <message>
+        <source>Save, and put the other files into the trash</source>
+        <translation>Speichern und die anderen Dateien in den Papierkorb legen</translation>
+    </message>
+    <message>
+        <source>The print preview was not opened: its pages were left or stopped before they were made.</source>
+        <translation>Die Druckvorschau wurde nicht geöffnet: Die Seiten wurden verlassen oder angehalten, bevor sie fertig waren.</translation>
     </message>
 </context>
 <context>

@@ -4,6 +4,9 @@
 #include <catch2/catch.hpp>
 
 #include "app/handout/agreed_part.h"
+#include "app/handout/client_page.h"
+#include "app/handout/parts.h"
+#include "tests/app/demo_plans.h"
 
 using namespace combdraft;
 
@@ -72,7 +75,7 @@ TEST_CASE("what was agreed stands on paper with its picture and span", "[handout
   CHECK(said.pictures[0].size() == QSize(40, 80));
   CHECK(said.pictures[0].pixelColor(3, 3) == QColor(120, 80, 60));
   INFO(said.words.toStdString());
-  for (const char* words : {"Agreed on", "Quiet crown", "as in the mirror", "tied back", "after 12 weeks", "6.2", "5.9", "6.6", "not a promise"})
+  for (const char* words : {"Agreed on", "Quiet crown", "as in the mirror", "tied back", "after 12 weeks", "about level 6,", "5.9", "6.6", "not a limit", "not a promise"})
     CHECK(said.words.contains(QLatin1String(words)));
 }
 
@@ -120,4 +123,55 @@ TEST_CASE("an agreed picture that claims a huge size is not decoded", "[handout]
   handout::addAgreed(column, planWith(*json));
   CHECK(saidOf(column).words.contains(QStringLiteral("No picture was kept")));
   CHECK(saidOf(column).pictures.empty());
+}
+
+TEST_CASE("the client's page gives the range of lightening less and more and no other", "[handout][agreement]") {
+  const auto at = [](double level) {
+    look::Readings readings;
+    readings.whole.level = level;
+    readings.whole.light_share = 0.4;
+    return std::make_shared<const look::Readings>(readings);
+  };
+  const handout::Request request = handout::requestFor(handout::DocumentKind::ClientPage, tests::demoPlan());
+  const paint::Scene scene(request.plan, {}, nullptr);
+  const handout::Room room = handout::roomOn(plan::PaperSize::A4, plan::PageTurn::Portrait);
+  look::LookFrame frame;
+  frame.readings = at(7.1);
+  handout::Looks looks;
+  looks.down = std::make_shared<const look::LookFrame>(frame);
+  looks.regrowth = {look::Regrowth{}};
+  const auto wordsOf = [&] {
+    handout::Column column(room.body.width());
+    handout::addClientPage(column, request, scene, looks, room);
+    return saidOf(column).words.simplified();
+  };
+  const QString alone = wordsOf();
+  INFO(alone.toStdString());
+  CHECK(alone.contains(QLatin1String("In the picture about level 7.")));
+  CHECK(alone.contains(QLatin1String("A range was not worked out")));
+  CHECK(alone.contains(QLatin1String("What the plan shows")));
+  CHECK(alone.contains(QLatin1String("60 % of the hair that is seen is not lightened")));
+  CHECK(alone.contains(QLatin1String("not a sign that new growth will not show")));
+  for (const char* label : {"Choice", "Date", "Planned by", "the emergency number"}) CHECK(alone.contains(QLatin1String(label)));
+  looks.less = at(6.2), looks.more = at(7.9);
+  const QString whole = wordsOf();
+  INFO(whole.toStdString());
+  CHECK(whole.contains(QLatin1String("6 to 8 in the drawing")));
+  CHECK_FALSE(whole.contains(QLatin1String("not worked out")));
+}
+
+TEST_CASE("what cannot wait comes first among the faults and no second treatment is advised", "[handout]") {
+  const handout::Request request = handout::requestFor(handout::DocumentKind::Handout, tests::demoPlan());
+  const QStringList lines = handout::madeFaults(request).split(u'\n');
+  REQUIRE(lines.size() > 4);
+  CHECK(lines[0].startsWith(QLatin1String("Pain, burning or swelling: ")));
+  CHECK(lines[1].startsWith(QLatin1String("Hair stretches")));
+  for (const QString& urgent : handout::urgentFaults()) CHECK(lines.count(urgent) == 1);
+  for (const char* advised : {"soften it", "depth back", "Add depth", "Push more"})
+    CHECK_FALSE(lines.join(u' ').contains(QLatin1String(advised)));
+  // What is seen before mixing has its lines on the first page; without that page it is a check point.
+  CHECK_FALSE(handout::madeChecks(request).contains(QLatin1String("Before mixing")));
+  handout::Request untitled = request;
+  untitled.handout.parts = {{plan::HandoutPart::Title, true}};
+  CHECK(handout::madeChecks(untitled).contains(QLatin1String("Before mixing")));
 }

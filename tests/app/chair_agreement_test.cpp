@@ -23,11 +23,12 @@ TEST_CASE("this one keeps choice and picture and span and date outside undo and 
   chair.tap(view.weeks(), QPoint(view.weeks()->width() / 2, 24));
   REQUIRE(chair.settled());
   REQUIRE(QTest::qWaitFor([&] { return view.readingText(0).contains(QLatin1String("6.5 to 7.5")); }, 5000));
+  REQUIRE(QTest::qWaitFor([&] { return view.knowsWhatIsKept(1); }, 5000));
   const int entries = chair.window->controller().undoStack().count();
   const int asked = chair.window->lookService().requestsPosted();
   chair.tap(view.thisOne(1));
   CHECK(view.noticeText().contains(QLatin1String("Kept with the plan: Choice A")));
-  CHECK(view.chips(1)[0]->text().startsWith(QStringLiteral("\u2713")));
+  CHECK(view.chips(1)[0]->text() == QLatin1String("Choice A\nagreed"));
   CHECK(chair.window->controller().isModified());
   CHECK(chair.window->controller().undoStack().count() == entries);
   QTest::qWait(50);
@@ -40,7 +41,7 @@ TEST_CASE("this one keeps choice and picture and span and date outside undo and 
   CHECK(agreed->choiceName == "A");
   CHECK(agreed->date == QDate::currentDate().toString(Qt::ISODate).toStdString());
   CHECK(agreed->view.worn == "tied-back");
-  CHECK(std::abs(agreed->view.weeks - 13) <= 1);
+  CHECK(agreed->view.weeks == 0);  // the weeks were looked at, not agreed on
   CHECK(agreed->view.facing == plan::Facing::AsInMirror);
   REQUIRE(agreed->span);
   CHECK(agreed->span->low == 6.5);
@@ -59,6 +60,7 @@ TEST_CASE("this one keeps choice and picture and span and date outside undo and 
   // Saved and read again it is there; another one keeps the first.
   chair.tap(view.chips(1)[1]);
   REQUIRE(chair.settled());
+  REQUIRE(QTest::qWaitFor([&] { return view.knowsWhatIsKept(1); }, 5000));
   chair.tap(view.thisOne(1));
   const auto second = plan::readAgreement(chair.plan().info().agreedJson);
   REQUIRE(second.ok());
@@ -68,6 +70,36 @@ TEST_CASE("this one keeps choice and picture and span and date outside undo and 
   const QString path = chair.dir.filePath(QStringLiteral("kept.json"));
   REQUIRE(store::savePlan(chair.plan(), path).ok());
   CHECK(store::openPlan(path)->plan.info().agreedJson == chair.plan().info().agreedJson);
+}
+
+TEST_CASE("this one keeps the picture as planned on the day in daylight whatever else is looked at", "[chair][agreement]") {
+  Chair chair;
+  REQUIRE(chair.settled());
+  ChairView& view = chair.view();
+  const QString usual = view.noticeText();
+  CHECK(usual.contains(QLatin1String("keeps the picture, its range")));
+  SECTION("lighter") { chair.tap(view.liftRow()->button(2)); }
+  SECTION("in another light") { chair.tap(view.lightRow()->button(2)); }
+  SECTION("weeks later") { chair.tap(view.weeks(), QPoint(view.weeks()->width() / 2, 24)); }
+  CHECK(view.noticeText() == QStringLiteral("\u201CThis one\u201D keeps the picture as planned, on the day, in daylight."));
+  REQUIRE(chair.settled());
+  REQUIRE(QTest::qWaitFor([&] { return view.knowsWhatIsKept(1); }, 5000));
+  const look::LookSettings shown = view.settings();
+  CHECK(view.picture()->pane(1).look->settings.light == shown.light);
+  CHECK(view.picture()->pane(1).look->settings.weeks == shown.weeks);
+  CHECK(view.picture()->pane(1).look->settings.lift == shown.lift);
+  chair.tap(view.thisOne(1));
+  const auto agreed = plan::readAgreement(chair.plan().info().agreedJson);
+  REQUIRE(agreed.ok());
+  CHECK(agreed->view.weeks == 0);
+  CHECK(agreed->view.light == "daylight");
+  CHECK(agreed->view.lift == "as-planned");
+  REQUIRE(agreed->span);
+  CHECK(agreed->span->low == 6.5);
+  CHECK(agreed->span->level == 7);
+  CHECK(agreed->span->high == 7.5);
+  CHECK_FALSE(agreed->pictureBase64.empty());
+  CHECK(view.settings() == shown);  // the screen stays as it was
 }
 
 TEST_CASE("a plan that may only be read says that nothing was kept", "[chair][agreement]") {

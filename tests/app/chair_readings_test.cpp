@@ -36,8 +36,8 @@ TEST_CASE("the ends of a reading that is grey or short of hair are told in words
   CHECK(chair::howLight({}, nullptr).value.isEmpty());
   CHECK(chair::weeksUntilRegrowth(std::nullopt).value.isEmpty());
   look::Regrowth never;
-  CHECK(chair::weeksUntilRegrowth(never).value == QLatin1String("not told"));
-  CHECK(chair::weeksUntilRegrowth(never).sentence.contains(QLatin1String("as far as it looks ahead (26 weeks)")));
+  CHECK(chair::weeksUntilRegrowth(never).value == QLatin1String("no week is given"));
+  CHECK(chair::weeksUntilRegrowth(never).sentence.contains(QLatin1String("not a sign that new growth will not show")));
   CHECK(chair::levelWords(7.1) == QLatin1String("blond"));
   CHECK(chair::levelWords(7.6) == QLatin1String("between blond and light blond"));
   look::Regrowth open{hair::WornWay::Down, 12, 9, std::nullopt};

@@ -41,6 +41,11 @@ plan::Plan lesson() {
   change("piece-1", "one", "Light under the occipital keeps the ends bright.");
   change("piece-4", "one", "");
   change("piece-5", "one", "A left-out shares no foil.");
+  for (const char* id : {"piece-2", "piece-3"}) {  // one step on the sheet
+    plan::Piece piece = *plan.find<plan::Piece>(id);
+    piece.section = "section-1";
+    plan.put(id, piece);
+  }
   plan::Treatment glaze;
   glaze.choice = "choice-1";
   plan.put("treatment-1", glaze);
@@ -114,7 +119,10 @@ TEST_CASE("next and back build the pattern with its reasons and the look grows",
   REQUIRE(lesson.shows(4));
   CHECK(view.picture()->pane(1).look->settings.subject == look::Subject::Today);
   view.nextButton()->click();
-  CHECK(view.titleText() == QLatin1String("Step 1 of 7"));
+  CHECK(view.titleText() == QLatin1String("Pieces 1, 4 (steps 1, 3 on the sheet)"));
+  CHECK(view.picture()->line().contains(QLatin1String("how far this hair lightens")));
+  CHECK(view.nextButton()->text() == QLatin1String("Place the next"));
+  CHECK(view.backButton()->text() == QLatin1String("Take it back"));
   CHECK(view.whatText().contains(QLatin1String("Piece 1")));
   CHECK(view.whatText().contains(QLatin1String("Piece 4")));
   CHECK(view.reasonText() == QLatin1String("Light under the occipital keeps the ends bright."));
@@ -123,16 +131,20 @@ TEST_CASE("next and back build the pattern with its reasons and the look grows",
   CHECK(view.picture()->pane(0).scene->pieces().size() == 2);
   REQUIRE(lesson.shows(4.5));
   QTest::keyClick(&view, Qt::Key_PageDown);
-  CHECK(view.reasonText().contains(QLatin1String("No reason is written")));
+  CHECK(view.titleText() == QLatin1String("Piece 2 (step 2 on the sheet)"));
+  CHECK(view.reasonText().contains(QLatin1String("Dark hair between the teeth")));  // no note: as the sheet says
   REQUIRE(lesson.shows(4.75));
   QTest::keyClick(&view, Qt::Key_PageUp);
-  CHECK(view.titleText() == QLatin1String("Step 1 of 7"));
+  CHECK(view.titleText().startsWith(QLatin1String("Pieces 1, 4")));
   CHECK(lesson.shows(4.5));
+  view.goTo(3);
+  CHECK(view.titleText() == QLatin1String("Piece 3 (step 2 on the sheet)"));
 
   QTest::keyClick(&view, Qt::Key_End);
   QTest::keyClick(&view, Qt::Key_Left);
   CHECK(view.titleText() == QLatin1String("Before the crown opens"));
   CHECK(view.whatText().contains(QLatin1String("What will show")));
+  CHECK(view.nextButton()->text() == QLatin1String("Open the crown"));
   REQUIRE(lesson.shows(6));
   CHECK(view.picture()->pane(1).look->settings.worn.way == hair::WornWay::Down);
   QTest::keyClick(&view, Qt::Key_Right);
@@ -207,6 +219,9 @@ TEST_CASE("a student's plan stands beside the teacher's with the differences nam
   QTest::keyClick(&view, Qt::Key_Escape);
   CHECK_FALSE(view.hasStudent());
   CHECK(view.titleText() == QLatin1String("Today"));
+  // The end of the lesson is never shown under that name.
+  REQUIRE(QTest::qWaitFor([&] { return view.picture()->pane(1).look && view.picture()->pane(1).state.isEmpty(); }, 5000));
+  CHECK(view.picture()->pane(1).look->frame.readings->whole.level < 6);
   QTest::keyClick(&view, Qt::Key_Escape);
   CHECK(desk.window->showing() == MainWindow::Showing::Desk);
   CHECK(desk.window->menuBar()->isVisible());

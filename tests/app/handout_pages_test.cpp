@@ -131,6 +131,25 @@ TEST_CASE("a formula box shows no figure that nobody typed", "[handout]") {
   CHECK(words.contains(QStringLiteral("the box's own sheet")));
 }
 
+TEST_CASE("a step says where its pieces lie and how thick they are by the record card's rule", "[handout]") {
+  plan::Plan plan = plan::Plan::fresh(5);
+  plan::Piece piece = tests::pieceAlong({{170, 70}, {180, 70}, {-170, 70}}, 1);
+  piece.thickness_mm = 10.2;
+  plan.put("piece-1", piece);
+  const auto what = [&] { return stepsIn(plan).front().what(); };
+  CHECK(what().contains(QStringLiteral(", 10 mm thick.")));
+  CHECK(what().contains(QRegularExpression(QStringLiteral("Its middle lies \\d+ mm below the crown, on the centre line\\."))));
+  piece.thickness_mm = 4.2;
+  plan.put("piece-1", piece);
+  CHECK(what().contains(QStringLiteral(", 4.2 mm thick.")));
+
+  piece = tests::pieceAlong({{170, 76}, {180, 76}, {-170, 76}}, 2);
+  piece.thickness_mm = 4.2;
+  plan.put("piece-2", piece);
+  REQUIRE(stepsIn(plan).size() == 1);
+  CHECK(what().contains(QRegularExpression(QStringLiteral("The middle of piece 1 lies \\d+ mm below the crown, on the centre line; from one to the next it is (9|10|11) mm\\."))));
+}
+
 TEST_CASE("pieces of one section are one step and every worked piece is in one", "[handout]") {
   const plan::Plan plan = tests::longPlan(60);
   const std::vector<Step> steps = stepsIn(plan);
@@ -234,7 +253,7 @@ TEST_CASE("a table repeats its head on each page", "[handout]") {
   for (const paint::Page& page : pagesOf(request)) {
     const QString words = wordsOn(page);
     heads += words.contains(QStringLiteral("\nKept in\n"));
-    withPieces += words.contains(QRegularExpression(QStringLiteral("mm long")));
+    withPieces += words.contains(QRegularExpression(QStringLiteral("mm\\s+long")));  // in lines as its column has them
   }
   CHECK(withPieces > 2);
   CHECK(heads >= withPieces);

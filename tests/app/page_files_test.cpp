@@ -9,6 +9,7 @@
 
 #include "app/handout/page_files.h"
 #include "app/handout/page_print.h"
+#include "tests/app/own_trash.h"
 
 namespace combdraft::handout {
 namespace {
@@ -93,7 +94,8 @@ TEST_CASE("pages of an older longer set are named and a number that stands alone
   CHECK(filesThere(folder.path("class.svg"), 100).older.size() == 5);
 }
 
-TEST_CASE("older pages stay unless they are to be removed", "[handout][files]") {
+TEST_CASE("older pages stay unless they are to be removed and then are in the trash", "[handout][files]") {
+  const tests::OwnTrash trash;
   const Folder folder;
   REQUIRE(writePages(blank(5), {folder.path("class.svg"), {}}, {}, {}).ok());
   REQUIRE(writePages(blank(3), {folder.path("class.svg"), {}}, {}, {}).ok());
@@ -102,6 +104,43 @@ TEST_CASE("older pages stay unless they are to be removed", "[handout][files]") 
   wish.remove = filesThere(wish.fileName, 3).older;
   REQUIRE(writePages(blank(3), wish, {}, {}).ok());
   CHECK(folder.names() == list({"class-01.svg", "class-02.svg", "class-03.svg"}));
+#ifdef Q_OS_LINUX
+  CHECK(trash.names() == list({"class-04.svg", "class-05.svg"}));
+#endif
+}
+
+#ifdef Q_OS_LINUX
+TEST_CASE("older pages stay where there is no trash", "[handout][files]") {
+  const tests::OwnTrash trash;
+  trash.makeImpossible();
+  const Folder folder;
+  folder.put("class-03.svg");
+  FileWish wish{folder.path("class.svg"), {}};
+  wish.remove = QStringList{folder.path("class-03.svg")};
+  const Result<void> written = writePages(blank(2), wish, {}, {});
+  REQUIRE_FALSE(written.ok());
+  CHECK(describe(written.error()).find("all new pages stand, of the older ones stay class-03.svg") != std::string::npos);
+  CHECK(folder.read("class-03.svg") == "older");
+  CHECK(folder.read("class-02.svg").contains("<svg"));
+}
+#endif
+
+TEST_CASE("a picture in a PDF keeps its fine lines", "[handout][files]") {
+  QImage hair(64, 64, QImage::Format_RGB32);
+  for (int y = 0; y < hair.height(); ++y)
+    for (int x = 0; x < hair.width(); ++x) hair.setPixel(x, y, qRgb((x * 37 + y * 11) % 256, (x * 5 + y * 91) % 256, (x * y) % 256));
+  std::vector<paint::Page> pages = blank(1);
+  paint::PlacedFigure placed;
+  placed.figure.frame = QRectF(0, 0, 50, 50);
+  paint::DrawingItem item;
+  item.image = hair;
+  item.imageRect = placed.figure.frame;
+  placed.figure.items.push_back(item);
+  pages.front().figures.push_back(placed);
+  const Result<QByteArray> pdf = pdfBytes(pages, {}, {}, {});
+  REQUIRE(pdf.ok());
+  CHECK(pdf->contains("/Subtype /Image"));
+  CHECK_FALSE(pdf->contains("/DCTDecode"));
 }
 
 TEST_CASE("a set of which one page cannot be put in place says which are new and which are not", "[handout][files]") {
@@ -125,6 +164,7 @@ TEST_CASE("a set of which one page cannot be put in place says which are new and
 }
 
 TEST_CASE("an older page that cannot be removed is named and the new pages stand", "[handout][files]") {
+  const tests::OwnTrash trash;
   const Folder folder;
   REQUIRE(QDir().mkpath(folder.path("class-03.svg/full")));
   FileWish wish{folder.path("class.svg"), {}};
@@ -178,6 +218,7 @@ TEST_CASE("pages outside the chosen range do not come out of the printer", "[han
     const Result<QStringList> files = printPages(printer, blank(5), {}, {});
     REQUIRE(files.ok());
     CHECK(*files == QStringList{folder.path(name)});
+    CHECK(folder.read(name).trimmed().endsWith("%%EOF"));
     return folder.read(name).count("/Type /Page\n");
   };
   QPrinter all(QPrinter::HighResolution), two(QPrinter::HighResolution), some(QPrinter::HighResolution), copies(QPrinter::HighResolution);

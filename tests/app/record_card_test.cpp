@@ -12,6 +12,7 @@
 #include "app/handout/piece_rows.h"
 #include "app/live/look_service.h"
 #include "engine/plan/plan_file.h"
+#include "engine/work/log_text.h"
 #include "tests/app/demo_plans.h"
 #include "tests/support/places.h"
 
@@ -176,6 +177,8 @@ TEST_CASE("every piece of the examples stands in one row that holds for it", "[h
       for (const PieceRow& row : rows) {
         printed.merge(numbersIn(row.numbers));
         const plan::Piece& first = *row.pieces.front()->piece;
+        CHECK(row.where.contains(row.pieces.front()->place));
+        CHECK(row.where.contains(QRegularExpression(QStringLiteral("middle \\d+ mm (below|above|behind|before) the "))));
         for (const paint::PieceShape* shape : row.pieces) {
           const plan::Piece& piece = *shape->piece;
           CHECK(piece.action == first.action);
@@ -183,7 +186,6 @@ TEST_CASE("every piece of the examples stands in one row that holds for it", "[h
           CHECK(piece.section == first.section);
           CHECK(piece.label == first.label);
           CHECK(piece.note == first.note);
-          CHECK(row.where.contains(shape->place));
           CHECK(std::abs(piece.thickness_mm - first.thickness_mm) <= 1);
           if (piece.action == plan::Action::LeaveOut) continue;
           CHECK(piece.keptIn == first.keptIn);
@@ -199,6 +201,132 @@ TEST_CASE("every piece of the examples stands in one row that holds for it", "[h
   }
   CHECK(examples >= 9);
   CHECK(rowCount < pieces);
+}
+
+// Pieces square to the centre line behind, their middles on it, at these drops.
+plan::Plan downTheBack(const std::vector<double>& drops_deg) {
+  plan::Plan plan = plan::Plan::fresh(23);
+  int order = 0;
+  for (const double drop : drops_deg) {
+    ++order;
+    plan.put("piece-" + std::to_string(order), tests::pieceAlong({{170, drop}, {180, drop}, {-170, drop}}, order));
+  }
+  return plan;
+}
+std::vector<PieceRow> rowsOf(const plan::Plan& plan) { return pieceRows(paint::Scene(plan, {}, nullptr)); }
+
+// The figure that the pattern's one group finds; -1 where it is not there.
+int figureIn(const QString& words, const char* pattern) {
+  const QRegularExpressionMatch found = QRegularExpression(QString::fromLatin1(pattern)).match(words);
+  return found.hasMatch() ? found.captured(1).toInt() : -1;
+}
+
+TEST_CASE("ways between pieces are measured along the scalp", "[handout][record]") {
+  const plan::Plan plan = downTheBack({50, 105});
+  const paint::Scene scene(plan, {}, nullptr);
+  const std::vector<PieceRow> rows = pieceRows(scene);
+  REQUIRE(rows.size() == 1);
+  const QString where = rows.front().where;
+  CAPTURE(where.toStdString());
+  // The centre line is the shortest way between its own points: the head is the same on both sides.
+  const auto at = [&](double drop_deg) { return scene.head().shape.pointAt({180, drop_deg}); };
+  double way_mm = 0;
+  for (double drop = 50; drop < 104.9; drop += 0.25) way_mm += (at(drop + 0.25) - at(drop)).norm();
+  const int printed = figureIn(where, "; (\\d+) mm from it 2: ");
+  CHECK(std::abs(printed - way_mm) <= 1);
+  CHECK(printed > (at(105) - at(50)).norm() + 1.5);
+  const int first = figureIn(where, "^1: .*?middle (\\d+) mm below the crown, on the centre line"), second = figureIn(where, "2: .*?middle (\\d+) mm below the crown");
+  CHECK(first >= 0);
+  CHECK(std::abs(second - first - printed) <= 2);
+  CHECK(where.contains(QStringLiteral("horizontal")));
+}
+
+TEST_CASE("a row goes on while its pieces go on in one direction at like distances", "[handout][record]") {
+  std::vector<PieceRow> rows = rowsOf(downTheBack({60, 66, 72, 78}));
+  REQUIRE(rows.size() == 1);
+  CHECK(rows[0].where.contains(QRegularExpression(QStringLiteral("; then every (9|10|11) mm, to 4: "))));
+
+  rows = rowsOf(downTheBack({60, 66, 72, 90, 96}));
+  REQUIRE(rows.size() == 2);
+  CHECK(rows[0].numbers == QStringLiteral("1–3"));
+  CHECK(rows[1].numbers == QStringLiteral("4–5"));
+
+  rows = rowsOf(downTheBack({50, 56, 62.4, 69.2, 76.4}));  // each step a little longer
+  REQUIRE(rows.size() == 1);
+  CHECK(rows[0].where.contains(QRegularExpression(QStringLiteral("; then \\d+, \\d+, \\d+, \\d+ mm from one to the next, to 5: "))));
+
+  CHECK(rowsOf(downTheBack({60, 70, 80})).size() == 1);
+  CHECK(rowsOf(downTheBack({60, 70, 60})).size() == 2);  // back again
+}
+
+TEST_CASE("pieces of both sides share a row only as mirrors and with their sides named", "[handout][record]") {
+  const auto at = [](const std::vector<std::pair<double, double>>& middles) {
+    plan::Plan plan = plan::Plan::fresh(24);
+    int order = 0;
+    for (const auto& [bearing, drop] : middles) {
+      ++order;
+      plan.put("piece-" + std::to_string(order), tests::pieceAlong({{bearing - 6, drop}, {bearing, drop}, {bearing + 6, drop}}, order));
+    }
+    return rowsOf(plan);
+  };
+  std::vector<PieceRow> rows = at({{120, 66}, {-120, 66}});
+  REQUIRE(rows.size() == 1);
+  CHECK(rows[0].where.startsWith(QStringLiteral("1 right; 2 left; 1: ")));
+  CHECK(rows[0].where.contains(QStringLiteral("the other side the same")));
+  rows = at({{-120, 66}, {120, 66}});
+  REQUIRE(rows.size() == 1);
+  CHECK(rows[0].where.startsWith(QStringLiteral("2 right; 1 left; 1: ")));
+  rows = at({{120, 66}, {-120, 66}, {120, 73}, {-120, 73}, {120, 80}, {-120, 80}});
+  REQUIRE(rows.size() == 1);
+  CHECK(rows[0].where.startsWith(QStringLiteral("1, 3, 5 right; 2, 4, 6 left; 1: ")));
+  CHECK(rows[0].where.contains(QRegularExpression(QStringLiteral("; then every \\d+ mm, to 5: "))));
+  CHECK(at({{120, 66}, {-120, 70}}).size() == 2);  // no mirror
+  rows = at({{120, 66}, {-120, 66}, {120, 73}});   // the third has no other side
+  REQUIRE(rows.size() == 2);
+  CHECK(rows[0].numbers == QStringLiteral("1–2"));
+}
+
+TEST_CASE("the heads of the card's columns carry the units", "[handout][record]") {
+  const QString words = wordsOf(rowOfPieces(2)).join(u' ').simplified();
+  for (const char* head : {"Thick, mm", "Start, mm off the scalp", "Backcomb: depth mm, pushed %, blend mm"}) CHECK(words.contains(QLatin1String(head)));
+}
+
+TEST_CASE("a card without taps has lines for what happened and one with taps has none", "[handout][record]") {
+  plan::Plan plan = rowOfPieces(2);
+  QStringList printed = wordsOf(plan);
+  QString words = printed.join(u' ').simplified();
+  for (const char* line : {"Before", "Skin test, on, seen:", "Test strand, on, seen:", "Elasticity:", "Looked at, level seen", "Rinsed at", "After", "What the client said:", "Next time differently"})
+    CHECK(words.contains(QLatin1String(line)));
+  const qsizetype head = printed.indexOf(QStringLiteral("Bowl"));
+  REQUIRE(head >= 0);
+  CHECK(printed.indexOf(QStringLiteral("A"), head) >= 0);  // a row by formula
+  CHECK(printed.indexOf(QStringLiteral("B"), head) >= 0);
+
+  work::AppointmentLog log;
+  work::LogEvent event;
+  event.number = 1;
+  event.tap = work::Tap::Placed;
+  event.utc_ms = 1'800'000'000'000;
+  event.pieces = {"piece-1"};
+  log.events.push_back(event);
+  plan::PlanInfo info = plan.info();
+  info.logJson = work::writeLog(log);
+  plan.put(plan::kPlanId, info);
+  printed = wordsOf(plan);
+  CHECK(printed.contains(QStringLiteral("The appointment, tap by tap")));
+  CHECK_FALSE(printed.contains(QStringLiteral("What happened")));
+  CHECK(printed.contains(QStringLiteral("Before")));
+}
+
+TEST_CASE("the card says how much of a colour shows and no strength", "[handout][record]") {
+  plan::Plan plan = rowOfPieces(1);
+  plan::Treatment glaze;
+  glaze.choice = "choice-1";
+  glaze.strength_frac = 0.9;
+  plan.put("treatment-1", glaze);
+  const QString words = wordsOf(plan).join(u' ').simplified();
+  CHECK(words.contains(QStringLiteral("how much of the colour shows: 90 %")));
+  CHECK_FALSE(words.contains(QStringLiteral("strength of the colour"), Qt::CaseInsensitive));
 }
 
 TEST_CASE("level and contrast on paper are the window's at any number of drawn locks", "[handout][record]") {

@@ -33,6 +33,14 @@ TEST_CASE("a choice with an empty name in its file is saved and read the same", 
   CHECK(*again == *plan);
 }
 
+// Found by the same fuzzer: written, it was left out, and could not be read again.
+TEST_CASE("an empty active choice is refused as a missing one", "[plan]") {
+  const auto plan = readPlan(R"({"format": "combdraft plan", "version": 2, "number": 7, "activeChoice": "", "head": {}, "hair": {},
+                                 "choices": [{"id": "choice-2"}]})");
+  REQUIRE_FALSE(plan);
+  CHECK(describe(plan.error()) == "\"activeChoice\" is missing");
+}
+
 TEST_CASE("a fresh plan and a full plan read back the same, byte for byte", "[plan]") {
   checkRoundTrip(Plan::fresh(7));
   checkRoundTrip(samples::fullPlan());

@@ -147,9 +147,25 @@ def pdf_checks(top):
             for words in (plan["title"], "Step by step", "Check points", "Faults and what to do", "Model's left", "get medical help"):
                 check(words in text, f"{name}: {words!r} is not in the text")
             check("Client's left" not in text, f"{name}: a handout speaks of a model")
+            # Signs beside figures and capitals have text behind them.
+            check(re.search(r"\(\d[\d.]* to\s+\d[\d.]*\)", text), f"{name}: no brackets about a span in the text")
+            for one in plan["formulas"][:1]:
+                check(f"Formula {one['letter']}: {one['kind']}" in text, f"{name}: no colon behind a formula's letter in the text")
             fonts = tool("pdffonts", pdf).decode().splitlines()[2:]
             check(fonts and all(re.search(r"\s(yes)\s+(yes|no)\s+(yes|no)\s+\d+\s+\d+\s*$", line) for line in fonts),
                   f"{name}: fonts that are not embedded: {fonts}")
+
+
+def signs_check(top):
+    """Dashes between figures are text: the bundled fonts have no contextual alternates."""
+    fonts = os.path.join(TREE, "resources", "fonts")
+    done = subprocess.run([sys.executable, os.path.join(fonts, "plain_forms.py"), "--check", *(os.path.join(fonts, name) for name in os.listdir(fonts) if name.endswith(".otf"))],
+                          stdout=subprocess.PIPE, text=True, check=False)
+    check(done.returncode == 0, f"fonts: {done.stdout}")
+    pdf = os.path.join(top, "signs.pdf")
+    done = run(example("painted-curls"), "--out", pdf, "--document", "record-card")
+    check(done.returncode == 0, f"record card: {done.stderr}")
+    check(done.returncode != 0 or re.search(r"\b\d+–\d+\b", text_of(pdf)), "record card: no dash between the numbers of pieces in the text")
 
 
 def scale_check(top):
@@ -188,6 +204,7 @@ def svg_checks(top):
     run(example("face-bright-crown-quiet"), "--out", os.path.join(again, "page.svg"), "--parts", "title,views,close-ups,timing")
     names = sorted(name for name in os.listdir(top) if re.fullmatch(r"page-\d+\.svg", name))
     check(len(names) >= 3, f"SVG: {names}")
+    groups, layers = {}, set()
     for name in names:
         path = os.path.join(top, name)
         with open(path, "rb") as one, open(os.path.join(again, name), "rb") as other:
@@ -195,6 +212,9 @@ def svg_checks(top):
         root = xml.parse(path).getroot()
         ids = [one.get("id") for one in root.iter() if one.get("id")]
         check(len(ids) == len(set(ids)), f"{name}: an id stands twice")
+        groups |= {re.sub(r"-\d+$", "", one.get("id")): one.get("aria-label") for one in root.iter("{http://www.w3.org/2000/svg}g")
+                   if re.search(r"-\d+$", one.get("id", ""))}
+        layers |= {one.get("aria-label") for one in root.iter("{http://www.w3.org/2000/svg}g") if re.search(r"-\d+-[a-z]+$", one.get("id", ""))}
         words = " ".join("".join(one.itertext()) for one in root.iter("{http://www.w3.org/2000/svg}text"))
         check("not a promise" in words, f"{name}: words are not text")
         ours = grey(path[:-3] + "png")
@@ -203,6 +223,34 @@ def svg_checks(top):
                        check=True, env={**os.environ, "FONTCONFIG_FILE": fonts})
         mean, most = difference(ours, grey(drawn), 8)
         check(mean < 0.8 and most < 60, f"{name}: librsvg draws it otherwise: mean {mean:.2f}, most {most:.0f} of 255")
+    expected = {"front-diagram": "Front", "back-diagram": "Back", "left-diagram": "Model's left", "right-diagram": "Model's right", "top-diagram": "Top",
+                "crown-diagram": "Crown, close", "key": "Key", "scale-100": "100 mm on paper", "timing": "Minutes for placing, by step"}
+    for group, label in expected.items():
+        check(groups.get(group) == label, f"SVG: group {group} is called {groups.get(group)!r} instead of {label!r}")
+    check({"art", "diagram", "labels", "key"} <= layers, f"SVG: layers are {sorted(layers)}")
+
+
+def hair_check(top):
+    """Pages with pictures of hair: the client's, and predict and open; few locks, to be quick."""
+    words = {"--aftercare": "Wash with cool water\\nSleep on a smooth pillow", "--next-visit": "In nine weeks", "--call": "The desk, mornings"}
+    for document, extra, expected in (
+            ("client-page", [one for pair in words.items() for one in pair],
+             ["What we planned", "What the plan shows", "How light", "How much difference", "What stays dark", "Until new growth shows", "Wash with cool water",
+              "Sleep on a smooth pillow", "In nine weeks", "The desk, mornings", "get medical help", "not a promise"]),
+            ("handout", ["--parts", "predict-then-open"], ["Predict", "Now open it", "How light will it look", "Above: worn down, in daylight", "not a promise"])):
+        pdf = os.path.join(top, document + "-hair.pdf")
+        done = run(example("painted-curls"), "--out", pdf, "--document", document, "--locks", "2000", *extra)
+        check(done.returncode == 0, f"{document}, hair: {done.returncode} {done.stderr}")
+        if done.returncode != 0:
+            continue
+        text = " ".join(text_of(pdf).split())
+        for one in expected:
+            check(one in text, f"{document}, hair: {one!r} is not in the text")
+        check("not been worked out" not in text, f"{document}, hair: no picture")
+        rows = [line.split() for line in tool("pdfimages", "-list", pdf).decode().splitlines()[2:]]
+        pictures = [row for row in rows if row[2] == "image" and int(row[3]) >= 200 and int(row[4]) >= 200]
+        check(len(pictures) >= (3 if document == "client-page" else 4), f"{document}, hair: pictures are {rows}")
+        check(all(row[8] != "jpeg" for row in pictures), f"{document}, hair: a picture has lost fine lines: {rows}")
 
 
 def older_set(top):
@@ -352,7 +400,7 @@ with tempfile.TemporaryDirectory() as place:
     if ACCEPT:
         golden_check(place)
     else:
-        for trial in (pdf_checks, scale_check, svg_checks, older_set, golden_check, many_pages, troubles):
+        for trial in (pdf_checks, signs_check, scale_check, svg_checks, hair_check, older_set, golden_check, many_pages, troubles):
             trial(place)
 print("failures:", failures)
 sys.exit(1 if failures else 0)
