@@ -5,6 +5,7 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "app/controls/wrapped_label.h"
 #include "app/paint/figure.h"
 #include "app/paint/hair_words.h"
 #include "app/paint/work_words.h"
@@ -55,14 +56,12 @@ CorrectionsBox::CorrectionsBox(document::DocumentController& controller, QWidget
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 0, 6, 0);
   column->setSpacing(6);
-  auto* heading = new QLabel(tr("Too striped, too light, too cool: put depth back"), this);
+  auto* heading = new controls::WrappedLabel(tr("Too striped, too light, too cool: put depth back"), this);
   QFont font = heading->font();
   font.setWeight(QFont::DemiBold);
   heading->setFont(font);
-  heading->setWordWrap(true);
   column->addWidget(heading);
-  auto* caution = new QLabel(tr("Lightening again is not proposed here: look at the hair, ask the maker's directions, refer when in doubt."), this);
-  caution->setWordWrap(true);
+  auto* caution = new controls::WrappedLabel(tr("Lightening again is not proposed here: look at the hair, ask the maker's directions, refer when in doubt."), this);
   caution->setProperty("caution", true);
   column->addWidget(caution);
   buildPieces(column);

@@ -3,6 +3,7 @@
 #include <QHBoxLayout>
 #include <QVBoxLayout>
 
+#include "app/controls/wrapped_label.h"
 #include "app/paint/hair_words.h"
 #include "engine/plan/field_info.h"
 
@@ -33,9 +34,8 @@ FinishField::FinishField(const QString& about, QWidget* parent) : QWidget(parent
   tone_->setMinimumHeight(30);
   tone_->setFocusPolicy(Qt::StrongFocus);  // the wheel scrolls the page
   row->addWidget(tone_);
-  problem_ = new QLabel(this);
+  problem_ = new controls::WrappedLabel(this);
   problem_->setProperty("caution", true);
-  problem_->setWordWrap(true);
   problem_->hide();
   column->addWidget(problem_);
   const auto tell = [this] {

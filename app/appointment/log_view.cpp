@@ -12,6 +12,7 @@
 #include <algorithm>
 #include <chrono>
 
+#include "app/controls/wrapped_label.h"
 #include "app/paint/describe_piece.h"
 #include "app/paint/work_words.h"
 #include "app/words/engine_words.h"
@@ -77,23 +78,19 @@ LogView::LogView(document::DocumentController& controller, Clock clock, QWidget*
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 0, 0, 0);
   column->setSpacing(8);
-  safety_ = new QLabel(safetyLine(), this);
-  safety_->setWordWrap(true);
+  safety_ = new controls::WrappedLabel(safetyLine(), this);
   safety_->setProperty("caution", true);
   safety_->setFont(largeFont(this, 1.15));
   column->addWidget(safety_);
-  trouble_ = new QLabel(this);
-  trouble_->setWordWrap(true);
+  trouble_ = new controls::WrappedLabel(this);
   trouble_->setProperty("caution", true);
   trouble_->hide();
   column->addWidget(trouble_);
-  state_ = new QLabel(this);
-  state_->setWordWrap(true);
+  state_ = new controls::WrappedLabel(this);
   state_->setFont(largeFont(this, 1.15));
   state_->hide();
   column->addWidget(state_);
-  offer_ = new QLabel(this);
-  offer_->setWordWrap(true);
+  offer_ = new controls::WrappedLabel(this);
   offer_->setFont(largeFont(this, 1.15));
   offer_->hide();
   column->addWidget(offer_);
@@ -204,9 +201,8 @@ QWidget* LogView::buildSide() {
     font.setWeight(QFont::DemiBold);
     heading->setFont(font);
     column->addWidget(heading);
-    auto* text = new QLabel(side);
+    auto* text = new controls::WrappedLabel(side);
     text->setFont(largeFont(this, times));
-    text->setWordWrap(true);
     text->setAccessibleName(title);
     column->addWidget(text);
     return text;
@@ -215,8 +211,7 @@ QWidget* LogView::buildSide() {
   bowls_ = part(tr("Bowls"), 1.2);
   last_ = part(tr("Last taps"), 1.0);
   odd_ = part(tr("Odd in the log"), 1.0);
-  awakeText_ = new QLabel(tr("This computer's screen may go dark by itself: it could not be asked to stay awake. See its own settings before you begin."), side);
-  awakeText_->setWordWrap(true);
+  awakeText_ = new controls::WrappedLabel(tr("This computer's screen may go dark by itself: it could not be asked to stay awake. See its own settings before you begin."), side);
   awakeText_->setProperty("soft", true);
   awakeText_->hide();
   column->addWidget(awakeText_);

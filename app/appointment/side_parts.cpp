@@ -1,4 +1,5 @@
 #include "app/appointment/side_parts.h"
+#include "app/controls/wrapped_label.h"
 
 #include <QHeaderView>
 
@@ -8,8 +9,7 @@ namespace {
 constexpr int kSpacing_px = 6;  // also what is left free beside the scroll bar
 
 QLabel* addWrapped(QVBoxLayout* column, const QString& text) {
-  auto* label = new QLabel(text, column->parentWidget());
-  label->setWordWrap(true);
+  auto* label = new controls::WrappedLabel(text, column->parentWidget());
   column->addWidget(label);
   return label;
 }

@@ -7,7 +7,7 @@
 #include <cmath>
 
 #include "app/controls/theme.h"
-#include "app/paint/diagram.h"
+#include "app/paint/hatch.h"
 #include "app/paint/work_words.h"
 
 namespace combdraft::appointment {
@@ -75,12 +75,9 @@ void TimelineStrip::paintEvent(QPaintEvent*) {
     painter.drawRect(box);
     const auto* known = plan_.find<plan::Formula>(formula);
     if (!known || known->letter.empty()) return;
-    painter.save();
-    painter.setClipRect(box);
     painter.setPen(QPen(theme.softInk, 0.8));
     painter.setBrush(Qt::NoBrush);
     painter.drawPath(paint::hatchLines(QString::fromStdString(known->letter), box, 6));
-    painter.restore();
   };
   for (const work::Step& step : timeline_.steps) {
     if (step.kind == work::StepKind::CombOut) continue;

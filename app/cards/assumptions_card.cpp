@@ -8,6 +8,7 @@
 #include <cmath>
 
 #include "app/cards/card_parts.h"
+#include "app/controls/wrapped_label.h"
 #include "app/paint/assumption_words.h"
 #include "app/words/engine_words.h"
 #include "engine/plan/edits.h"
@@ -48,8 +49,7 @@ AssumptionsCard::AssumptionsCard(document::DocumentController& controller, QWidg
   addSoftText(column, tr("What the look rests on where nobody measured this head. Point at a name to read what it is. "
                          "A change belongs to this plan and is named on everything that is printed."));
   auto* row = new QHBoxLayout;
-  summary_ = new QLabel(this);
-  summary_->setWordWrap(true);
+  summary_ = new controls::WrappedLabel(this);
   row->addWidget(summary_, 1);
   resetAll_ = new QPushButton(tr("Reset all"), this);
   resetAll_->setToolTip(tr("All assumptions go back to their defaults"));
@@ -89,8 +89,7 @@ void AssumptionsCard::addRow(QVBoxLayout* column, const Assumption& assumption) 
   auto* field = new controls::NumberField(specOf(assumption), this);
   column->addWidget(field);
   auto* row = new QHBoxLayout;
-  auto* note = new QLabel(this);
-  note->setWordWrap(true);
+  auto* note = new controls::WrappedLabel(this);
   note->setProperty("soft", true);
   row->addWidget(note, 1);
   auto* reset = new QPushButton(tr("Reset"), this);

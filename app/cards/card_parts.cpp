@@ -1,6 +1,7 @@
 #include "app/cards/card_parts.h"
 
 #include "app/controls/text_field.h"
+#include "app/controls/wrapped_label.h"
 #include "app/words/engine_words.h"
 #include "engine/plan/field_info.h"
 
@@ -8,12 +9,11 @@ namespace combdraft::cards {
 namespace {
 
 QLabel* addLabel(QVBoxLayout* column, const QString& text, double size) {
-  auto* label = new QLabel(text, column->parentWidget());
+  auto* label = new controls::WrappedLabel(text, column->parentWidget());
   QFont f = label->font();
   f.setPointSizeF(f.pointSizeF() * size);
   f.setWeight(QFont::DemiBold);
   label->setFont(f);
-  label->setWordWrap(true);
   column->addWidget(label);
   return label;
 }
@@ -30,17 +30,15 @@ QLabel* addHeading(QVBoxLayout* column, const QString& text) {
 }
 
 QLabel* addSoftText(QVBoxLayout* column, const QString& text) {
-  auto* label = new QLabel(text, column->parentWidget());
+  auto* label = new controls::WrappedLabel(text, column->parentWidget());
   label->setProperty("soft", true);
-  label->setWordWrap(true);
   column->addWidget(label);
   return label;
 }
 
 QLabel* addCaution(QVBoxLayout* column) {
-  auto* label = new QLabel(column->parentWidget());
+  auto* label = new controls::WrappedLabel(column->parentWidget());
   label->setProperty("caution", true);
-  label->setWordWrap(true);
   label->hide();
   column->addWidget(label);
   return label;
@@ -67,8 +65,7 @@ QComboBox* newCombo(QWidget* parent, const QString& name, const QStringList& wor
 
 QComboBox* addChoice(QVBoxLayout* column, const QString& label, const QStringList& words) {
   auto* row = new QHBoxLayout;
-  auto* text = new QLabel(label, column->parentWidget());
-  text->setWordWrap(true);
+  auto* text = new controls::WrappedLabel(label, column->parentWidget());
   QComboBox* combo = newCombo(column->parentWidget(), label, words);
   text->setBuddy(combo);
   row->addWidget(text, 1);

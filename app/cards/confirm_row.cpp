@@ -1,4 +1,5 @@
 #include "app/cards/confirm_row.h"
+#include "app/controls/wrapped_label.h"
 
 #include <QHBoxLayout>
 #include <QVBoxLayout>
@@ -15,9 +16,8 @@ ConfirmRow::ConfirmRow(const QString& text, const QString& question, const QStri
   auto* inside = new QVBoxLayout(asking_);
   inside->setContentsMargins(0, 0, 0, 0);
   inside->setSpacing(4);
-  auto* words = new QLabel(QStringLiteral("\u26A0 ") + question, asking_);
+  auto* words = new controls::WrappedLabel(QStringLiteral("\u26A0 ") + question, asking_);
   words->setProperty("caution", true);
-  words->setWordWrap(true);
   inside->addWidget(words);
   auto* row = new QHBoxLayout;
   no_ = new QPushButton(tr("Keep it"), asking_);

@@ -7,6 +7,7 @@
 #include "app/cards/card_parts.h"
 #include "app/cards/photo_strip.h"
 #include "app/controls/drop_widgets.h"
+#include "app/controls/wrapped_label.h"
 
 namespace combdraft::cards {
 namespace {
@@ -122,9 +123,8 @@ void ConsultationWishes::buildEstimate(QVBoxLayout* column, const Choice& choice
   offer.estimate = new QWidget(offers_);
   auto* row = new QHBoxLayout(offer.estimate);
   row->setContentsMargins(0, 0, 0, 0);
-  offer.words = new QLabel(offer.estimate);
+  offer.words = new controls::WrappedLabel(offer.estimate);
   offer.words->setProperty("soft", true);
-  offer.words->setWordWrap(true);
   row->addWidget(offer.words, 1);
   offer.typeIn = new QPushButton(tr("Type it in"), offer.estimate);
   offer.typeIn->setMinimumHeight(28);

@@ -5,6 +5,7 @@
 #include "app/cards/drop_out_text.h"
 #include "app/cards/piece_card.h"
 #include "app/cards/piece_numbers.h"
+#include "app/controls/wrapped_label.h"
 #include "engine/plan/field_info.h"
 
 namespace combdraft::cards {
@@ -25,11 +26,10 @@ QVBoxLayout* PieceCard::section(const QString& title, QWidget** box) {
   column->setContentsMargins(0, 8, 0, 0);
   column->setSpacing(5);
   if (!title.isEmpty()) {
-    auto* heading = new QLabel(title, frame);
+    auto* heading = new controls::WrappedLabel(title, frame);
     QFont f = heading->font();
     f.setWeight(QFont::DemiBold);
     heading->setFont(f);
-    heading->setWordWrap(true);
     column->addWidget(heading);
   }
   body_->layout()->addWidget(frame);

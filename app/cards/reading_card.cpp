@@ -9,6 +9,7 @@
 #include "app/cards/target_words.h"
 #include "app/controls/number_input.h"
 #include "app/controls/theme.h"
+#include "app/controls/wrapped_label.h"
 #include "app/paint/assumption_words.h"
 #include "app/paint/reading_words.h"
 #include "app/words/engine_words.h"
@@ -105,15 +106,13 @@ ReadingCard::ReadingCard(QWidget* parent) : QWidget(parent) {
 }
 
 QLabel* ReadingCard::addLine(QVBoxLayout* column) {
-  auto* label = new QLabel(column->parentWidget());
-  label->setWordWrap(true);
+  auto* label = new controls::WrappedLabel(column->parentWidget());
   column->addWidget(label);
   return label;
 }
 
 QLabel* ReadingCard::addFact(QGridLayout* grid, const QString& name, const QString& tip) {
-  auto* title = new QLabel(name, body_);
-  title->setWordWrap(true);
+  auto* title = new controls::WrappedLabel(name, body_);
   title->setProperty("soft", true);
   title->setToolTip(tip);
   auto* value = new QLabel(body_);

@@ -7,6 +7,7 @@
 #include "app/cards/card_parts.h"
 #include "app/cards/provenance.h"
 #include "app/controls/units.h"
+#include "app/controls/wrapped_label.h"
 #include "app/paint/describe_piece.h"
 #include "engine/plan/edits.h"
 #include "engine/plan/lay_out.h"
@@ -162,8 +163,7 @@ void SectionCard::addRamps(QVBoxLayout* column) {
   }
   int line = 1;
   for (const RampRow& row : kRamps) {
-    auto* label = new QLabel(tr(row.label), this);
-    label->setWordWrap(true);
+    auto* label = new controls::WrappedLabel(tr(row.label), this);
     grid->addWidget(label, line, 0);
     const auto ramp = row.ramp;
     grid->addWidget(addNumber(row.from, tr("%1, first piece").arg(tr(row.label)), QLatin1String(row.unit), row.shownPerValue, Face::BoxOnly,

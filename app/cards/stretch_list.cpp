@@ -7,6 +7,7 @@
 #include "app/cards/zone_words.h"
 #include "app/controls/drop_widgets.h"
 #include "app/controls/units.h"
+#include "app/controls/wrapped_label.h"
 #include "engine/plan/field_info.h"
 
 namespace combdraft::cards {
@@ -45,15 +46,13 @@ StretchList::Row StretchList::newRow(std::size_t index) {
   grid->addLayout(top, 0, 0, 1, last + 1);
   connect(row.zone, &QComboBox::activated, this, [this, index](int at) { Q_EMIT zoneChosen(index, zoneAtRow(at)); });
   connect(row.remove, &QPushButton::clicked, this, [this, index] { Q_EMIT removeWanted(index); });
-  auto* problem = new QLabel(row.box);
+  auto* problem = new controls::WrappedLabel(row.box);
   problem->setProperty("caution", true);
-  problem->setWordWrap(true);
   problem->hide();
   for (int i = 0; i <= last; ++i) {
     const Column& made = columns_[static_cast<std::size_t>(i)];
-    auto* head = new QLabel(row.box);
+    auto* head = new controls::WrappedLabel(row.box);
     head->setProperty("soft", true);
-    head->setWordWrap(true);
     const auto showHead = [head, label = made.spec.label, isLength = made.spec.unit == QLatin1String("mm")] {
       head->setText(isLength ? label + QStringLiteral(", ") + controls::unitWord(controls::Units::current().length()) : label);
     };

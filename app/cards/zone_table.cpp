@@ -7,6 +7,7 @@
 #include "app/cards/provenance.h"
 #include "app/cards/zone_words.h"
 #include "app/controls/units.h"
+#include "app/controls/wrapped_label.h"
 
 namespace combdraft::cards {
 
@@ -38,18 +39,16 @@ ZoneTable::ZoneTable(QWidget* parent) : QWidget(parent) {
   column->addLayout(grid);
   const QString heads[] = {QString(), tr("root"), tr("middle"), tr("ends")};
   for (std::size_t part = 0; part < kZoneParts; ++part) {
-    auto* head = new QLabel(heads[part], this);
+    auto* head = new controls::WrappedLabel(heads[part], this);
     head->setProperty("soft", true);
     grid->addWidget(head, 0, static_cast<int>(part) + 1);
     grid->setColumnStretch(static_cast<int>(part) + 1, 1);
-    head->setWordWrap(true);
     head->setAlignment(Qt::AlignRight | Qt::AlignBottom);
     if (part == 0) lengthHead_ = head;
   }
   for (std::size_t row = 0; row < boxes_.size(); ++row) {
     const QString name = row == 0 ? tr("All zones") : zoneName(static_cast<plan::HairZone>(row - 1));
-    names_[row] = new QLabel(name, this);
-    names_[row]->setWordWrap(true);
+    names_[row] = new controls::WrappedLabel(name, this);
     grid->addWidget(names_[row], static_cast<int>(row) + 1, 0);
     for (std::size_t part = 0; part < kZoneParts; ++part) addBox(grid, row, part, name);
   }

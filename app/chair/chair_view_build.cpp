@@ -11,6 +11,7 @@
 #include "app/chair/hold_button.h"
 #include "app/chair/touch_controls.h"
 #include "app/controls/flow_layout.h"
+#include "app/controls/wrapped_label.h"
 
 namespace combdraft::chair {
 namespace {
@@ -20,8 +21,7 @@ constexpr int kFarthestPart_mm = 60, kLatestWeek = 26;
 constexpr double kLarger = 1.05, kStrong = 1.55;
 
 QLabel* words(const QString& text, QWidget* parent) {
-  auto* label = new QLabel(text, parent);
-  label->setWordWrap(true);
+  auto* label = new controls::WrappedLabel(text, parent);
   return label;
 }
 

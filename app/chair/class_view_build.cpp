@@ -11,6 +11,7 @@
 #include "app/chair/class_view.h"
 #include "app/chair/touch_controls.h"
 #include "app/controls/flow_layout.h"
+#include "app/controls/wrapped_label.h"
 
 namespace combdraft::chair {
 namespace {
@@ -27,8 +28,7 @@ QPushButton* largeButton(const QString& text, QWidget* parent) {
 }
 
 QLabel* words(QWidget* parent) {
-  auto* label = new QLabel(parent);
-  label->setWordWrap(true);
+  auto* label = new controls::WrappedLabel(parent);
   return label;
 }
 

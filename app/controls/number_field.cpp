@@ -10,6 +10,7 @@
 
 #include "app/controls/number_input.h"
 #include "app/controls/units.h"
+#include "app/controls/wrapped_label.h"
 
 namespace combdraft::controls {
 namespace {
@@ -31,9 +32,8 @@ NumberField::NumberField(NumberFieldSpec spec, QWidget* parent)
   edit_ = new QLineEdit(this);
   const bool boxOnly = spec_.face == NumberFieldSpec::Face::BoxOnly;
   if (!boxOnly) {
-    auto* label = new QLabel(spec_.label, this);
+    auto* label = new WrappedLabel(spec_.label, this);
     label->setBuddy(edit_);
-    label->setWordWrap(true);
     row->addWidget(label, 1);
   }
   const int digit = QFontMetrics(edit_->font()).horizontalAdvance(QLatin1Char('0'));
@@ -51,9 +51,8 @@ NumberField::NumberField(NumberFieldSpec spec, QWidget* parent)
     row->addWidget(unit_);
   }
 
-  problem_ = new QLabel(this);
+  problem_ = new WrappedLabel(this);
   problem_->setProperty("caution", true);
-  problem_->setWordWrap(true);
   problem_->hide();
   column->addWidget(problem_);
 

@@ -1,4 +1,5 @@
 #include "app/controls/text_box.h"
+#include "app/controls/wrapped_label.h"
 
 #include <QEvent>
 #include <QVBoxLayout>
@@ -10,8 +11,7 @@ TextBox::TextBox(const QString& label, const QString& emptyText, int lines, qsiz
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 0, 0, 0);
   column->setSpacing(3);
-  auto* text = new QLabel(label, this);
-  text->setWordWrap(true);
+  auto* text = new WrappedLabel(label, this);
   edit_ = new QPlainTextEdit(this);
   edit_->setPlaceholderText(emptyText);
   edit_->setTabChangesFocus(true);
@@ -19,9 +19,8 @@ TextBox::TextBox(const QString& label, const QString& emptyText, int lines, qsiz
   edit_->setFixedHeight(edit_->fontMetrics().lineSpacing() * lines + 22);
   edit_->setMinimumWidth(0);
   text->setBuddy(edit_);
-  problem_ = new QLabel(this);
+  problem_ = new WrappedLabel(this);
   problem_->setProperty("caution", true);
-  problem_->setWordWrap(true);
   problem_->hide();
   column->addWidget(text);
   column->addWidget(edit_);

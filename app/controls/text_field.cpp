@@ -1,4 +1,5 @@
 #include "app/controls/text_field.h"
+#include "app/controls/wrapped_label.h"
 
 #include <QDate>
 #include <QHBoxLayout>
@@ -15,8 +16,7 @@ TextField::TextField(TextFieldSpec spec, QWidget* parent) : QWidget(parent), spe
   auto* row = new QHBoxLayout;
   row->setSpacing(6);
   column->addLayout(row);
-  auto* label = new QLabel(spec_.label, this);
-  label->setWordWrap(true);
+  auto* label = new WrappedLabel(spec_.label, this);
   edit_ = new QLineEdit(this);
   edit_->setMaxLength(spec_.maxLength);
   edit_->setToolTip(spec_.tip);
@@ -26,9 +26,8 @@ TextField::TextField(TextFieldSpec spec, QWidget* parent) : QWidget(parent), spe
   label->setBuddy(edit_);
   row->addWidget(label, 1);
   row->addWidget(edit_, 1);
-  problem_ = new QLabel(this);
+  problem_ = new WrappedLabel(this);
   problem_->setProperty("caution", true);
-  problem_->setWordWrap(true);
   problem_->hide();
   column->addWidget(problem_);
   setFocusProxy(edit_);

@@ -8,6 +8,7 @@
 
 #include "app/cards/confirm_row.h"
 #include "app/cards/consultation_client.h"
+#include "app/controls/wrapped_label.h"
 #include "app/desk/error_text.h"
 #include "app/desk/page_parts.h"
 
@@ -16,17 +17,15 @@ namespace combdraft::desk {
 ClientsPage::ClientsPage(QWidget* parent) : QWidget(parent) {
   setObjectName(QStringLiteral("page"));
   QVBoxLayout* column = pageColumn(this, tr("Clients"), [this] { Q_EMIT done(); });
-  what_ = new QLabel(this);
-  what_->setWordWrap(true);
+  what_ = new controls::WrappedLabel(this);
   what_->setProperty("soft", true);
   column->addWidget(what_);
   list_ = new QListWidget(this);
   list_->setAccessibleName(tr("Clients"));
   list_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   column->addWidget(list_, 1);
-  trouble_ = new QLabel(this);
+  trouble_ = new controls::WrappedLabel(this);
   trouble_->setProperty("caution", true);
-  trouble_->setWordWrap(true);
   trouble_->hide();
   column->addWidget(trouble_);
   auto* row = new QHBoxLayout;

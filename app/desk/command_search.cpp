@@ -12,6 +12,7 @@
 #include <algorithm>
 
 #include "app/controls/theme.h"
+#include "app/controls/wrapped_label.h"
 
 namespace combdraft::desk {
 namespace {
@@ -122,8 +123,7 @@ CommandSearch::CommandSearch(ActionRegistry& actions, QWidget* over) : QFrame(ov
   list_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   list_->setUniformItemSizes(true);
   column->addWidget(list_);
-  note_ = new QLabel(this);
-  note_->setWordWrap(true);
+  note_ = new controls::WrappedLabel(this);
   column->addWidget(note_);
   connect(field_, &QLineEdit::textChanged, this, [this] { fill(); });
   connect(list_, &QListWidget::itemClicked, this, [this] { runCurrent(); });

@@ -12,6 +12,7 @@
 #include "app/cards/target_words.h"
 #include "app/controls/number_input.h"
 #include "app/controls/theme.h"
+#include "app/controls/wrapped_label.h"
 #include "app/desk/compare_picture.h"
 #include "app/desk/readings_strip.h"
 #include "app/paint/reading_words.h"
@@ -94,9 +95,8 @@ CompareView::CompareView(document::DocumentController& controller, document::Vie
   split->setStretchFactor(0, 3);
   split->setStretchFactor(1, 2);
   column->addWidget(split, 1);
-  auto* promise = new QLabel(tr("A picture of the plan, not a promise; a test strand shows how far this hair lightens."), this);
+  auto* promise = new controls::WrappedLabel(tr("A picture of the plan, not a promise; a test strand shows how far this hair lightens."), this);
   promise->setProperty("soft", true);
-  promise->setWordWrap(true);
   column->addWidget(promise);
 
   connect(viewChoice_, &QComboBox::currentIndexChanged, this, [this] {

@@ -8,6 +8,7 @@
 #include <QPlainTextEdit>
 #include <QPushButton>
 
+#include "app/controls/wrapped_label.h"
 #include "app/desk/page_parts.h"
 
 namespace combdraft::desk {
@@ -20,11 +21,10 @@ constexpr int kLowest_px = 32;  // buttons
 FaultPage::FaultPage(QWidget* parent) : QWidget(parent) {
   setObjectName(QStringLiteral("page"));
   QVBoxLayout* column = pageColumn(this, tr("Reports of faults"), [this] { Q_EMIT done(); });
-  auto* what = new QLabel(tr("Where in the program it ended itself, and what it was doing. A report holds no title, note, name "
+  auto* what = new controls::WrappedLabel(tr("Where in the program it ended itself, and what it was doing. A report holds no title, note, name "
                              "and no folder. This program sends nothing: if you want to tell its makers, read the "
                              "report, copy it, and send it yourself."),
                           this);
-  what->setWordWrap(true);
   what->setProperty("soft", true);
   column->addWidget(what);
   text_ = new QPlainTextEdit(this);

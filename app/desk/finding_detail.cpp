@@ -12,6 +12,7 @@
 #include "app/controls/drop_widgets.h"
 #include "app/controls/number_input.h"
 #include "app/controls/theme.h"
+#include "app/controls/wrapped_label.h"
 #include "app/desk/finding_place.h"
 #include "app/desk/findings_list.h"
 #include "app/desk/pattern_drawing.h"
@@ -29,8 +30,7 @@ constexpr std::size_t kMostChanges = 4;
 constexpr double kWorthSaying_L = 0.7, kWorthSaying_share = 0.02;
 
 QLabel* wrapped(const QString& text, QWidget* parent, bool soft = false) {
-  auto* label = new QLabel(text, parent);
-  label->setWordWrap(true);
+  auto* label = new controls::WrappedLabel(text, parent);
   label->setTextFormat(Qt::PlainText);
   label->setTextInteractionFlags(Qt::TextSelectableByMouse);
   label->setProperty("soft", soft);

@@ -7,6 +7,7 @@
 #include <QVBoxLayout>
 
 #include "app/controls/number_input.h"
+#include "app/controls/wrapped_label.h"
 #include "app/desk/finding_detail.h"
 #include "app/desk/findings_list.h"
 #include "app/desk/opening_chart.h"
@@ -61,8 +62,7 @@ FindingsCard::FindingsCard(document::DocumentController& controller, document::V
   list_ = new FindingsList(controller, this);
   chart_ = new OpeningChart(view, this);
   detail_ = new FindingDetail(controller, view, this);
-  words_ = new QLabel(chart_->words(), this);
-  words_->setWordWrap(true);
+  words_ = new controls::WrappedLabel(chart_->words(), this);
   words_->setProperty("soft", true);
   auto* heading = new QLabel(tr("Blocks where the hair opens"), this);
   QFont font = heading->font();
@@ -74,8 +74,7 @@ FindingsCard::FindingsCard(document::DocumentController& controller, document::V
   column->addWidget(list_);
   column->addWidget(detail_);
   column->addWidget(words_);
-  growth_ = new QLabel(this);
-  growth_->setWordWrap(true);
+  growth_ = new controls::WrappedLabel(this);
   growth_->setTextInteractionFlags(Qt::TextSelectableByMouse);
   growth_->hide();
   column->addWidget(growth_);

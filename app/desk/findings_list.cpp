@@ -9,6 +9,7 @@
 #include <utility>
 
 #include "app/cards/piece_edits.h"
+#include "app/controls/wrapped_label.h"
 #include "app/words/engine_words.h"
 #include "engine/plan/placement_check.h"
 
@@ -75,10 +76,9 @@ FindingsList::FindingsList(document::DocumentController& controller, QWidget* pa
   list_->setSpacing(1);
   list_->viewport()->installEventFilter(this);
   column->addWidget(list_);
-  empty_ = new QLabel(tr("Nothing is listed. What was looked for: in the drawing, pieces that start near the scalp or overlap, lightener over light "
+  empty_ = new controls::WrappedLabel(tr("Nothing is listed. What was looked for: in the drawing, pieces that start near the scalp or overlap, lightener over light "
                          "or poor hair, backcombing of poor hair, and what was typed and does not fit together. This says nothing about this hair or "
                          "this scalp: look at both, test, and read the maker's directions before work."), this);
-  empty_->setWordWrap(true);
   empty_->setProperty("soft", true);
   column->addWidget(empty_);
   connect(list_, &QListWidget::itemClicked, this, [this](QListWidgetItem* item) { choose(list_->row(item)); });

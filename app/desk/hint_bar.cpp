@@ -1,3 +1,4 @@
+#include "app/controls/wrapped_label.h"
 #include "app/desk/hint_bar.h"
 
 #include <QHBoxLayout>
@@ -12,8 +13,7 @@ HintBar::HintBar(store::Settings& settings, QWidget* parent) : QFrame(parent), s
   auto* row = new QHBoxLayout(this);
   row->setContentsMargins(14, 5, 14, 5);
   row->setSpacing(8);
-  text_ = new QLabel(this);
-  text_->setWordWrap(true);
+  text_ = new controls::WrappedLabel(this);
   row->addWidget(text_, 1);
   gotIt_ = new QPushButton(tr("Got it"), this);
   gotIt_->setToolTip(tr("This hint does not come again"));

@@ -11,6 +11,7 @@
 #include <QVBoxLayout>
 
 #include "app/controls/flow_layout.h"
+#include "app/controls/wrapped_label.h"
 #include "app/desk/command_search.h"
 #include "app/desk/keys.h"
 #include "app/desk/page_parts.h"
@@ -23,9 +24,8 @@ QString shown(const QKeySequence& keys) { return keys.toString(QKeySequence::Nat
 KeysPage::KeysPage(ActionRegistry& actions, QWidget* parent) : QWidget(parent), actions_(actions) {
   setObjectName(QStringLiteral("page"));
   QVBoxLayout* column = pageColumn(this, tr("Keys"), [this] { Q_EMIT done(); });
-  auto* what = new QLabel(tr("Choose a command, then press the keys it should have. Keys that another command has "
+  auto* what = new controls::WrappedLabel(tr("Choose a command, then press the keys it should have. Keys that another command has "
                              "are never taken without asking."), this);
-  what->setWordWrap(true);
   what->setProperty("soft", true);
   column->addWidget(what);
   filter_ = new QLineEdit(this);
@@ -44,8 +44,7 @@ KeysPage::KeysPage(ActionRegistry& actions, QWidget* parent) : QWidget(parent), 
   list_->header()->setStretchLastSection(true);
   list_->header()->setSectionsClickable(false);
   column->addWidget(list_, 1);
-  empty_ = new QLabel(this);
-  empty_->setWordWrap(true);
+  empty_ = new controls::WrappedLabel(this);
   column->addWidget(empty_);
 
   which_ = new QLabel(this);
@@ -75,8 +74,7 @@ KeysPage::KeysPage(ActionRegistry& actions, QWidget* parent) : QWidget(parent), 
   reset_ = button(tr("Reset this one"), tr("The keys it came with"));
   resetAll_ = button(tr("Reset all"), tr("Every command gets the keys it came with"));
   column->addWidget(buttons);
-  note_ = new QLabel(this);
-  note_->setWordWrap(true);
+  note_ = new controls::WrappedLabel(this);
   note_->setMinimumHeight(fontMetrics().height() + 4);
   column->addWidget(note_);
 

@@ -9,6 +9,7 @@
 #include <QLocale>
 #include <QPushButton>
 
+#include "app/controls/wrapped_label.h"
 #include "app/desk/error_text.h"
 #include "app/desk/left_plans_box.h"
 #include "app/desk/page_parts.h"
@@ -36,17 +37,15 @@ LeftComparePage::LeftComparePage(QWidget* parent) : QWidget(parent) {
     box->setObjectName(QStringLiteral("card"));
     auto* inside = new QVBoxLayout(box);
     inside->setContentsMargins(12, 8, 12, 10);
-    side.title = new QLabel(box);
-    side.title->setWordWrap(true);
+    side.title = new controls::WrappedLabel(box);
     side.title->setTextFormat(Qt::PlainText);
     QFont font = side.title->font();
     font.setWeight(QFont::DemiBold);
     side.title->setFont(font);
-    side.picture = new QLabel(box);
+    side.picture = new controls::WrappedLabel(box);
     side.picture->setMinimumHeight(height);
     side.picture->setAlignment(Qt::AlignCenter);
     side.picture->setTextFormat(Qt::PlainText);
-    side.picture->setWordWrap(true);
     inside->addWidget(side.title);
     inside->addWidget(side.picture, 1);
     both->addWidget(box, 1);

@@ -11,6 +11,7 @@
 
 #include "app/controls/drop_widgets.h"
 #include "app/controls/flow_layout.h"
+#include "app/controls/wrapped_label.h"
 #include "app/desk/error_text.h"
 #include "app/desk/plan_drawing.h"
 #include "app/sheet/screen_palette.h"
@@ -23,8 +24,7 @@ constexpr int kLowest_px = 32;       // buttons
 constexpr int kDrawing_lines = 7;    // height of a drawing in lines of text
 
 QLabel* wrapped(const QString& text, QWidget* parent) {
-  auto* label = new QLabel(text, parent);
-  label->setWordWrap(true);
+  auto* label = new controls::WrappedLabel(text, parent);
   label->setTextFormat(Qt::PlainText);
   return label;
 }

@@ -14,6 +14,7 @@
 #include "app/desk/thing_names.h"
 #include "app/paint/export_page.h"
 #include "app/paint/sheet_page.h"
+#include "app/sheet/head_sheet.h"
 #include "engine/plan/clip.h"
 #include "engine/plan/edits.h"
 
@@ -78,7 +79,7 @@ paint::Page MainWindow::picturePage(const std::optional<head::ViewName>& view) c
     case document::Layer::Both: request.layer = paint::PageLayer::Both; break;
   }
   if (!frame) request.layer = paint::PageLayer::Diagram;
-  const paint::Scene scene(controller_.document(), {}, nullptr);
+  const paint::Scene scene(controller_.document(), {}, &sheet_->scene());
   return paint::sheetPage(scene, frame, request);
 }
 

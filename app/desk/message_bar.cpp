@@ -8,6 +8,7 @@
 #include <algorithm>
 
 #include "app/controls/drop_widgets.h"
+#include "app/controls/wrapped_label.h"
 
 namespace combdraft::desk {
 
@@ -19,8 +20,7 @@ MessageBar::MessageBar(QWidget* parent) : QFrame(parent) {
   row_->setSpacing(8);
   sign_ = new QLabel(this);
   row_->addWidget(sign_);
-  text_ = new QLabel(this);
-  text_->setWordWrap(true);
+  text_ = new controls::WrappedLabel(this);
   text_->setTextFormat(Qt::PlainText);
   row_->addWidget(text_, 1);
   hide();

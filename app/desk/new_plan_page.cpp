@@ -6,6 +6,7 @@
 #include <QScrollArea>
 #include <QVBoxLayout>
 
+#include "app/controls/wrapped_label.h"
 #include "engine/plan/field_info.h"
 
 namespace combdraft::desk {
@@ -57,10 +58,9 @@ NewPlanPage::NewPlanPage(QWidget* parent) : QWidget(parent) {
   f.setWeight(QFont::DemiBold);
   title->setFont(f);
   column->addWidget(title);
-  auto* intro = new QLabel(tr("Eight touches to the first look. Skip what you don't know: the usual "
+  auto* intro = new controls::WrappedLabel(tr("Eight touches to the first look. Skip what you don't know: the usual "
                               "value stands in, and everything can be typed exactly later."),
                            columnWidget);
-  intro->setWordWrap(true);
   intro->setProperty("soft", true);
   column->addWidget(intro);
 
@@ -105,7 +105,7 @@ NewPlanPage::NewPlanPage(QWidget* parent) : QWidget(parent) {
   grid->addWidget(row(7, tr("Where is the usual part?"), part_), 2, 1);
   grid->addWidget(row(8, tr("Where does it swirl at the crown?"), swirl_), 3, 1);
 
-  auto* caution = new QLabel(
+  auto* caution = new controls::WrappedLabel(
       QStringLiteral("\u26A0 ") +
           tr("Before any colour work, ask and look: how old is the client (product labels and local "
              "rules set an age), was there ever a reaction to colour or a black temporary tattoo, "
@@ -116,12 +116,10 @@ NewPlanPage::NewPlanPage(QWidget* parent) : QWidget(parent) {
       columnWidget);
   caution->setObjectName(QStringLiteral("newPlanCaution"));
   caution->setProperty("caution", true);
-  caution->setWordWrap(true);
   column->addWidget(caution);
 
-  problem_ = new QLabel(columnWidget);
+  problem_ = new controls::WrappedLabel(columnWidget);
   problem_->setProperty("caution", true);
-  problem_->setWordWrap(true);
   problem_->hide();
   column->addWidget(problem_);
 
@@ -170,11 +168,10 @@ QWidget* NewPlanPage::row(int number, const QString& question, QWidget* answer, 
   auto* column = new QVBoxLayout(card);
   column->setContentsMargins(14, 10, 14, 12);
   column->setSpacing(7);
-  auto* label = new QLabel(QStringLiteral("%1   %2").arg(number).arg(question), card);
+  auto* label = new controls::WrappedLabel(QStringLiteral("%1   %2").arg(number).arg(question), card);
   QFont f = label->font();
   f.setWeight(QFont::DemiBold);
   label->setFont(f);
-  label->setWordWrap(true);
   column->addWidget(label);
   column->addWidget(answer);
   if (more) column->addWidget(more);

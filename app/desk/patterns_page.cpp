@@ -12,6 +12,7 @@
 #include <QTimer>
 
 #include "app/controls/drop_widgets.h"
+#include "app/controls/wrapped_label.h"
 #include "app/desk/error_text.h"
 #include "app/desk/page_parts.h"
 #include "app/desk/pattern_drawing.h"
@@ -26,8 +27,7 @@ namespace {
 constexpr int kLowest_px = 32;  // buttons
 
 QLabel* wrapped(const QString& text, QWidget* parent) {
-  auto* label = new QLabel(text, parent);
-  label->setWordWrap(true);
+  auto* label = new controls::WrappedLabel(text, parent);
   label->setTextFormat(Qt::PlainText);
   return label;
 }

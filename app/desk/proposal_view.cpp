@@ -8,6 +8,7 @@
 #include "app/cards/card_parts.h"
 #include "app/cards/target_words.h"
 #include "app/controls/number_input.h"
+#include "app/controls/wrapped_label.h"
 #include "app/desk/readings_strip.h"
 #include "app/words/engine_words.h"
 
@@ -47,8 +48,7 @@ ProposalView::ProposalView(QWidget* parent) : QWidget(parent) {
   column->setContentsMargins(0, 0, 0, 0);
   column->setSpacing(6);
   const auto label = [this, column](bool soft) {
-    auto* made = new QLabel(this);
-    made->setWordWrap(true);
+    auto* made = new controls::WrappedLabel(this);
     made->setTextFormat(Qt::PlainText);
     made->setTextInteractionFlags(Qt::TextSelectableByMouse);
     made->setProperty("soft", soft);

@@ -12,6 +12,7 @@
 #include "app/cards/target_words.h"
 #include "app/controls/number_input.h"
 #include "app/controls/theme.h"
+#include "app/controls/wrapped_label.h"
 #include "app/paint/reading_words.h"
 #include "app/words/engine_words.h"
 #include "engine/plan/plan_words.h"
@@ -201,11 +202,10 @@ ReadingsStrip::ReadingsStrip(QWidget* parent) : QFrame(parent) {
   assumptions_->setToolTip(tr("What these readings rest on where nobody measured this head"));
   head->addWidget(assumptions_);
   connect(assumptions_, &QPushButton::clicked, this, &ReadingsStrip::assumptionsWanted);
-  auto* promise = new QLabel(tr("A picture of the plan, not a promise; a test strand shows how far "
-                                "this hair lightens."), this);
+  auto* promise = new controls::WrappedLabel(
+      tr("A picture of the plan, not a promise; a test strand shows how far this hair lightens."), this);
   promise->setObjectName(QStringLiteral("notAPromise"));
   promise->setProperty("soft", true);
-  promise->setWordWrap(true);  // whole in a narrow window too
   promise->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
   head->addWidget(promise, 1);
   column->addLayout(head);

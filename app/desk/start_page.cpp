@@ -9,6 +9,7 @@
 #include <QVBoxLayout>
 
 #include "app/controls/icon.h"
+#include "app/controls/wrapped_label.h"
 #include "app/desk/left_plans_box.h"
 #include "app/store/plan_store.h"
 #include "app/words/engine_words.h"
@@ -56,11 +57,10 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent) {
   column->setSpacing(14);
 
   column->addWidget(heading(QStringLiteral("Combdraft"), 2.4, pageBox));
-  auto* what = new QLabel(tr("Draw where light goes and where depth stays, and see a picture of what that "
+  auto* what = new controls::WrappedLabel(tr("Draw where light goes and where depth stays, and see a picture of what that "
                              "placement aims at. A picture of the plan, not a promise; a test strand shows how "
                              "far this hair lightens. The maker's directions come first."),
                           pageBox);
-  what->setWordWrap(true);
   what->setProperty("soft", true);
   column->addWidget(what);
 
@@ -135,9 +135,8 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent) {
 QListWidget* StartPage::list(const QString& title, const QString& empty, QLabel** emptyLabel,
                              QVBoxLayout* into) {
   into->addWidget(heading(title, 1.15, this));
-  *emptyLabel = new QLabel(empty, this);
+  *emptyLabel = new controls::WrappedLabel(empty, this);
   (*emptyLabel)->setProperty("soft", true);
-  (*emptyLabel)->setWordWrap(true);
   into->addWidget(*emptyLabel);
   auto* made = new QListWidget(this);
   made->setAccessibleName(title);

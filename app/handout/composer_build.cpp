@@ -5,6 +5,7 @@
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
+#include "app/controls/wrapped_label.h"
 #include "app/handout/composer_page.h"
 
 namespace combdraft::handout {
@@ -17,8 +18,7 @@ constexpr int kLeft_px = 330;
 constexpr double kLeast_dpi = 20, kMost_dpi = 1200;
 
 QLabel* softLabel(const QString& text, QWidget* parent) {
-  auto* label = new QLabel(text, parent);
-  label->setWordWrap(true);
+  auto* label = new controls::WrappedLabel(text, parent);
   label->setTextFormat(Qt::PlainText);
   label->setProperty("soft", true);
   return label;

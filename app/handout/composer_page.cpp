@@ -250,7 +250,8 @@ void ComposerPage::fillTexts(const plan::Handout& handout) {
   const plan::ItemId shown = step_->currentIndex() >= 0 && static_cast<std::size_t>(step_->currentIndex()) < steps_.size()
                                  ? steps_[static_cast<std::size_t>(step_->currentIndex())].about
                                  : plan::ItemId();
-  steps_ = stepsOf(paint::Scene(controller_.document(), {}, nullptr), handout.steps);
+  scene_ = std::make_shared<const paint::Scene>(controller_.document(), plan::ItemId(), scene_.get());
+  steps_ = stepsOf(*scene_, handout.steps);
   step_->clear();
   int row = steps_.empty() ? -1 : 0;
   for (std::size_t i = 0; i < steps_.size(); ++i) {

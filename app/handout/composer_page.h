@@ -137,6 +137,7 @@ class ComposerPage : public QWidget {
   bool isAsked_ = false;
   std::optional<Request> previewed_;
   QPointer<PrintPreview> previewWindow_;
+  std::shared_ptr<const paint::Scene> scene_;  // kept for what the next one takes over
   std::vector<Step> steps_;
   document::Gesture typing_ = document::Gesture::begin();
 

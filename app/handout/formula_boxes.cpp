@@ -6,6 +6,7 @@
 #include "app/handout/parts.h"
 #include "app/paint/diagram.h"
 #include "app/paint/figure.h"
+#include "app/paint/hatch.h"
 #include "app/words/date_words.h"
 #include "engine/base/number_text.h"
 
@@ -31,8 +32,7 @@ paint::Figure hatchFigure(const QString& letter) {
   box.style.width_mm = 0.25;
   paint::DrawingItem hatch = box;
   hatch.role = paint::Role::Hatch;
-  hatch.clip = box.path;
-  hatch.path = paint::hatchLines(letter, figure.frame, 1.1);
+  hatch.path = paint::hatchLines(letter, box.path, 1.1);
   hatch.style.fill = QColor();
   hatch.style.width_mm = 0.14;
   figure.items = {std::move(box), std::move(hatch)};

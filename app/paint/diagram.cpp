@@ -5,6 +5,7 @@
 
 #include "app/paint/describe_piece.h"
 #include "app/paint/diagram_labels.h"
+#include "app/paint/hatch.h"
 
 namespace combdraft::paint {
 namespace {
@@ -220,8 +221,7 @@ class PiecePainter {
     const QString letters = formulaLetters(scene_.plan(), piece_);
     if (letters.isEmpty()) return;
     DrawingItem& hatch =
-        addLineOnFill(Role::Hatch, hatchLines(letters.left(1), area.boundingRect(), ink_(1.1)), 0.14);
-    hatch.clip = area;
+        addLineOnFill(Role::Hatch, hatchLines(letters.left(1), area, ink_(1.1)), 0.14);
     hatch.style.cap = Qt::FlatCap;
     if (piece_.action == plan::Action::Deepen) hatch.style.stroke = palette_.taken;
   }
@@ -306,34 +306,6 @@ void addHeadLines(Items& items, const Scene& scene, const SheetView& view, const
 }
 
 }  // namespace
-
-QPainterPath hatchLines(const QString& letter, const QRectF& area, double spacing_mm) {
-  const int pattern = letter.isEmpty() ? 0 : (letter.at(0).toUpper().unicode() - 'A' + 600) % 6;
-  QPainterPath path;
-  const QPointF middle = area.center();
-  const double reach = std::hypot(area.width(), area.height()) / 2 + spacing_mm;
-  const auto run = [&](double angle_deg, double gap_mm) {
-    const QPointF along(std::cos(radians(angle_deg)), -std::sin(radians(angle_deg)));
-    const QPointF across(-along.y(), along.x());
-    // Lines hang on a fixed grid, so that a dragged piece keeps its hatch still.
-    const double offset = QPointF::dotProduct(middle, across);
-    const double first = std::floor((offset - reach) / gap_mm) * gap_mm;
-    for (double d = first; d <= offset + reach; d += gap_mm) {
-      const QPointF p = middle + across * (d - offset);
-      path.moveTo(p - along * reach);
-      path.lineTo(p + along * reach);
-    }
-  };
-  switch (pattern) {
-    case 0: run(45, spacing_mm); break;
-    case 1: run(135, spacing_mm); break;
-    case 2: run(45, spacing_mm * 1.3), run(135, spacing_mm * 1.3); break;
-    case 3: run(90, spacing_mm); break;
-    case 4: run(0, spacing_mm); break;
-    default: run(0, spacing_mm * 1.3), run(90, spacing_mm * 1.3); break;
-  }
-  return path;
-}
 
 QPainterPath seenOutline(const Scene& scene, const PieceShape& piece, head::ViewName view) {
   const SheetView projection = scene.head().view(view);

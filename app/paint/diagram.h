@@ -43,8 +43,4 @@ Items closeUpItems(const Scene& scene, const head::SheetView& view, const QRectF
 /// Closed outline of the seen part of a strip, drawing mm; empty when hidden.
 QPainterPath seenOutline(const Scene& scene, const PieceShape& piece, head::ViewName view);
 
-/// Parallel lines of a formula's hatch filling `area`; letters beyond the first
-/// six repeat the six patterns.
-QPainterPath hatchLines(const QString& letter, const QRectF& area, double spacing_mm);
-
 }  // namespace combdraft::paint

@@ -8,6 +8,7 @@
 #include "app/paint/describe_piece.h"
 #include "app/paint/diagram.h"
 #include "app/paint/diagram_labels.h"
+#include "app/paint/hatch.h"
 
 namespace combdraft::paint {
 namespace {
@@ -144,8 +145,7 @@ std::vector<KeyEntry> keyEntries(const Scene& scene, const Palette& palette) {
     const auto* formula = scene.plan().find<plan::Formula>(id);
     if (!formula) continue;
     const QString letter = QString::fromStdString(formula->letter);
-    DrawingItem hatch = stroke(hatchLines(letter, QRectF(0, -1.2, 12, 2.4), 1.1), ink, 0.14);
-    hatch.clip = box(0, 12);
+    DrawingItem hatch = stroke(hatchLines(letter, box(0, 12), 1.1), ink, 0.14);
     const QString kind = QString::fromStdString(formula->kind);
     entries.push_back({kind.isEmpty() ? Words::tr("formula %1").arg(letter)
                                       : Words::tr("formula %1: %2").arg(letter, kind),

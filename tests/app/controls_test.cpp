@@ -11,6 +11,7 @@
 #include "app/controls/number_input.h"
 #include "app/controls/segments.h"
 #include "app/controls/theme.h"
+#include "app/controls/wrapped_label.h"
 
 using namespace combdraft::controls;
 
@@ -151,4 +152,28 @@ TEST_CASE("a row of choices takes a second line rather than cut its words", "[co
   widen(oneLine + 20);
   CHECK(row->button(4)->y() == row->button(0)->y());
   CHECK(row->height() == low);
+}
+
+TEST_CASE("a wrapped label is as high as its words need, whatever changed since", "[controls]") {
+  WrappedLabel ours(QStringLiteral("Lightener along a parting starts softly where the hair was backcombed."));
+  QLabel plain(ours.text());
+  plain.setWordWrap(true);
+  const auto alike = [&] {
+    for (const int width : {60, 90, 90, 200, 60, 1000}) {
+      INFO(width << " px, " << ours.text().toStdString());
+      CHECK(ours.heightForWidth(width) == plain.heightForWidth(width));
+    }
+  };
+  alike();
+  const int before = ours.heightForWidth(90);
+  const auto both = [&](const auto& change) { change(ours), change(plain), alike(); };
+  both([](QLabel& label) { label.setText(QStringLiteral("Short.")); });
+  CHECK(ours.heightForWidth(90) < before);
+  both([](QLabel& label) {
+    QFont font = label.font();
+    font.setPointSizeF(30);
+    label.setFont(font);
+  });
+  both([](QLabel& label) { label.setContentsMargins(11, 7, 11, 7); });
+  both([](QLabel& label) { label.setStyleSheet(QStringLiteral("padding: 20px; font-size: 9pt")); });
 }

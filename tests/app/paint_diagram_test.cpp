@@ -4,6 +4,7 @@
 
 #include "app/paint/describe_piece.h"
 #include "app/paint/diagram.h"
+#include "app/paint/hatch.h"
 #include "app/paint/head_art.h"
 #include "app/paint/outline_reader.h"
 #include "tests/app/demo_plans.h"
@@ -75,6 +76,37 @@ TEST_CASE("hatch stands for a formula and for nothing else", "[paint]") {
   const Items back = diagramItems(Scene(plan, {}, nullptr), head::ViewName::Back, {});
   CHECK(count(back, "piece-1", Role::Hatch) == 0);
   CHECK(count(back, "piece-3", Role::Hatch) == 1);
+}
+
+TEST_CASE("hatch lies within what it fills, at its own distance", "[paint]") {
+  // A ring with a hole: lines stop at both outlines. Length times distance is the area, as
+  // in any fine enough set of parallel chords.
+  QPainterPath ring;
+  ring.addEllipse(QPointF(7, -3), 20, 14);
+  ring.addEllipse(QPointF(9, -3), 8, 8);
+  constexpr double kArea = kPi * (20 * 14 - 8 * 8), kSpacing = 0.25;
+  for (const char16_t letter : {u'A', u'B', u'D', u'E', u'G'}) {
+    const QPainterPath lines = hatchLines(QString(QChar(letter)), ring, kSpacing);
+    INFO(static_cast<char>(letter));
+    REQUIRE(lines.elementCount() > 100);
+    double length = 0;
+    int outside = 0;
+    for (int i = 0; i + 1 < lines.elementCount(); i += 2) {
+      const QPointF from = lines.elementAt(i), to = lines.elementAt(i + 1);
+      REQUIRE(lines.elementAt(i).isMoveTo());
+      length += QLineF(from, to).length();
+      if (QLineF(from, to).length() < 1) continue;  // grazes: the outline is flattened to chords itself
+      for (const double t : {0.1, 0.5, 0.9}) outside += !ring.contains(from + (to - from) * t);
+    }
+    CHECK(length * kSpacing == Approx(kArea).epsilon(0.01));
+    CHECK(outside == 0);
+  }
+  // Crossed hatch: both directions at 1.3 times the distance.
+  double crossed = 0;
+  const QPainterPath lines = hatchLines(QStringLiteral("C"), ring, kSpacing);
+  for (int i = 0; i + 1 < lines.elementCount(); i += 2) crossed += QLineF(lines.elementAt(i), lines.elementAt(i + 1)).length();
+  CHECK(crossed * kSpacing * 1.3 / 2 == Approx(kArea).epsilon(0.01));
+  CHECK(hatchLines(QStringLiteral("A"), QPainterPath(), 1).isEmpty());
 }
 
 TEST_CASE("teeth narrower than 1 mm on paper become a zigzag", "[paint]") {

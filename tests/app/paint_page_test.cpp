@@ -83,8 +83,8 @@ TEST_CASE("titles with markup in them stay text", "[paint][svg]") {
 }
 
 TEST_CASE("painter and SVG draw the same picture", "[paint][svg]") {
-  // Qt's SVG reader ignores clip paths, so hatches are taken off on both sides;
-  // the letters are drawn by the same engine.
+  // Qt's SVG reader ignores clip paths, so what has one is taken off on both sides; the
+  // letters are drawn by the same engine.
   Page page = demoPage(PageLayer::Diagram, {head::ViewName::Left}, nullptr);
   for (PlacedFigure& placed : page.figures)
     std::erase_if(placed.figure.items, [](const DrawingItem& item) {

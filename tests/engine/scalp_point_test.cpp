@@ -44,3 +44,53 @@ TEST_CASE("casting a drawn position back meets the surface where it was drawn", 
     CHECK(seen > 50);
   }
 }
+
+TEST_CASE("a line of sight meets the head just where some point of it lies inside", "[head]") {
+  // Against small steps all along the line, for the usual head and for odd ones.
+  for (const HeadAxes& axes : {HeadAxes{}, HeadAxes{60, 82, 74, 2.0}, HeadAxes{86, 108, 104, 3.0}}) {
+    const HeadShape shape(axes);
+    int met = 0, missed = 0;
+    for (const SheetView& view : {SheetView(ViewName::Left), SheetView(ViewName::Back), SheetView(ViewName::Top),
+                                  SheetView::crown(shape, shape.pointAt({-176, 40}))})
+      for (double u = -130; u <= 130; u += 13)
+        for (double v = -130; v <= 190; v += 17) {
+          const auto at = [&](double depth) { return shape.implicit(view.place({u, v, depth})); };
+          double first = 0, least = 1e9;
+          bool isInside = false;
+          for (double depth = 260; depth >= -260 && !isInside; depth -= 0.1) {
+            const double value = at(depth);
+            least = std::min(least, value);
+            if (value <= 0) isInside = true, first = depth;
+          }
+          if (!isInside && least < 1e-4) continue;  // touches it between two steps, perhaps
+          const auto hit = view.castBack(shape, u, v);
+          INFO(viewWord(view.name()) << " at " << u << ", " << v << " of a head " << axes.a_mm);
+          REQUIRE(hit.has_value() == isInside);
+          (isInside ? met : missed)++;
+          if (!isInside) continue;
+          CHECK(view.project(*hit).depth_mm == Approx(first).margin(0.11));
+          CHECK(std::abs(shape.implicit(*hit)) < 1e-9);
+        }
+    CHECK(met > 100);
+    CHECK(missed > 100);
+  }
+}
+
+TEST_CASE("a place beside the head is brought to the head's outline", "[head]") {
+  const HeadShape shape;
+  const SheetView view = SheetView::crown(shape, shape.pointAt({-176, 40}));
+  const ViewPoint middle = view.project(Vec3::Zero());
+  int edgeOn = 0;
+  for (double turn = 0; turn < 360; turn += 15) {
+    const double right = std::cos(radians(turn)), down = std::sin(radians(turn));
+    const Vec3 at = view.castBackClamped(shape, middle.u_mm + 300 * right, middle.v_mm + 300 * down);
+    const ViewPoint drawn = view.project(at);
+    CHECK(std::abs(shape.implicit(at)) < 1e-9);
+    if (at.z() > shape.neckTop_mm()) {  // where the neck begins there is a step
+      CHECK(std::abs(shape.normalAt(at).dot(view.toward())) < 0.01);
+      ++edgeOn;
+    }
+    CHECK((drawn.u_mm - middle.u_mm) * down == Approx((drawn.v_mm - middle.v_mm) * right).margin(1e-6));
+  }
+  CHECK(edgeOn > 16);
+}

@@ -25,6 +25,8 @@
 #include <QTimer>
 #include <cstdio>
 #include <cstdlib>
+#include <deque>
+#include <functional>
 #include <map>
 
 #include "app/chair/hold_button.h"
@@ -86,7 +88,7 @@ class Soak {
     });
     beat_.setTimerType(Qt::PreciseTimer);
     beat_.start(5);
-    gesture_.start(40);
+    gesture_.start(25);
     minute_.start(60000);
     wall_.start();
     since_.start();
@@ -116,6 +118,11 @@ class Soak {
 
   void gesture() {
     beat();  // what the gesture before left to do is its own
+    if (!turns_.empty()) {
+      const auto turn = std::move(turns_.front());
+      turns_.pop_front();
+      return turn();
+    }
     ++gestures_;
     if (isTraced_) std::fprintf(stderr, "%d %s\n", gestures_, qPrintable(last_));
     leaveTheClient();
@@ -128,20 +135,27 @@ class Soak {
     resize();
   }
 
+  /// A hand gives the loop a turn between press, moves and release; so does this one.
   void drag() {
-    last_ = QStringLiteral("drag");
     QWidget* sheet = &window_.headSheet();
-    const auto somewhere = [&] { return QPoint(static_cast<int>(chance() * sheet->width()), static_cast<int>(chance() * sheet->height())); };
-    QPoint at = somewhere();
     const Qt::KeyboardModifiers with = chance() < 0.2 ? Qt::ShiftModifier : Qt::NoModifier;
-    QTest::mousePress(sheet, Qt::LeftButton, with, at);
+    QPoint at(static_cast<int>(chance() * sheet->width()), static_cast<int>(chance() * sheet->height()));
+    const auto later = [&](const char* name, auto act) {
+      turns_.emplace_back([this, name, act] {
+        last_ = QLatin1String(name);
+        act();
+      });
+    };
+    later("press", [=] { QTest::mousePress(sheet, Qt::LeftButton, with, at); });
     for (int i = 0; i < 4; ++i) {
       at += QPoint(static_cast<int>(60 * chance() - 30), static_cast<int>(60 * chance() - 30));
-      QMouseEvent move(QEvent::MouseMove, at, sheet->mapToGlobal(at), Qt::NoButton, Qt::LeftButton, with);
-      QApplication::sendEvent(sheet, &move);
+      later("move", [=] {
+        QMouseEvent move(QEvent::MouseMove, at, sheet->mapToGlobal(at), Qt::NoButton, Qt::LeftButton, with);
+        QApplication::sendEvent(sheet, &move);
+      });
     }
-    QTest::mouseRelease(sheet, Qt::LeftButton, with, at);
-    if (chance() < 0.1) QTest::mouseDClick(sheet, Qt::LeftButton, with, at);
+    later("release", [=] { QTest::mouseRelease(sheet, Qt::LeftButton, with, at); });
+    if (chance() < 0.1) later("double click", [=] { QTest::mouseDClick(sheet, Qt::LeftButton, with, at); });
   }
 
   void key() {
@@ -233,7 +247,7 @@ class Soak {
     for (const auto& [what, ms] : worstOf_) worst.emplace(ms, what);
     int shown = 0;
     for (const auto& [ms, what] : worst)
-      if (++shown <= 8) std::printf("  %6.1f ms  %s\n", ms, qPrintable(what));
+      if (++shown <= 12) std::printf("  %6.1f ms  %s\n", ms, qPrintable(what));
     std::printf("%d of %d gestures took more than %.0f ms of the window's own work\n", stalls_, gestures_, kStall_ms);
     for (const auto& [what, count] : held_) fail(QStringLiteral("%1 held the window up for more than %2 ms, %3 times").arg(what).arg(most_ms_).arg(count));
     if (warnings) fail(QStringLiteral("%1 warnings").arg(warnings));
@@ -254,6 +268,7 @@ class Soak {
   QElapsedTimer wall_, since_;
   double worked_ = 0, worstWall_ms_ = 0;
   QString last_ = QStringLiteral("start");
+  std::deque<std::function<void()>> turns_;  // what is left of a drag
   std::map<QString, double> worstOf_;
   std::map<QString, int> held_;
   std::vector<long> memory_;
