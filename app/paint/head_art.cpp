@@ -94,23 +94,30 @@ void addGuide(std::vector<HeadLines::Guide>& guides, const HeadScene& scene, con
   if (!path.isEmpty()) guides.push_back({id, path});
 }
 
-std::vector<HeadLines::Guide> guidesOf(const HeadScene& scene, const head::SheetView& view) {
+/// What the lines of every view are made of, on the surface.
+struct SurfaceLines {
+  std::vector<Vec3> hairline, ridge, occipital, earToEar, centre;  ///< the hairline closed, 720 points from azimuth -180
+
+  explicit SurfaceLines(const HeadScene& scene)
+      : hairline(scene.hairline.outline(720)), ridge(head::parietalRidge(scene.shape, scene.hairline)),
+        occipital(head::occipitalLine(scene.shape, scene.hairline)), earToEar(head::earToEarLine(scene.shape)),
+        centre(head::centreLine(scene.shape, scene.hairline)) {}
+  const Vec3& hairlineAt(int halfDegrees) const { return hairline[static_cast<std::size_t>((halfDegrees + 360 + 720) % 720)]; }
+};
+
+std::vector<HeadLines::Guide> guidesOf(const HeadScene& scene, const SurfaceLines& on, const head::SheetView& view) {
   std::vector<HeadLines::Guide> guides;
   const ViewName name = view.name();
-  const head::HeadShape& shape = scene.shape;
   // The centre line lies on the outline in profile, the ear-to-ear line on it
   // from the front and the back: not drawn twice.
-  addGuide(guides, scene, view, "ridge", head::parietalRidge(shape, scene.hairline));
-  addGuide(guides, scene, view, "occipital", head::occipitalLine(shape, scene.hairline));
-  if (name != ViewName::Front && name != ViewName::Back)
-    addGuide(guides, scene, view, "ear-to-ear", head::earToEarLine(shape));
-  if (name != ViewName::Left && name != ViewName::Right)
-    addGuide(guides, scene, view, "centre", head::centreLine(shape, scene.hairline));
+  addGuide(guides, scene, view, "ridge", on.ridge);
+  addGuide(guides, scene, view, "occipital", on.occipital);
+  if (name != ViewName::Front && name != ViewName::Back) addGuide(guides, scene, view, "ear-to-ear", on.earToEar);
+  if (name != ViewName::Left && name != ViewName::Right) addGuide(guides, scene, view, "centre", on.centre);
   return guides;
 }
 
-
-QPainterPath scalpPath(const HeadScene& scene, ViewName name) {
+QPainterPath scalpPath(const HeadScene& scene, const SurfaceLines& on, ViewName name) {
   const head::SheetView view = scene.view(name);
   const head::HeadShape& shape = scene.shape;
   QPolygonF edge;
@@ -125,19 +132,19 @@ QPainterPath scalpPath(const HeadScene& scene, ViewName name) {
     }
   } else if (name == ViewName::Top) {
     for (int azimuth = 0; azimuth < 360; azimuth += 1) {
-      Vec3 p = scene.hairline.pointAt(azimuth);
+      Vec3 p = on.hairlineAt(2 * azimuth);
       if (p.z() < 0)  // the hairline runs below the widest level: the outline hides it
         p = shape.pointAlong(Vec3(std::sin(radians(azimuth)), std::cos(radians(azimuth)), 0));
       edge << at(view, p);
     }
   } else {
     // Along the hairline on the near side, then back over the head's outline.
-    double from = 0;
-    if (name == ViewName::Front) from = -90;
-    if (name == ViewName::Back) from = 90;
-    if (name == ViewName::Left) from = -180;
+    int from = 0;  // half degrees
+    if (name == ViewName::Front) from = -180;
+    if (name == ViewName::Back) from = 180;
+    if (name == ViewName::Left) from = -360;
     std::vector<Vec3> near;
-    for (int i = 0; i <= 360; ++i) near.push_back(scene.hairline.pointAt(from + 0.5 * i));
+    for (int i = 0; i <= 360; ++i) near.push_back(on.hairlineAt(from + i));
     for (const Vec3& p : near) edge << at(view, p);
     const auto angleOf = [&](const Vec3& p) {
       return std::atan2(p.dot(view.right()), p.z());
@@ -155,27 +162,39 @@ QPainterPath scalpPath(const HeadScene& scene, ViewName name) {
   return path;
 }
 
-HeadLines linesOf(const HeadScene& scene, ViewName name) {
+HeadLines linesOf(const HeadScene& scene, const SurfaceLines& on, ViewName name) {
   const head::SheetView view = scene.view(name);
-  HeadLines lines{scalpPath(scene, name), {}, guidesOf(scene, view)};
-  for (const LineRun& run : splitBySight(scene.shape, view, scene.hairline.outline(720)))
+  HeadLines lines{scalpPath(scene, on, name), {}, guidesOf(scene, on, view)};
+  for (const LineRun& run : splitBySight(scene.shape, view, on.hairline))
     if (run.sight == Sight::Seen) lines.hairline.push_back(pathThrough(view, run.points));
   return lines;
 }
 
 }  // namespace
 
+bool isSameShape(const plan::Head& a, const plan::Head& b) { return a.measures == b.measures && a.hairline == b.hairline; }
+
 struct HeadScene::Kept {
+  std::optional<SurfaceLines> surface;
   std::array<std::optional<HeadLines>, head::kAllViews.size()> of;
 };
 
 HeadScene::HeadScene(const plan::Head& head)
     : shape(axesOf(head)), hairline(shape, head.hairline), crown(crownOf(head, shape)),
-      places_(std::make_shared<const head::PlaceNamer>(shape, hairline)), kept_(std::make_shared<Kept>()) {}
+      places_(std::make_shared<const head::PlaceNamer>(shape, hairline)), kept_(std::make_shared<Kept>()),
+      crownKept_(std::make_shared<Kept>()) {}
+
+HeadScene HeadScene::withWhorlsOf(const plan::Head& head) const {
+  HeadScene scene = *this;
+  scene.crown = crownOf(head, shape);
+  scene.crownKept_ = std::make_shared<Kept>();
+  return scene;
+}
 
 const HeadLines& HeadScene::lines(ViewName name) const {
-  std::optional<HeadLines>& lines = kept_->of.at(static_cast<std::size_t>(name));
-  if (!lines) lines = linesOf(*this, name);
+  std::optional<HeadLines>& lines = (name == ViewName::Crown ? crownKept_ : kept_)->of.at(static_cast<std::size_t>(name));
+  if (!kept_->surface) kept_->surface.emplace(*this);
+  if (!lines) lines = linesOf(*this, *kept_->surface, name);
   return *lines;
 }
 

@@ -33,6 +33,9 @@ struct HeadScene {
   Vec3 crown = Vec3::Zero();  ///< centre of the close-up, on the surface
 
   explicit HeadScene(const plan::Head& head);
+  /// The same head with the whorls of `head`, which is else alike (isSameShape): what does not
+  /// hang on them is kept.
+  HeadScene withWhorlsOf(const plan::Head& head) const;
   const head::PlaceNamer& places() const { return *places_; }
   head::SheetView view(head::ViewName name) const;
   /// Worked out when first asked for and kept: they take thousands of steps onto the
@@ -42,8 +45,11 @@ struct HeadScene {
  private:
   struct Kept;
   std::shared_ptr<const head::PlaceNamer> places_;
-  std::shared_ptr<Kept> kept_;
+  std::shared_ptr<Kept> kept_, crownKept_;
 };
+
+/// Whether two heads have one surface and one hairline.
+bool isSameShape(const plan::Head& a, const plan::Head& b);
 
 /// Skin and scalp fills for a tone; Paper = uncoloured line art.
 QColor skinColour(plan::SkinTone tone, const Palette& palette);

@@ -3,20 +3,15 @@
 #include "app/paint/describe_piece.h"
 
 namespace combdraft::paint {
-namespace {
-
-/// Whether all that a HeadScene is made from is the same; part and skin are not in it.
-bool isSameShape(const plan::Head& a, const plan::Head& b) {
-  return a.measures == b.measures && a.hairline == b.hairline && a.whorls == b.whorls;
-}
-
-}  // namespace
-
 Scene::Scene(const plan::Plan& plan, const plan::ItemId& choice, const Scene* before)
     : plan_(plan), headItem_(plan.item(plan::kHeadId)) {
-  const bool sameHead = before && (before->headItem_ == headItem_ ||
-                                   isSameShape(before->plan_.head(), plan_.head()));
-  head_ = sameHead ? before->head_ : std::make_shared<const HeadScene>(plan_.head());
+  const bool sameHead = before && (before->headItem_ == headItem_ || isSameShape(before->plan_.head(), plan_.head()));
+  if (!sameHead)
+    head_ = std::make_shared<const HeadScene>(plan_.head());
+  else if (before->plan_.head().whorls == plan_.head().whorls)
+    head_ = before->head_;
+  else
+    head_ = std::make_shared<const HeadScene>(before->head_->withWhorlsOf(plan_.head()));
   std::map<plan::ItemId, std::shared_ptr<const PieceShape>> known;
   if (sameHead)
     for (const auto& shape : before->pieces_) known[shape->id] = shape;

@@ -61,13 +61,7 @@ bool Hairline::contains(const ScalpPoint& point) const { return contains(shape_.
 Vec3 Hairline::pointAt(double azimuth_deg) const {
   const double z = height_mm(azimuth_deg), angle = radians(azimuth_deg);
   const Vec3 out(std::sin(angle), std::cos(angle), 0);
-  // Section radius along `out` at height z.
-  double lo = 1, hi = 200;
-  for (int i = 0; i < 50; ++i) {
-    const double mid = (lo + hi) / 2;
-    (shape_.implicit(out * mid + Vec3(0, 0, z)) < 0 ? lo : hi) = mid;
-  }
-  return out * ((lo + hi) / 2) + Vec3(0, 0, z);
+  return out * shape_.sectionRadius_mm(out, z) + Vec3(0, 0, z);
 }
 
 std::vector<Vec3> Hairline::outline(int count) const {

@@ -66,6 +66,14 @@ double HeadShape::halfDepthBehind_mm(double z) const {
   return r * r >= 1 ? 0.0 : axes_.b_mm * std::sqrt(1 - r * r);
 }
 
+double HeadShape::sectionRadius_mm(const Vec3& out, double z) const {
+  const bool neck = z < neckTop_mm() && out.y() < 0;
+  const double a = neck ? halfWidth_mm(z) : axes_.a_mm, b = neck ? halfDepthBehind_mm(z) : axes_.b_mm;
+  const double up = neck ? 0.0 : z / axes_.c_mm;
+  const double sum = std::pow(std::abs(out.x()) / a, axes_.p) + std::pow(std::abs(out.y()) / b, axes_.p);
+  return std::sqrt(std::max(1 - up * up, 0.0)) / std::pow(sum, 1 / axes_.p);
+}
+
 double HeadShape::implicit(const Vec3& q) const {
   const bool neck = q.z() < neckTop_mm() && q.y() < 0;
   const double a = neck ? halfWidth_mm(q.z()) : axes_.a_mm;

@@ -50,6 +50,10 @@ class HeadShape {
   double halfWidth_mm(double z_mm) const;
   double halfDepthBehind_mm(double z_mm) const;
 
+  /// Distance of the surface from the upright axis at height z_mm, along the horizontal unit
+  /// vector `out`; 0 above the vertex.
+  double sectionRadius_mm(const Vec3& out, double z_mm) const;
+
   /// Heights below this follow the neck table (behind the ears).
   double neckTop_mm() const { return -48.0 * axes_.c_mm / 90.0; }
 

@@ -102,10 +102,27 @@ std::optional<Vec3> SheetView::castBack(const HeadShape& shape, double u_mm, dou
   return place({u_mm, v_mm, inside});
 }
 
+// The head's outline in the direction `w` from the drawing's middle: where the surface turns
+// away from the viewer. None where the neck joins, whose outline has a step.
+std::optional<Vec3> SheetView::outlineAlong(const HeadShape& shape, const Vec3& w) const {
+  const auto at = [&](double turn) { return shape.pointAlong(w * std::cos(turn) + toward_ * std::sin(turn)); };
+  double away = -kPi / 2, facing = kPi / 2;
+  for (int i = 0; i < 40; ++i) {
+    const double mid = (away + facing) / 2;
+    (faces(shape, at(mid)) ? facing : away) = mid;
+  }
+  const Vec3 edge = at(facing);
+  if (edge.z() <= shape.neckTop_mm()) return std::nullopt;
+  const ViewPoint beyond = project(edge + 0.05 * w);  // the neck may reach farther
+  return castBack(shape, beyond.u_mm, beyond.v_mm) ? std::nullopt : std::optional(edge);
+}
+
 Vec3 SheetView::castBackClamped(const HeadShape& shape, double u_mm, double v_mm) const {
   if (const auto hit = castBack(shape, u_mm, v_mm)) return *hit;
-  // Walk toward the drawing's centre until the head is met.
   const ViewPoint middle = project(Vec3::Zero());
+  if (const auto edge = outlineAlong(shape, unitOr((u_mm - middle.u_mm) * right_ + (v_mm - middle.v_mm) * down_, right_)))
+    return *edge;
+  // Walk toward the drawing's centre until the head is met.
   Vec3 met = shape.pointAlong(toward_);
   double off = 0, on = 1;
   for (int i = 0; i < 24; ++i) {  // to less than a ten-thousandth of a millimetre

@@ -63,6 +63,8 @@ class SheetView {
   bool faces(const HeadShape& shape, const Vec3& surfacePoint) const;
 
  private:
+  std::optional<Vec3> outlineAlong(const HeadShape& shape, const Vec3& w) const;
+
   ViewName name_ = ViewName::Front;
   Vec3 origin_ = Vec3::Zero(), right_ = Vec3::UnitX(), down_ = -Vec3::UnitZ(),
        toward_ = Vec3::UnitY();

@@ -7,10 +7,12 @@
 // Draws, drags, types, presses keys and triggers commands. At the end it undoes and
 // redoes everything and compares. It fails on a warning of Qt's, on a plan that does
 // not come back, on memory that grows without end, and on a moment in which the
-// window's thread itself worked for too long on one turn of its loop: for more than
-// kStall_ms in runs of kLong_s and longer, for more than kHeld_ms in short ones, which
-// a busy machine must not break. What may take longer is listed below. Time in which
-// the machine gave the thread no processor is not the window's and is reported apart.
+// window's thread worked or waited (for a lock, a thread, the disk) for too long on one
+// turn of its loop: for more than kStall_ms in runs of kLong_s and longer, for more than
+// kHeld_ms in short ones, which a busy machine must not break. What may take longer is
+// listed below. Time in which the thread could have run and the machine gave it no
+// processor is not the window's and is reported apart; where the system does not tell
+// that time (/proc/thread-self/schedstat of Linux does), waiting is not measured.
 #include <time.h>
 
 #include <QApplication>
@@ -28,6 +30,7 @@
 #include <deque>
 #include <functional>
 #include <map>
+#include <optional>
 
 #include "app/chair/hold_button.h"
 #include "app/controls/theme.h"
@@ -43,7 +46,7 @@ namespace {
 
 constexpr double kStall_ms = 100;
 constexpr double kHeld_ms = 1000;
-constexpr int kLong_s = 600;
+constexpr int kLong_s = 600, kRest_ms = 5;
 constexpr int kWithClient = 300;  // gestures after which the client's screen is left, if it is shown
 /// Commands that leave the plan or the program, or that open a dialog of the system's.
 const QStringList kLeftOut{QStringLiteral("file.quit"),  QStringLiteral("file.open"),      QStringLiteral("file.new"),
@@ -60,10 +63,23 @@ const QStringList kMayStall{
     QStringLiteral("click on 130 %"), QStringLiteral("click on 150 %"),
 };
 
-double threadSeconds() {
+/// What became of the window's thread's time since its start.
+struct ThreadTime {
+  double worked_ms = 0;
+  std::optional<double> queued_ms;  // could have run, had there been a processor
+};
+
+ThreadTime threadTime() {
   timespec t{};
   clock_gettime(CLOCK_THREAD_CPUTIME_ID, &t);
-  return static_cast<double>(t.tv_sec) + 1e-9 * static_cast<double>(t.tv_nsec);
+  ThreadTime now{1e3 * static_cast<double>(t.tv_sec) + 1e-6 * static_cast<double>(t.tv_nsec), {}};
+  static std::FILE* told = std::fopen("/proc/thread-self/schedstat", "r");  // this thread's for good
+  unsigned long long ran_ns = 0, queued_ns = 0;
+  if (!told) return now;
+  std::rewind(told);
+  std::fflush(told);
+  if (std::fscanf(told, "%llu %llu", &ran_ns, &queued_ns) == 2) now.queued_ms = 1e-6 * static_cast<double>(queued_ns);
+  return now;
 }
 
 int warnings = 0;
@@ -87,12 +103,12 @@ class Soak {
       if (change.kind == document::DocumentChange::Kind::Replaced) start_ = window_.controller().document();
     });
     beat_.setTimerType(Qt::PreciseTimer);
-    beat_.start(5);
+    beat_.start(kRest_ms);
     gesture_.start(25);
     minute_.start(60000);
     wall_.start();
     since_.start();
-    worked_ = threadSeconds();
+    before_ = threadTime();
   }
   int failures() const { return failures_; }
 
@@ -104,10 +120,16 @@ class Soak {
   }
 
   void beat() {
-    const double worked = threadSeconds(), own_ms = 1000 * (worked - worked_);
+    const ThreadTime now = threadTime();
     const double wall_ms = static_cast<double>(wall_.nsecsElapsed()) / 1e6;
-    worked_ = worked;
     wall_.restart();
+    double own_ms = now.worked_ms - before_.worked_ms;
+    if (now.queued_ms && before_.queued_ms) {  // what is left of the turn was waited; the loop rests 5 ms itself
+      const double waited_ms = wall_ms - own_ms - (*now.queued_ms - *before_.queued_ms) - kRest_ms;
+      if (waited_ms > 0) own_ms += waited_ms;
+      if (waited_ms > worstWait_.first) worstWait_ = {waited_ms, last_};
+    }
+    before_ = now;
     if (ending_) return;
     worstWall_ms_ = std::max(worstWall_ms_, wall_ms);
     double& worst = worstOf_[last_];
@@ -248,6 +270,7 @@ class Soak {
     int shown = 0;
     for (const auto& [ms, what] : worst)
       if (++shown <= 12) std::printf("  %6.1f ms  %s\n", ms, qPrintable(what));
+    std::printf("longest wait of the window: %.0f ms, %s\n", worstWait_.first, qPrintable(worstWait_.second));
     std::printf("%d of %d gestures took more than %.0f ms of the window's own work\n", stalls_, gestures_, kStall_ms);
     for (const auto& [what, count] : held_) fail(QStringLiteral("%1 held the window up for more than %2 ms, %3 times").arg(what).arg(most_ms_).arg(count));
     if (warnings) fail(QStringLiteral("%1 warnings").arg(warnings));
@@ -266,7 +289,9 @@ class Soak {
   plan::Plan start_;
   QTimer beat_, gesture_, minute_;
   QElapsedTimer wall_, since_;
-  double worked_ = 0, worstWall_ms_ = 0;
+  ThreadTime before_;
+  double worstWall_ms_ = 0;
+  std::pair<double, QString> worstWait_;
   QString last_ = QStringLiteral("start");
   std::deque<std::function<void()>> turns_;  // what is left of a drag
   std::map<QString, double> worstOf_;
