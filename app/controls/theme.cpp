@@ -7,6 +7,8 @@
 #include <QStyleFactory>
 #include <memory>
 
+#include "app/controls/plain_words.h"
+
 // Resources of a static library have to be asked for, outside any namespace.
 static void useResources() { Q_INIT_RESOURCE(combdraft); }
 
@@ -205,6 +207,7 @@ void applyTheme(QApplication& app, ThemeName name, int textSize_percent) {
   QFont font(family.isEmpty() ? app.font().family() : family);
   font.setPointSizeF(textSize_percent / 10.0);
   font.setStyleStrategy(QFont::PreferAntialias);
+  showWordsAsTheyAre(app);
   // Each of these polishes every widget again: only what changed.
   if (app.font() != font) app.setFont(font);
   if (!app.property(kStyledProperty).toBool()) app.setStyle(QStyleFactory::create(QStringLiteral("Fusion")));

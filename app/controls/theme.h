@@ -34,7 +34,8 @@ const Theme& currentTheme();
 
 /// Registers the bundled font; returns its family, or "" when it does not load.
 QString loadBundledFont();
-/// Style, palette, font and style sheet of the whole program. 100 % = 10 points.
+/// Style, palette, font and style sheet of the whole program; its words are shown as they are
+/// typed (plain_words.h). 100 % = 10 points.
 void applyTheme(QApplication& app, ThemeName name, int textSize_percent = 100);
 /// Dark when a palette's windows are darker than their text.
 ThemeName themeOf(const QPalette& palette);

@@ -4,7 +4,10 @@
 
 namespace combdraft::controls {
 
-WrappedLabel::WrappedLabel(const QString& text, QWidget* parent) : QLabel(text, parent) { setWordWrap(true); }
+WrappedLabel::WrappedLabel(const QString& text, QWidget* parent) : QLabel(text, parent) {
+  setTextFormat(Qt::PlainText);  // names, notes and errors are no markup
+  setWordWrap(true);
+}
 
 int WrappedLabel::heightForWidth(int width_px) const {
   if (measured_ != text()) {

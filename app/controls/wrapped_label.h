@@ -1,5 +1,6 @@
 #pragma once
-// A label whose words wrap, for cards and pages that are laid out in columns.
+// A label whose words wrap, for cards and pages that are laid out in columns. It shows them as
+// they are typed, never as markup.
 #include <QLabel>
 #include <map>
 

@@ -3,13 +3,13 @@
 #include <algorithm>
 
 #include "app/controls/icon.h"
+#include "app/controls/plain_words.h"
 #include "engine/base/expect.h"
 
 namespace combdraft::desk {
 
 QString plainText(const QString& text) {
-  QString plain = text;
-  return plain.remove(u'&').remove(QStringLiteral("…"));
+  return controls::wordsOfButton(text).remove(QStringLiteral("…"));
 }
 
 QAction* ActionRegistry::add(ActionSpec spec) {

@@ -5,6 +5,7 @@
 
 #include "app/cards/choices_card.h"
 #include "app/cards/reading_card.h"
+#include "app/controls/plain_words.h"
 #include "app/desk/card_column.h"
 #include "app/desk/compare_view.h"
 #include "app/desk/main_window.h"
@@ -103,7 +104,7 @@ void MainWindow::nameChoice() {
   const auto* choice = controller_.plan().find<plan::Choice>(active);
   QString name = choice ? cards::choiceName(active, *choice) : tr("Choice");
   if (name.size() > 14) name = name.left(13) + u'\u2026';
-  actions_.action(QLatin1String(kCardAction))->setIconText(name);
+  actions_.action(QLatin1String(kCardAction))->setIconText(controls::buttonText(name));
 }
 
 void MainWindow::setAim(int region) {

@@ -7,6 +7,7 @@
 #include <QToolButton>
 
 #include "app/controls/flow_layout.h"
+#include "app/controls/plain_words.h"
 #include "app/controls/theme.h"
 
 namespace combdraft::desk {
@@ -54,7 +55,8 @@ void ToolRow::addGroup(const std::vector<QAction*>& commands) {
     button->setDefaultAction(command);
     button->setFocusPolicy(Qt::TabFocus);
     const auto name = [button, command] {
-      if (button->accessibleName() != command->iconText()) button->setAccessibleName(command->iconText());
+      const QString said = controls::wordsOfButton(command->iconText());
+      if (button->accessibleName() != said) button->setAccessibleName(said);
     };
     connect(command, &QAction::changed, button, name);  // the choice that is worked on may be renamed
     name();
