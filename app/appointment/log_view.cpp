@@ -16,6 +16,7 @@
 #include "app/paint/describe_piece.h"
 #include "app/paint/work_words.h"
 #include "app/words/engine_words.h"
+#include "app/words/typed_text.h"
 #include "engine/plan/field_info.h"
 #include "engine/work/log_text.h"
 #include "engine/work/toning.h"
@@ -380,7 +381,7 @@ void LogView::tap(Tap which) {
     return say(tr("This log holds %1 taps, and more are not kept in one plan. Save a copy of the plan and go on there.").arg(work::kMostTaps));
   work::LogEvent event;
   event.tap = which;
-  event.who = who_->text().simplified().toStdString();
+  event.who = words::oneLine(who_->text()).simplified().toStdString();
   if (which == Tap::BowlMixed)
     event.formula = bowl_->currentData().toString().toStdString();
   else
@@ -389,7 +390,7 @@ void LogView::tap(Tap which) {
   if (which != Tap::BowlMixed && event.pieces.empty()) return;
   if (which == Tap::Looked) {
     event.level = level_->value();
-    event.pigment = pigment_->currentText().simplified().toStdString();
+    event.pigment = words::oneLine(pigment_->currentText()).simplified().toStdString();
   }
   const work::AppointmentLog next = work::appended(*log, std::move(event), clock_());
   if (!keep(next)) return;  // what was typed stays, and so does the chosen piece
@@ -426,7 +427,7 @@ void LogView::beginNewLog() {
   if (!log) return;
   work::LogEvent begun;
   begun.tap = Tap::Begun;
-  begun.who = who_->text().simplified().toStdString();
+  begun.who = words::oneLine(who_->text()).simplified().toStdString();
   const auto next = work::withVisitBegun(*log, std::move(begun), clock_(), kOtherVisit_s);
   if (next && keep(*next)) say(tr("A new log is begun; the taps before it stay in the plan."));
 }

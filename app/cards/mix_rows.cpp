@@ -10,6 +10,7 @@
 #include "app/controls/drop_widgets.h"
 #include "app/paint/figure.h"
 #include "app/words/engine_words.h"
+#include "app/words/typed_text.h"
 #include "engine/base/number_text.h"
 #include "engine/plan/field_info.h"
 #include "engine/work/strength.h"
@@ -127,7 +128,7 @@ MixRows::Row MixRows::buildRow(Kind kind, std::size_t index) {
   connect(row.name, &QLineEdit::editingFinished, this, [this, kind, index, called, name = row.name] {
     if (!name->isModified()) return;
     name->setModified(false);
-    change(kind, index, tr("name of %1").arg(called), [text = name->text().simplified().toStdString()](auto& entry) { entry.name = text; });
+    change(kind, index, tr("name of %1").arg(called), [text = words::oneLine(name->text()).simplified().toStdString()](auto& entry) { entry.name = text; });
   });
   const auto box = [&](const char* field, const QString& label, const QString& tip) {
     controls::NumberFieldSpec spec = specOf(field, label, {}, 1, 3);

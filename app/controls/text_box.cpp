@@ -1,5 +1,6 @@
 #include "app/controls/text_box.h"
 #include "app/controls/wrapped_label.h"
+#include "app/words/typed_text.h"
 
 #include <QEvent>
 #include <QVBoxLayout>
@@ -47,9 +48,7 @@ void TextBox::setMixed() {
 
 void TextBox::commit() {
   if (filling_) return;
-  QString typed = edit_->toPlainText();
-  for (QChar& c : typed)
-    if (c.category() == QChar::Other_Control && c != u'\n' && c != u'\t') c = u' ';
+  const QString typed = words::severalLines(edit_->toPlainText());
   const bool tooLong = typed.toUtf8().size() > maxBytes_;
   problem_->setVisible(tooLong);
   if (tooLong) {

@@ -1,7 +1,7 @@
 #include "app/controls/text_field.h"
 #include "app/controls/wrapped_label.h"
+#include "app/words/typed_text.h"
 
-#include <QDate>
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QStyle>
@@ -72,10 +72,7 @@ void TextField::showProblem(const QString& problem) {
 
 void TextField::commit() {
   if (!edit_->isModified()) return;
-  QString typed = edit_->text();
-  for (QChar& c : typed)  // pasted line ends and other controls
-    if (c.category() == QChar::Other_Control) c = u' ';
-  typed = typed.trimmed();
+  QString typed = words::oneLine(edit_->text()).trimmed();
   if (const QString wrong = check_ ? check_(typed) : QString(); !wrong.isEmpty())
     return showProblem(wrong);
   const bool isNew = mixed_ || typed != text_;
@@ -94,8 +91,12 @@ bool TextField::eventFilter(QObject* watched, QEvent* event) {
   return QWidget::eventFilter(watched, event);
 }
 
-QString dateProblem(const QString& text) {
-  if (text.isEmpty() || (text.size() == 10 && QDate::fromString(text, Qt::ISODate).isValid())) return {};
+QString dateProblem(QString& text) {
+  if (text.isEmpty()) return {};
+  if (const QString day = words::isoDay(text); !day.isEmpty()) {
+    text = day;
+    return {};
+  }
   return TextField::tr("“%1” is not a date. Right would be: 2026-03-14").arg(text);
 }
 

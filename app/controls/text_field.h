@@ -20,8 +20,9 @@ class TextField : public QWidget {
   Q_OBJECT
 
  public:
-  /// What is wrong with a text; "" = nothing.
-  using Check = std::function<QString(const QString&)>;
+  /// What is wrong with a text; "" = nothing, and then the text may have been put into
+  /// the form that is kept.
+  using Check = std::function<QString(QString&)>;
 
   explicit TextField(TextFieldSpec spec, QWidget* parent = nullptr);
 
@@ -55,7 +56,7 @@ class TextField : public QWidget {
   bool mixed_ = false;
 };
 
-/// A check for dates: empty, or "2026-03-14".
-QString dateProblem(const QString& text);
+/// A check for dates: empty, or a day, which becomes "2026-03-14".
+QString dateProblem(QString& text);
 
 }  // namespace combdraft::controls

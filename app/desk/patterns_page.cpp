@@ -19,6 +19,7 @@
 #include "app/desk/plan_drawing.h"
 #include "app/sheet/screen_palette.h"
 #include "app/words/engine_words.h"
+#include "app/words/typed_text.h"
 #include "engine/plan/field_info.h"
 
 namespace combdraft::desk {
@@ -106,12 +107,13 @@ void PatternsPage::buildForm(QVBoxLayout* column) {
   connect(drop, &QPushButton::clicked, this, &PatternsPage::closeForm);
   connect(save_, &QPushButton::clicked, this, [this] {
     if (!save_->isEnabled()) return;
-    Q_EMIT saveWanted(name_->text().simplified(), goodFor_->toPlainText().trimmed(), notFor_->toPlainText().trimmed());
+    Q_EMIT saveWanted(words::oneLine(name_->text()).simplified(), words::severalLines(goodFor_->toPlainText()).trimmed(),
+                      words::severalLines(notFor_->toPlainText()).trimmed());
   });
 }
 
 void PatternsPage::nameChanged() {
-  const auto bytes = static_cast<std::size_t>(name_->text().simplified().toUtf8().size());
+  const auto bytes = static_cast<std::size_t>(words::oneLine(name_->text()).simplified().toUtf8().size());
   const auto longest = static_cast<qsizetype>(plan::limits::kTextBytes);
   QString hint;
   if (bytes == 0) hint = tr("A name is needed.");

@@ -47,9 +47,11 @@ struct Refusal {
   enum class Why {
     ReadOnly,  ///< the document may only be read
     NoRoom,    ///< the plan would not fit into a file any more
+    WrongValue,  ///< a value that could not be read back from a file
   };
   Why why = Why::ReadOnly;
-  NoRoom room{};  ///< with NoRoom
+  NoRoom room{};              ///< with NoRoom
+  plan::FieldProblem value{};  ///< with WrongValue
 };
 
 /// Joins edits that belong to one gesture (held arrow key, typing in one
@@ -84,7 +86,8 @@ class DocumentController : public QObject {
   /// Makes `next` the document with one undo entry named `name` ("Move piece
   /// 7"). An equal plan changes nothing and leaves no entry. A drag under way
   /// is dropped first. Refused, with `editRefused`, while the document may only
-  /// be read, and when the plan would outgrow its file.
+  /// be read, when the plan would outgrow its file, and when a value it brings in
+  /// could not be read back from one.
   enum class Outcome { Made, Unchanged, Refused };
   Outcome edit(const plan::Plan& next, const QString& name, Gesture gesture = Gesture::none());
   /// The same, and selects `after`; undo brings the old selection back.

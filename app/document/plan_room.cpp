@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <variant>
+#include <vector>
 
 #include "engine/plan/field_info.h"
 #include "engine/plan/json_reader.h"
@@ -175,6 +176,22 @@ std::optional<NoRoom> roomMissing(const plan::Plan& plan) {
   is.bytes += kPoint_bytes * is.points;
   if (is.points > limits::kPoints || is.bytes > limits::kFileBytes || is.values > limits::kValues)
     return missingInFile(plan, is.points);
+  return std::nullopt;
+}
+
+std::optional<plan::FieldProblem> wrongValue(const plan::ChangeSet& edit) {
+  for (const plan::ItemChange& change : edit.changes) {
+    if (!change.after) continue;
+    const std::vector<plan::FieldProblem> problems = plan::checkFields(*change.after);
+    if (problems.empty()) continue;
+    const std::vector<plan::FieldProblem> before =
+        change.before ? plan::checkFields(*change.before) : std::vector<plan::FieldProblem>{};
+    for (const plan::FieldProblem& problem : problems)
+      if (std::none_of(before.begin(), before.end(), [&](const plan::FieldProblem& old) {
+            return old.field == problem.field && old.found == problem.found;
+          }))
+        return problem;
+  }
   return std::nullopt;
 }
 

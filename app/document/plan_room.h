@@ -1,11 +1,12 @@
 #pragma once
-// Whether a plan still fits into its file. A file has limits (engine/plan/
+// Whether a plan can still be kept in its file. A file has limits (engine/plan/
 // field_info.h), and what the reader would refuse must not come about in the
 // first place: it could not be saved.
 #include <cstddef>
 #include <optional>
 
-#include "engine/plan/plan.h"
+#include "engine/plan/change_set.h"
+#include "engine/plan/field_check.h"
 
 namespace combdraft::document {
 
@@ -25,5 +26,9 @@ struct NoRoom {
 /// under a millisecond; a plan that comes near the size of a file is written in
 /// memory to know.
 std::optional<NoRoom> roomMissing(const plan::Plan& plan);
+
+/// The first value that `edit` brings in and that the reader would refuse, or nothing. What
+/// was as wrong before does not count, so that everything else of its item can be edited.
+std::optional<plan::FieldProblem> wrongValue(const plan::ChangeSet& edit);
 
 }  // namespace combdraft::document

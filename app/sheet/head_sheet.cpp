@@ -10,6 +10,7 @@
 #include "app/paint/diagram.h"
 #include "app/sheet/screen_palette.h"
 #include "app/sheet/sheet_accessible.h"
+#include "app/words/typed_text.h"
 #include "engine/head/surface_distance.h"
 
 namespace combdraft::sheet {
@@ -263,7 +264,7 @@ QString HeadSheet::placeWords() const {
 void HeadSheet::closeText(TextEnd end) {
   const auto finished = std::exchange(textDone_, nullptr);
   if (!textEdit_) return;
-  const QString typed = textEdit_->text();
+  const QString typed = words::oneLine(textEdit_->text());
   textEdit_->hide();
   if (finished && end == TextEnd::Keep) finished(typed);
 }

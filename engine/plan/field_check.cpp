@@ -1,6 +1,7 @@
 #include "engine/plan/field_check.h"
 
 #include <algorithm>
+#include <cmath>
 
 #include "engine/base/number_text.h"
 #include "engine/plan/object_reader.h"
@@ -36,10 +37,15 @@ class FieldWalker {
     checkText(key, value, limits::kTextBytes);
     if (hasControlBesideLines(value)) problem(key, "a control character", "plain text");
   }
-  void date(std::string_view key, const std::string& value) { line(key, value); }
+  void date(std::string_view key, const std::string& value) {
+    if (value.empty() || isDate(value)) return;
+    const bool isShort = value.size() <= kShown_bytes && !firstBadUtf8(value);
+    problem(key, isShort ? "\"" + value + "\"" : std::to_string(value.size()) + " bytes",
+            "a date such as \"2024-05-31\", or \"\"");
+  }
   void id(std::string_view key, const ItemId& value) {
     if (!value.empty() && !isId(value))
-      problem(key, value.substr(0, 40), "1 to 64 letters, digits, '-', '_' or '.'");
+      problem(key, value.substr(0, kShown_bytes), "1 to 64 letters, digits, '-', '_' or '.'");
   }
   template <class E>
   void word(std::string_view, const E&) {}
@@ -68,7 +74,13 @@ class FieldWalker {
                 "a stretch that ends after it begins");
     }
   }
-  void numbersByName(std::string_view, const std::map<std::string, double>&) {}
+  void numbersByName(std::string_view key, const std::map<std::string, double>& value) {
+    checkCount(key, value.size(), 0, limits::kSmallList);
+    for (const auto& [name, number] : value) {
+      if (!isId(name)) problem(key, name.substr(0, kShown_bytes), "the name of an assumption");
+      if (!std::isfinite(number)) problem(key, numberText(number), "a number");
+    }
+  }
   void kept(std::string_view, const std::string&) {}
   template <class T>
   void byName(std::string_view key, const std::string& kind,
@@ -110,6 +122,8 @@ class FieldWalker {
   void foundPerZone(std::string_view, const std::array<E, kHairZones>&) {}
 
  private:
+  static constexpr std::size_t kShown_bytes = 40;
+
   void problem(std::string_view key, std::string found, std::string allowed) {
     problems_.push_back({kind_ + "." + std::string(key), std::move(found), std::move(allowed)});
   }

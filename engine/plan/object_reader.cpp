@@ -10,8 +10,6 @@ namespace combdraft::plan {
 
 using Kind = JsonValue::Kind;
 
-namespace {
-
 bool isDate(std::string_view text) {
   if (text.size() != 10 || text[4] != '-' || text[7] != '-') return false;
   int parts[3] = {0, 0, 0};
@@ -26,8 +24,6 @@ bool isDate(std::string_view text) {
   constexpr int kDays[] = {31, 29, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
   return parts[1] >= 1 && parts[1] <= 12 && parts[2] >= 1 && parts[2] <= kDays[parts[1] - 1];
 }
-
-}  // namespace
 
 std::string kindText(const JsonValue& value) {
   switch (value.kind) {

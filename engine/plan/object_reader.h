@@ -29,6 +29,8 @@ struct ReadState {
 std::string kindText(const JsonValue& value);
 /// The id when it is one: 1 to 64 bytes of letters, digits, '-', '_' or '.'.
 bool isId(std::string_view text);
+/// Whether it is a day such as "2024-05-31".
+bool isDate(std::string_view text);
 
 class ObjectReader {
  public:

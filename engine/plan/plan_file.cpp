@@ -56,7 +56,8 @@ Result<void> checkSaved(const std::string& path, const std::string& bytes, const
   const auto back = disk.read(path, limits::kFileBytes);
   if (!back || *back != bytes) return differs;
   const auto again = readPlan(*back);
-  if (!again || !(*again == plan)) return differs;
+  if (!again) return named(again.error(), path);
+  if (!(*again == plan)) return differs;
   return {};
 }
 

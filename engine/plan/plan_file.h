@@ -29,7 +29,8 @@ Result<void> savePlan(const std::string& path, const Plan& plan);
 Result<void> savePlan(const std::string& path, const Plan& plan, Disk& disk);
 
 /// The read-back of a save: whether the file holds these bytes and they mean
-/// this plan. FileReadBackDiffers when not.
+/// this plan. FileReadBackDiffers when not; what the reader says, with its place, when
+/// the plan holds what no file can.
 Result<void> checkSaved(const std::string& path, const std::string& bytes, const Plan& plan,
                         Disk& disk);
 

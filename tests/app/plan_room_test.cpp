@@ -1,8 +1,14 @@
 // A plan that is open can be saved: what would not fit is refused before it happens.
 #include <catch2/catch.hpp>
 
+#include "app/cards/formula_card.h"
+#include "app/cards/hair_card.h"
 #include "app/document/plan_room.h"
 #include "engine/plan/edits.h"
+#include "engine/plan/json_reader.h"
+#include "engine/plan/json_writer.h"
+#include "tests/app/card_helpers.h"
+#include "tests/app/demo_plans.h"
 #include "tests/app/desk_fixture.h"
 
 using namespace combdraft;
@@ -58,4 +64,66 @@ TEST_CASE("room is counted as the reader counts it", "[room]") {
   const auto missing = document::roomMissing(plan);
   REQUIRE(missing);
   CHECK(missing->what == NoRoom::For::Points);
+}
+
+TEST_CASE("a day typed with slashes and a pasted line separator are saved and read back", "[room]") {
+  document::DocumentController controller(tests::demoPlan());
+  cards::HairCard hair(controller);
+  tests::typeInto(tests::textNamed(hair, QStringLiteral("Checked on"))->edit(), QStringLiteral("2026/03/14"));
+  CHECK(controller.document().hair().conditionDate == "2026-03-14");
+  cards::FormulaCard formula(controller);
+  formula.showFormula("formula-1");
+  tests::typeInto(tests::textNamed(formula, QStringLiteral("Leaflet"))->edit(), QStringLiteral("page\u2028two"));
+  tests::typeInto(tests::textNamed(formula, QStringLiteral("Date"))->edit(), QStringLiteral("2026.02.03"));
+  const plan::Leaflet leaflet = controller.document().find<plan::Formula>("formula-1")->leaflet;
+  CHECK(leaflet.origin == "page two");
+  CHECK(leaflet.read == "2026-02-03");
+  const auto back = plan::readPlan(plan::writePlan(controller.document()));
+  REQUIRE(back.ok());
+  CHECK(*back == controller.document());
+}
+
+TEST_CASE("an edit with a value that no file could hold is refused and the value is named", "[room]") {
+  using document::DocumentController;
+  Desk desk;
+  desk.window->openPath(desk.file("wrong"));
+  DocumentController& controller = desk.window->controller();
+  const plan::Plan before = controller.document();
+  plan::Plan next = before;
+  plan::Hair hair = next.hair();
+  hair.conditionDate = "2026/03/14";
+  next.put(plan::kHairId, hair);
+  CHECK(controller.edit(next, QStringLiteral("Change the day")) == DocumentController::Outcome::Refused);
+  CHECK(controller.document() == before);
+  CHECK(controller.undoStack().count() == 0);
+  CHECK(desk.window->messages().text().contains(QStringLiteral("hair.conditionDate")));
+  CHECK(desk.window->messages().text().contains(QStringLiteral("2026/03/14")));
+
+  next = before;
+  plan::Piece piece = *before.find<plan::Piece>("piece-1");
+  piece.label = "a\xE2\x80\xA8" "b";
+  next.put("piece-1", piece);
+  controller.setTentative(next);
+  controller.commitTentative(QStringLiteral("Name"));
+  CHECK_FALSE(controller.isTentative());
+  CHECK(controller.document() == before);
+  CHECK(desk.window->messages().text().contains(QStringLiteral("piece.label")));
+}
+
+TEST_CASE("what was wrong before does not keep an item from being edited", "[room]") {
+  plan::Plan before = plan::Plan::fresh(1);
+  plan::Hair hair = before.hair();
+  hair.conditionDate = "soon";
+  before.put(plan::kHairId, hair);
+  const auto changed = [&before](const plan::Hair& to) {
+    plan::Plan after = before;
+    after.put(plan::kHairId, to);
+    return document::wrongValue(plan::difference(before, after, plan::EditKind::ChangeItem));
+  };
+  hair.white_frac = 0.5;
+  CHECK_FALSE(changed(hair));
+  hair.white_frac = 2;
+  const auto wrong = changed(hair);
+  REQUIRE(wrong);
+  CHECK(wrong->field == "hair.white_frac");
 }

@@ -2,7 +2,9 @@
 #include <catch2/catch.hpp>
 
 #include "app/cards/drop_out_text.h"
+#include "app/controls/text_box.h"
 #include "app/controls/units.h"
+#include "app/words/typed_text.h"
 #include "tests/app/card_helpers.h"
 
 using namespace combdraft;
@@ -135,6 +137,47 @@ TEST_CASE("what was typed and refused stays, through changes elsewhere, until it
   CHECK(date.edit()->text() == QStringLiteral("2026-01-05"));
   typeInto(date.edit(), QStringLiteral("2026-02-28"));
   CHECK(edits == 1);
+}
+
+TEST_CASE("a day typed with other marks becomes the day as it is kept", "[controls]") {
+  TextField date({QStringLiteral("Date"), {}, {}});
+  date.setCheck(dateProblem);
+  QStringList edits;
+  QObject::connect(&date, &TextField::edited, &date, [&](const QString& text) { edits << text; });
+  typeInto(date.edit(), QStringLiteral("2026/03/14"));
+  CHECK(edits == QStringList{QStringLiteral("2026-03-14")});
+  CHECK(date.edit()->text() == QStringLiteral("2026-03-14"));
+  typeInto(date.edit(), QStringLiteral("2026.03.14"));  // the same day
+  CHECK(edits.size() == 1);
+  CHECK(date.edit()->text() == QStringLiteral("2026-03-14"));
+  for (const char* wrong : {"2026/02/30", "2026-3-14", "14.03.2026", "2026-03-14T10:00", "2026 03 14"}) {
+    typeInto(date.edit(), QString::fromLatin1(wrong));
+    CHECK_FALSE(date.problem().isEmpty());
+    CHECK(date.edit()->text() == QLatin1String(wrong));
+  }
+  typeInto(date.edit(), QString());
+  CHECK(edits.back().isEmpty());
+  CHECK(edits.size() == 2);
+}
+
+TEST_CASE("pasted text becomes text that a file can hold", "[controls]") {
+  const QString halves = QString(QChar(char16_t(0xD83D))) + u'a' + QChar(char16_t(0xDE00));
+  const QString pair = QStringLiteral("\U0001F600");
+  const QChar unknown(char16_t(0xFFFD));
+  CHECK(words::oneLine(QStringLiteral("a\u2028b\u2029c\td\ne\x85" "f")) == QStringLiteral("a b c d e f"));
+  CHECK(words::oneLine(QString(QChar(u'\0')) + QChar(char16_t(0xFFFE)) + u'x') == QString(u' ') + unknown + u'x');
+  CHECK(words::oneLine(halves) == QString(unknown) + u'a' + unknown);
+  CHECK(words::oneLine(pair) == pair);
+  CHECK(words::severalLines(QStringLiteral("a\r\nb\rc\u2028d\u2029e\tf\x07" "g")) == QStringLiteral("a\nb\nc\nd\ne\tf g"));
+
+  TextField name({QStringLiteral("Name"), {}, {}});
+  typeInto(name.edit(), QStringLiteral("soft\u2028root"));
+  CHECK(name.text() == QStringLiteral("soft root"));
+  TextBox box(QStringLiteral("Notes"), {}, 3, 1000);
+  QString taken;
+  QObject::connect(&box, &TextBox::edited, &box, [&](const QString& text, bool) { taken = text; });
+  box.edit()->setPlainText(QStringLiteral("a\u2028b\u2029c\x07" "d"));
+  CHECK(taken == QStringLiteral("a\nb\nc d"));
 }
 
 TEST_CASE("a value typed finer than its field is shown as typed", "[controls]") {

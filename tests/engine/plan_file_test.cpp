@@ -170,7 +170,19 @@ TEST_CASE("a plan that the file cannot hold is not called saved", "[plan][file]"
   piece.line = {{-20, 60}, {20, 60}};
   piece.thickness_mm = -1;  // the reader would refuse it
   plan.put("piece-1", piece);
-  CHECK(savePlan(folder / "plan.json", plan).error().code == ErrorCode::FileReadBackDiffers);
+  // What is wrong is named, with its place and the file it was to go to.
+  const auto refused = savePlan(folder / "plan.json", plan);
+  REQUIRE_FALSE(refused.ok());
+  CHECK(describe(refused.error()) ==
+        (folder / "plan.json") + ": /pieces/0/thickness_mm: found -1, allowed is 0.2 to 40 mm");
+  Plan dated = Plan::fresh(1);
+  Hair hair = dated.hair();
+  hair.conditionDate = "2026/03/14";
+  dated.put(kHairId, hair);
+  const auto undated = savePlan(folder / "plan.json", dated);
+  REQUIRE_FALSE(undated.ok());
+  CHECK(undated.error().where == "/hair/conditionDate");
+  CHECK(undated.error().file == folder / "plan.json");
   PlanInfo info = plan.info();
   plan.put("piece-1", ItemPtr{});
   info.extra["later"] = "not JSON";
