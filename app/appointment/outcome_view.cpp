@@ -286,6 +286,8 @@ void OutcomeView::takeOver() {
   Q_EMIT factorsChanged(factors_);
 }
 
+void OutcomeView::sayNotKept(const QString& why) { said_->setText(tr("Not kept. %1").arg(why)); }
+
 void OutcomeView::takeLastAway() {
   if (factors_.heads.empty()) return;
   const QString date = QString::fromStdString(factors_.heads.back().date);

@@ -25,6 +25,8 @@ class OutcomeView : public QWidget {
   void fill();
   /// The factors that stand now; no signal.
   void setFactors(const work::OwnFactors& factors);
+  /// Takes back what was said of the last change: it could not be kept.
+  void sayNotKept(const QString& why);
   /// What this head gives, as far as it was logged and typed.
   work::MeasuredHead measured() const;
 

@@ -152,7 +152,7 @@ void LeftPlansBox::addButtons(Row& row, const store::LeftPlan& left, bool isRead
     buttons->addWidget(button);
     return button;
   };
-  if (!isReadable)
+  if (!isReadable || left.endedWhileDrawn)  // whether that one can be read is not known
     row.copy = add(tr("Save a copy of the file…"), tr("A copy of the file as it is, for somebody who can look into it"), &LeftPlansBox::copyWanted);
   if (isReadable && opensSafely(left))
     row.openSafely = add(tr("Open without the look"), tr("Shows the diagram; the look is worked out when you ask for it"), &LeftPlansBox::openSafelyWanted);

@@ -1,9 +1,8 @@
 #include "app/store/client_export.h"
 
 #include <QCoreApplication>
-#include <QDir>
-#include <QFile>
 #include <QFileInfo>
+#include <QTemporaryDir>
 
 #include "app/store/client_folder.h"
 #include "app/store/client_json.h"
@@ -131,13 +130,12 @@ QString clientText(const ClientFile& file) {
 Result<QStringList> exportClient(const ClientFile& file, const QString& folder, const QString& to, plan::Disk& disk) {
   const auto cannot = [&to](const char* why) { return Error{ErrorCode::FileUnwritable, {}, {why}, to.toStdString()}; };
   if (QFileInfo::exists(to)) return cannot("something of that name is there already; choose a new name");
-  const QString fresh = to + QStringLiteral(".new");
-  QDir(fresh).removeRecursively();
-  if (!QDir().mkdir(fresh) ||
-      !QFile::setPermissions(fresh, QFileDevice::ReadOwner | QFileDevice::WriteOwner | QFileDevice::ExeOwner))
-    return cannot("the folder cannot be made there");
+  // A name that nothing has, for its owner only; it goes with all that is in it unless
+  // it becomes `to`.
+  QTemporaryDir fresh(QFileInfo(to).absolutePath() + QStringLiteral("/.handover-XXXXXX"));
+  if (!fresh.isValid()) return cannot("the folder cannot be made there");
   const auto put = [&](const QString& name, std::string_view bytes) {
-    const std::string path = (fresh + u'/' + name).toStdString();
+    const std::string path = fresh.filePath(name).toStdString();
     return disk.writeNew(path, bytes, (folder + u'/' + kClientDocument).toStdString());
   };
   QStringList missing;
@@ -151,9 +149,9 @@ Result<QStringList> exportClient(const ClientFile& file, const QString& folder, 
     else
       missing << text(photo.file);
   }
-  if (done) done = disk.rename(fresh.toStdString(), to.toStdString());
+  if (done) done = disk.rename(fresh.path().toStdString(), to.toStdString());
+  fresh.setAutoRemove(!done.ok());
   if (done) return missing;
-  QDir(fresh).removeRecursively();
   Error error = done.error();
   error.file = to.toStdString();
   return error;

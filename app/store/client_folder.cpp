@@ -7,6 +7,7 @@
 #include <algorithm>
 
 #include "app/store/client_json.h"
+#include "app/store/folder_lock.h"
 #include "app/store/set_aside.h"
 #include "engine/plan/replace_file.h"
 
@@ -112,9 +113,8 @@ Result<void> ClientFolder::hold() {
   if (!QDir().mkpath(root_) || !QFile::setPermissions(root_, kOwnerFolder) || !makeOwnFolder(path_))
     return cannot(path_, "this folder cannot be made or kept for you alone");
   const QString name = path_ + u'/' + kClientLock;
-  auto lock = std::make_unique<QLockFile>(name);
-  lock->setStaleLockTime(0);
-  if (!lock->tryLock(0)) return cannot(path_, "another program has this client open");
+  auto lock = takeFolderLock(name);
+  if (!lock) return cannot(path_, "another program has this client open");
   // Everything written later takes its mode.
   QFile::setPermissions(name, kOwnerFile);
   lock_ = std::move(lock);

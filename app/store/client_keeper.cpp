@@ -30,6 +30,9 @@ struct Words {
   Q_DECLARE_TR_FUNCTIONS(store)
 };
 
+// One whose file was missing before is gone too.
+bool removeFile(const QString& path) { return QFile::remove(path) || !QFileInfo::exists(path); }
+
 std::string today() { return QDate::currentDate().toString(Qt::ISODate).toStdString(); }
 
 }  // namespace
@@ -89,12 +92,21 @@ void ClientKeeper::edit(const std::function<void(ClientFile&)>& change) {
   Q_EMIT changed();
 }
 
-void ClientKeeper::takeConsentBack() {
-  if (!mayEdit()) return;
-  for (const ClientPhoto& photo : file_.photos) QFile::remove(folder() + u'/' + QString::fromStdString(photo.file));
-  file_ = withoutConsent(file_);
+std::size_t ClientKeeper::takeConsentBack() {
+  if (!mayEdit()) return 0;
+  std::vector<ClientPhoto> stuck;
+  for (const ClientPhoto& photo : file_.photos)
+    if (!removeFile(folder() + u'/' + QString::fromStdString(photo.file))) stuck.push_back(photo);
+  ClientFile rest = withoutConsent(file_);
+  if (!stuck.empty()) {
+    // Without it nothing on the screen would lead to them any more.
+    rest.consent = file_.consent;
+    rest.photos = stuck;
+  }
+  file_ = std::move(rest);
   keep();
   Q_EMIT changed();
+  return stuck.size();
 }
 
 void ClientKeeper::addPhotos(const QStringList& paths, PhotoOf of) {
@@ -137,13 +149,13 @@ void ClientKeeper::photoRead(const QString& name, PhotoOf of, Result<std::string
   Q_EMIT photoRefused(name, error);
 }
 
-void ClientKeeper::removePhoto(const std::string& name) {
-  if (!mayEdit()) return;
-  QFile::remove(folder() + u'/' + QString::fromStdString(name));
+bool ClientKeeper::removePhoto(const std::string& name) {
+  if (!mayEdit() || !removeFile(folder() + u'/' + QString::fromStdString(name))) return false;
   // Also one that came before consent was taken back and stands alone.
   std::erase_if(file_.photos, [&](const ClientPhoto& photo) { return photo.file == name; });
   keep();
   Q_EMIT changed();
+  return true;
 }
 
 void ClientKeeper::keep() {

@@ -23,7 +23,8 @@ class ClientKeeper : public QObject, public std::enable_shared_from_this<ClientK
   /// The client of that number; the one that is open already where there is one.
   static std::shared_ptr<ClientKeeper> of(const QString& root, std::uint64_t number,
                                           std::shared_ptr<plan::Disk> disk = std::make_shared<plan::Disk>());
-  /// Finishes writing.
+  /// Tries once more to write (see `writeNow`); what still fails then is lost, so that
+  /// whoever lets go of the last one asks `writeNow` before.
   ~ClientKeeper() override;
 
   const ClientFile& file() const { return file_; }
@@ -39,13 +40,16 @@ class ClientKeeper : public QObject, public std::enable_shared_from_this<ClientK
   /// Makes a change and keeps it. Health answers, tests and photos that come without
   /// consent are not taken.
   void edit(const std::function<void(ClientFile&)>& change);
-  /// Takes consent back: health answers, tests and photos go, from the disk too.
-  void takeConsentBack();
+  /// Takes consent back: health answers, tests and photos go, from the disk too. Returns
+  /// how many photos could not be removed: these keep their entries, and the consent
+  /// stays with them until it is taken back once more and they are gone.
+  std::size_t takeConsentBack();
   /// Reads, checks and keeps photos, each on a thread of its own; `photoAdded` or
   /// `photoRefused` tells of each.
   void addPhotos(const QStringList& paths, PhotoOf of);
-  /// The file goes first, then its entry.
-  void removePhoto(const std::string& file);
+  /// The file goes first, then its entry. False: the file could not be removed, and
+  /// its entry stays.
+  bool removePhoto(const std::string& file);
 
   /// Waits until everything is on the disk (at most five seconds); the error of the
   /// last attempt otherwise.

@@ -3,11 +3,11 @@
 #include <QDir>
 #include <QFile>
 #include <QFileInfo>
-#include <QLockFile>
 #include <QRegularExpression>
 #include <algorithm>
 #include <array>
 
+#include "app/store/folder_lock.h"
 #include "app/store/snapshot_folder.h"
 #include "engine/plan/plan_file.h"
 
@@ -29,14 +29,13 @@ bool isOfPlans(const QString& folder, const std::set<std::uint64_t>& numbers) {
 }
 
 void removeFolder(const QString& folder, Gone& gone) {
-  QLockFile lock(folder + u'/' + kSnapshotLock);
-  lock.setStaleLockTime(0);
-  if (!lock.tryLock(0)) {
+  auto lock = takeFolderLock(folder + u'/' + kSnapshotLock);
+  if (!lock) {
     gone.notRemoved << folder;
     return;
   }
   emptySnapshotFolder(folder);
-  lock.unlock();
+  lock.reset();
   if (QDir(folder).removeRecursively())
     ++gone.leftPlans;
   else

@@ -8,10 +8,12 @@
 #include <algorithm>
 #include <array>
 
+#include "app/store/folder_lock.h"
 #include "app/store/plan_store.h"
 #include "app/store/snapshot_folder.h"
 #include "engine/plan/field_info.h"
 #include "engine/plan/json_reader.h"
+#include "engine/plan/replace_file.h"
 
 namespace combdraft::store {
 namespace {
@@ -21,12 +23,7 @@ constexpr qint64 kFilledWithin_s = 60;
 const QString kDrawing = QStringLiteral("/drawing");
 const QString kDiscarded = QStringLiteral("discarded-");
 
-std::unique_ptr<QLockFile> takenLock(const QString& folder) {
-  auto lock = std::make_unique<QLockFile>(folder + u'/' + kSnapshotLock);
-  lock->setStaleLockTime(0);
-  if (!lock->tryLock(0)) return nullptr;
-  return lock;
-}
+std::unique_ptr<QLockFile> takenLock(const QString& folder) { return takeFolderLock(folder + u'/' + kSnapshotLock); }
 
 bool isThere(const QString& path) { return QFileInfo(path).size() > 0; }
 
@@ -100,6 +97,17 @@ LeftPlan leftIn(const QString& folder, const QString& document, const SnapshotMe
   return left;
 }
 
+Result<plan::Plan> planAt(const QString& path) {
+  plan::Disk disk;
+  const auto bytes = disk.read(path.toStdString(), plan::limits::kFileBytes);
+  if (!bytes) return bytes.error();
+  Result<plan::Plan> plan = plan::readPlan(*bytes);
+  if (plan) return plan;
+  Error error = plan.error();
+  error.file = path.toStdString();
+  return error;
+}
+
 }  // namespace
 
 QString recoveryRoot() {
@@ -138,16 +146,7 @@ std::vector<LeftPlan> findLeftPlans(const QString& root) {
   return found;
 }
 
-Result<plan::Plan> peekLeftPlan(const LeftPlan& left) {
-  plan::Disk disk;
-  const auto bytes = disk.read(left.document.toStdString(), plan::limits::kFileBytes);
-  if (!bytes) return bytes.error();
-  Result<plan::Plan> plan = plan::readPlan(*bytes);
-  if (plan) return plan;
-  Error error = plan.error();
-  error.file = left.document.toStdString();
-  return error;
-}
+Result<plan::Plan> peekLeftPlan(const LeftPlan& left) { return planAt(left.document); }
 
 Result<ReadLeftPlan> readLeftPlan(const LeftPlan& left) {
   plan::Disk disk;
@@ -158,6 +157,14 @@ Result<ReadLeftPlan> readLeftPlan(const LeftPlan& left) {
     if (const auto counted = writeSnapshotMeta(left.folder, meta, disk); counted.ok())
       (void)disk.syncFolder(left.folder.toStdString());
   Result<plan::Plan> plan = peekLeftPlan(left);
+  // With a drawing mark the newest was chosen unread; when it is damaged, an older one
+  // beside it may be whole.
+  for (const QString& name : kNewestFirst) {
+    if (plan) break;
+    const QString other = left.folder + u'/' + name;
+    if (other == left.document || !isThere(other)) continue;
+    if (Result<plan::Plan> older = planAt(other)) plan = std::move(older);
+  }
   if (!plan) return plan.error();
   return ReadLeftPlan{std::move(plan).value(), {left.originalPath, left.fileKey}, meta.attempts};
 }
@@ -167,14 +174,12 @@ Result<void> copyLeftPlan(const LeftPlan& left, const QString& to) {
   // Also what is too large to be a plan.
   const auto bytes = disk.read(left.document.toStdString(), SIZE_MAX - 1);
   if (!bytes) return bytes.error();
-  const std::string fresh = to.toStdString() + ".new";
-  disk.remove(fresh);
-  if (const auto written = disk.writeNew(fresh, *bytes, left.document.toStdString()); !written) return written;
-  if (const auto renamed = disk.rename(fresh, to.toStdString()); !renamed) {
-    disk.remove(fresh);
-    return renamed;
-  }
-  return disk.syncFolder(QFileInfo(to).absolutePath().toStdString());
+  const auto readBack = [&](const std::string& fresh) -> Result<void> {
+    const auto back = disk.read(fresh, SIZE_MAX - 1);
+    if (back && *back == *bytes) return {};
+    return Error{ErrorCode::FileReadBackDiffers, {}, {}, fresh};
+  };
+  return plan::replaceFile(to.toStdString(), *bytes, plan::Before::Gone, readBack, disk, left.document.toStdString());
 }
 
 void removeLeftPlan(const LeftPlan& left) {

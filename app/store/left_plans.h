@@ -36,8 +36,8 @@ struct LeftPlan {
 /// From how many failed openings on a start without the look is offered.
 inline constexpr int kSafeFromAttempts = 2;
 
-/// Plans that hold something their file does not, newest first. Folders of
-/// running programs are left alone; folders with nothing to lose are removed,
+/// Plans that hold something their file does not, newest first. Folders that a
+/// running program holds (see folder_lock.h) are left alone; folders with nothing to lose are removed,
 /// and so is what programs that ended had discarded.
 std::vector<LeftPlan> findLeftPlans(const QString& root);
 
@@ -46,7 +46,8 @@ struct ReadLeftPlan {
   document::FileIdentity file;  ///< saving goes to the right place and asks when it must
   int attempts = 0;             ///< this one counted
 };
-/// Counts the attempt on the disk, then reads. The error names the file.
+/// Counts the attempt on the disk, then reads: the document, or when it cannot be read
+/// the newest of the folder that can. The error names the document.
 Result<ReadLeftPlan> readLeftPlan(const LeftPlan& left);
 /// Reads without counting, to show it.
 Result<plan::Plan> peekLeftPlan(const LeftPlan& left);

@@ -5,6 +5,7 @@
 #include <QFileInfo>
 #include <QSysInfo>
 
+#include "app/store/folder_lock.h"
 #include "engine/plan/disk.h"
 
 namespace combdraft::store {
@@ -51,9 +52,14 @@ PlanLock::Standing PlanLock::take(const QString& path) {
 }
 
 PlanLock::Standing PlanLock::takeAnyway(const QString& path) {
-  auto next = lockOf(path);
-  if (!next->tryLock(0) && next->error() == QLockFile::LockFailedError && holderOf(*next).process == 0)
-    QFile::remove(next->fileName());
+  {
+    // Another computer's name says nothing about whether it still runs: what no process
+    // holds goes, or the question would come at every opening.
+    auto next = lockOf(path);
+    if (!next->tryLock(0) && next->error() == QLockFile::LockFailedError && !removeAbandoned(*next) &&
+        holderOf(*next).process == 0)
+      QFile::remove(next->fileName());
+  }
   const Standing standing = take(path);
   if (standing == Standing::Held) return standing;
   lock_.reset();

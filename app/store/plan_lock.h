@@ -27,8 +27,10 @@ class PlanLock {
   /// Gives back what is held and takes the lock of `path`. With Others, what
   /// was held before is still held.
   Standing take(const QString& path);
-  /// Takes it from a holder that has no name (a lock file cut short); from one
-  /// that runs it cannot be taken, and nothing is held then.
+  /// Takes it from a holder that has no name (a lock file cut short) or that no
+  /// process stands behind, as far as the disk can tell (another computer's name is
+  /// left by a backup too); from one that runs it cannot be taken, and nothing is
+  /// held then.
   Standing takeAnyway(const QString& path);
   void giveBack();
 

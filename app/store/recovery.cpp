@@ -124,6 +124,12 @@ void Recovery::close() {
   wake_.notify_all();
 }
 
+Recovery::Ended Recovery::closeAndWait(milliseconds atMost) {
+  close();
+  Lock lock(mutex_);
+  return done_.wait_for(lock, atMost, [this] { return !removeWanted_ && !isRemoving_; }) ? Ended::Yes : Ended::No;
+}
+
 QString Recovery::folder() const {
   const std::scoped_lock lock(mutex_);
   return removeWanted_ ? QString() : folderPath_;
@@ -163,6 +169,7 @@ void Recovery::work(const std::stop_token& stop) {
 
 void Recovery::removeFolder(Lock& lock) {
   removeWanted_ = false;
+  isRemoving_ = true;
   folderPath_.clear();
   toSync_.reset();
   notQuickSerial_ = 0;
@@ -170,6 +177,8 @@ void Recovery::removeFolder(Lock& lock) {
   lock.unlock();
   folder_.remove();
   lock.lock();
+  isRemoving_ = false;
+  done_.notify_all();
 }
 
 void Recovery::handOver(Lock& lock) {

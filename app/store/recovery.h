@@ -52,6 +52,10 @@ class Recovery : public QObject {
   Written writeNow();
   /// The document was saved or given up: nothing to recover. Returns at once.
   void close();
+  enum class Ended { Yes, No };
+  /// The same, and waits until the folder is let go and removed, also one that is being
+  /// written. No: the disk does not answer for that long; it goes once the disk does.
+  Ended closeAndWait(std::chrono::milliseconds atMost = std::chrono::seconds(5));
   enum class Forget { OnceStood, Never };
   /// The plan now open was recovered, and this often opened without getting
   /// through; that is forgotten once it has stood for a while, or not yet.
@@ -101,7 +105,7 @@ class Recovery : public QObject {
   std::uint64_t triedSerial_ = 0;    ///< written, or failed
   Clock::time_point due_{};          ///< when `newest_` is to be written
   int failures_ = 0;                 ///< in a row
-  bool urgent_ = false, removeWanted_ = false;
+  bool urgent_ = false, removeWanted_ = false, isRemoving_ = false;
   QString folderPath_;
   struct Sync {
     Snapshot snapshot;

@@ -11,6 +11,7 @@
 #include <QStandardPaths>
 #include <algorithm>
 
+#include "app/store/folder_lock.h"
 #include "app/store/set_aside.h"
 #include "app/words/engine_words.h"
 
@@ -56,9 +57,7 @@ QString sessionFile() {
 
 SessionFile::SessionFile(QString path) : path_(std::move(path)) {
   QDir().mkpath(QFileInfo(path_).absolutePath());
-  auto lock = std::make_unique<QLockFile>(path_ + QStringLiteral(".lock"));
-  lock->setStaleLockTime(0);
-  if (lock->tryLock(0)) lock_ = std::move(lock);
+  lock_ = takeFolderLock(path_ + QStringLiteral(".lock"));
 }
 
 Session SessionFile::read() {

@@ -39,6 +39,7 @@ const QString kHints = QStringLiteral("hints/shown");
 const QString kPutAway = QStringLiteral("hints/putAway");
 const QString kKeys = QStringLiteral("keys");
 const QString kFolder = QStringLiteral("files/lastFolder");
+const QString kStudents = QStringLiteral("files/studentsFolder");
 const QString kToldFault = QStringLiteral("faults/told");
 const QString kRecent = QStringLiteral("recent");
 const QString kKeepMonths = QStringLiteral("clients/keep_months");
@@ -77,6 +78,11 @@ std::optional<double> rateOf(const QSettings& settings, const QString& key) {
   bool isNumber = false;
   const double value = settings.value(key).toDouble(&isNumber);
   return isNumber && value >= 0 && value <= kHighestRate ? std::optional(value) : std::nullopt;
+}
+
+// Documents where none is remembered yet.
+QString folderIn(const QString& path, const QString& key) {
+  return QSettings(path, QSettings::IniFormat).value(key, QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation)).toString();
 }
 
 QString placeOf(const QString& path) {
@@ -127,7 +133,23 @@ QString mendSettings(const QString& path) {
   return {};
 }
 
+QString unwrittenText(const Error& error) {
+  return Words::tr("%1 cannot be written: what you chose or taught the program last is gone when it ends, if not before. It needs room on the disk and the permission to write there; then choose it once more.")
+      .arg(QString::fromStdString(error.file));
+}
+
 Settings::Settings(QString path) : path_(placeOf(path)) {}
+
+void Settings::finish(QSettings& settings) {
+  settings.sync();
+  // A file of which a part cannot be understood is written all the same.
+  isWritten_ = settings.status() != QSettings::AccessError;
+}
+
+Result<void> Settings::written() const {
+  if (isWritten_) return {};
+  return Error{ErrorCode::FileUnwritable, {}, {"the settings do not go onto the disk", "a folder that you may write to, with room on its disk"}, path_.toStdString()};
+}
 
 Preferences Settings::preferences() const {
   const QSettings settings(path_, QSettings::IniFormat);
@@ -153,6 +175,7 @@ void Settings::setPreferences(const Preferences& p) {
   settings.setValue(kStart, p.newStart_mm);
   settings.setValue(kBegin, kBeginWords[static_cast<int>(p.begin)]);
   settings.setValue(kLanguage, kLanguageWords[static_cast<int>(p.language)]);
+  finish(settings);
 }
 
 bool Settings::isGreySurround() const {
@@ -211,6 +234,7 @@ void Settings::setKeys(const std::map<QString, QKeySequence>& keys) {
   settings.remove(kKeys);
   settings.beginGroup(kKeys);
   for (const auto& [id, sequence] : keys) settings.setValue(id, sequence.toString(QKeySequence::PortableText));
+  finish(settings);
 }
 
 bool Settings::hasHints() const { return QSettings(path_, QSettings::IniFormat).value(kHints, true).toBool(); }
@@ -238,6 +262,7 @@ void Settings::setClientPolicy(const ClientPolicy& policy) {
   for (const auto& test : plan::words<TestKind>())
     settings.setValue(kTestMonths + QLatin1String(test.word.data(), static_cast<qsizetype>(test.word.size())),
                       policy.test_months[static_cast<std::size_t>(test.value)]);
+  finish(settings);
 }
 
 Rates Settings::rates() const {
@@ -251,6 +276,7 @@ void Settings::setRates(const Rates& rates) {
   keep(kPerHour, rates.perHour);
   keep(kPerGram, rates.perGram);
   settings.setValue(kCurrency, rates.currency);
+  finish(settings);
 }
 
 work::OwnFactors Settings::ownFactors() const {
@@ -262,18 +288,20 @@ void Settings::setOwnFactors(const work::OwnFactors& factors) {
   QSettings settings(path_, QSettings::IniFormat);
   if (!factorsIn(settings)) setFactorsAside(settings);
   settings.setValue(kFactors, QString::fromStdString(work::writeFactors(factors)));
+  finish(settings);
 }
 
 QString Settings::toldFault() const { return QSettings(path_, QSettings::IniFormat).value(kToldFault).toString(); }
 void Settings::setToldFault(const QString& name) { QSettings(path_, QSettings::IniFormat).setValue(kToldFault, name); }
 
-QString Settings::lastFolder() const {
-  return QSettings(path_, QSettings::IniFormat)
-      .value(kFolder, QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation))
-      .toString();
-}
+QString Settings::lastFolder() const { return folderIn(path_, kFolder); }
 void Settings::setLastFolder(const QString& folder) {
   QSettings(path_, QSettings::IniFormat).setValue(kFolder, folder);
+}
+
+QString Settings::studentsFolder() const { return folderIn(path_, kStudents); }
+void Settings::setStudentsFolder(const QString& folder) {
+  QSettings(path_, QSettings::IniFormat).setValue(kStudents, folder);
 }
 
 std::vector<RecentPlan> Settings::recent() const {

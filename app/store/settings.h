@@ -12,7 +12,10 @@
 #include <vector>
 
 #include "app/store/client_file.h"
+#include "engine/base/result.h"
 #include "engine/work/outcome.h"
+
+class QSettings;
 
 namespace combdraft::store {
 
@@ -79,6 +82,9 @@ class Settings {
 
   Preferences preferences() const;
   void setPreferences(const Preferences& preferences);
+  /// Whether what was set last of preferences, keys, policy, rates and factors is in
+  /// the file. The error names the file and what would be right.
+  Result<void> written() const;
   bool isGreySurround() const;
   void setGreySurround(bool grey);
   WindowState windowState() const;
@@ -91,6 +97,9 @@ class Settings {
   /// Folder of the last file dialog.
   QString lastFolder() const;
   void setLastFolder(const QString& folder);
+  /// Where a student's plan was opened last: a folder of its own, since a class sees it.
+  QString studentsFolder() const;
+  void setStudentsFolder(const QString& folder);
 
   StoredKeys keys() const;
   /// Keeps exactly these; commands not named have the keys they came with.
@@ -124,7 +133,13 @@ class Settings {
   void removeRecent(const QString& path);
 
  private:
+  void finish(QSettings& settings);
+
   QString path_;
+  bool isWritten_ = true;
 };
+
+/// What to say of settings that were not written.
+QString unwrittenText(const Error& error);
 
 }  // namespace combdraft::store

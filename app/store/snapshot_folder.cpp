@@ -7,6 +7,7 @@
 #include <QUuid>
 #include <algorithm>
 
+#include "app/store/folder_lock.h"
 #include "engine/base/content_hash.h"
 #include "engine/plan/json_reader.h"
 #include "engine/plan/json_writer.h"
@@ -114,9 +115,8 @@ Result<void> SnapshotFolder::make() {
   QFile::setPermissions(root_, kOwnerFolder);
   const QString folder = newFolder(root_);
   if (!makeOwnFolder(folder)) return cannotMake(folder);
-  auto lock = std::make_unique<QLockFile>(folder + u'/' + kSnapshotLock);
-  lock->setStaleLockTime(0);
-  if (!lock->tryLock(0) || !QFile::setPermissions(lock->fileName(), kOwnerFile)) return cannotMake(folder);
+  auto lock = takeFolderLock(folder + u'/' + kSnapshotLock);
+  if (!lock || !QFile::setPermissions(lock->fileName(), kOwnerFile)) return cannotMake(folder);
   lock_ = std::move(lock);
   path_ = folder;
   return disk_->syncFolder(root_.toStdString());
@@ -160,10 +160,11 @@ Result<void> writeLastSnapshot(const QString& root, const QString& folder, const
   QFile like(fresh + u'/' + kSnapshotLock);  // nobody's: the program ends
   if (!like.open(QIODevice::WriteOnly) || !like.setPermissions(kOwnerFile)) return cannotMake(fresh);
   like.close();
-  if (const auto done = put(fresh, kSnapshotLast, bytes, disk); !done) return done;
-  if (const auto done = writeSnapshotMeta(fresh, metaOf(snapshot, bytes), disk); !done) return done;
-  QFile::remove(like.fileName());
-  if (const auto done = disk.syncFolder(fresh.toStdString()); !done) return done;
+  Result<void> done = put(fresh, kSnapshotLast, bytes, disk);
+  if (done) done = writeSnapshotMeta(fresh, metaOf(snapshot, bytes), disk);
+  QFile::remove(like.fileName());  // also when that failed: what was written is offered
+  if (!done) return done;
+  if (const auto synced = disk.syncFolder(fresh.toStdString()); !synced) return synced;
   return disk.syncFolder(root.toStdString());
 }
 

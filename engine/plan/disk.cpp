@@ -49,12 +49,30 @@ bool writeAll(int file, std::string_view bytes) {
   return true;
 }
 
+// Some disks know no owners or no modes (a stick, a share, a folder of another system).
+bool isUnknownToDisk() { return errno == EPERM || errno == ENOSYS || errno == ENOTSUP || errno == EINVAL; }
+
 bool takeOwnerAndMode(int file, const struct stat& like) {
   // Only root may give a file away; a changed group is tried by itself.
   if (::fchown(file, like.st_uid, like.st_gid) != 0 &&
-      ::fchown(file, static_cast<uid_t>(-1), like.st_gid) != 0 && errno != EPERM)
+      ::fchown(file, static_cast<uid_t>(-1), like.st_gid) != 0 && !isUnknownToDisk())
     return false;
-  return ::fchmod(file, like.st_mode & 0777) == 0;
+  if (::fchmod(file, like.st_mode & 0777) == 0) return true;
+  // Then the mode that the disk gives counts: nobody may be let in who was kept out.
+  struct stat made {};
+  return isUnknownToDisk() && ::fstat(file, &made) == 0 && (made.st_mode & ~like.st_mode & 0077) == 0;
+}
+
+// A hidden name beside `path` that nothing has, of the kind that saving uses: what a
+// cut leaves behind is then found as one of this plan's.
+std::string nameForKeeping(const std::string& path) {
+  const std::size_t slash = path.rfind('/');
+  const std::size_t start = slash == std::string::npos ? 0 : slash + 1;
+  const std::string stem = path.substr(0, start) + "." + path.substr(start) + ".saving-" + std::to_string(::getpid()) + "-";
+  struct stat info {};
+  int count = 1;
+  while (::lstat((stem + std::to_string(count)).c_str(), &info) == 0) ++count;
+  return stem + std::to_string(count);
 }
 
 }  // namespace
@@ -137,8 +155,7 @@ Result<void> Disk::writeNew(const std::string& path, std::string_view bytes,
 
 Result<void> Disk::keepAs(const std::string& path, const std::string& name) {
   // By way of a third name, so that an older `name` is there until the new one is.
-  const std::string between = name + ".new";
-  ::unlink(between.c_str());
+  const std::string between = nameForKeeping(path);
   if (::link(path.c_str(), between.c_str()) != 0) {
     // A disk without hard links: copy.
     const auto bytes = read(path, SIZE_MAX - 1);

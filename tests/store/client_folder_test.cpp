@@ -177,6 +177,22 @@ TEST_CASE("a disk that fails keeps the file before, says so, and gets it later",
   CHECK_THAT(why.toStdString(), Catch::Contains("no space left") && !Catch::Contains("77"));
 }
 
+TEST_CASE("where the folder cannot be made waiting says so, and what was typed is written once it can", "[client]") {
+  Clients clients;
+  auto keeper = clients.keeper();
+  REQUIRE(QDir().mkpath(clients.root));
+  put(keeper->folder(), "in the way");  // a file: whoever runs the tests cannot write below it
+  keeper->edit([](ClientFile& f) { f.name = "Markername"; });
+  for (int i = 0; i < 2; ++i) {
+    const auto written = keeper->writeNow();
+    REQUIRE_FALSE(written.ok());
+    CHECK(written.error().code == ErrorCode::FileUnwritable);
+  }
+  REQUIRE(QFile::remove(keeper->folder()));
+  REQUIRE(keeper->writeNow().ok());
+  CHECK(bytesOf(clients.file()).contains("Markername"));
+}
+
 TEST_CASE("health answers, tests and photos are not taken without consent", "[client]") {
   Clients clients;
   auto keeper = clients.keeper();
@@ -210,6 +226,36 @@ TEST_CASE("taking consent back takes answers and photos off the disk and leaves 
   for (const char* gone : {"Markerreaction", "Markerscalp", "Markerresult", "Markerwords", "Markerpurpose"}) CHECK_FALSE(bytes.contains(gone));
   CHECK(bytes.contains("Markerwanted"));
   CHECK_FALSE(QFileInfo::exists(keeper->folder() + QStringLiteral("/photo-1.jpg")));
+}
+
+TEST_CASE("a photo that cannot be deleted keeps its entry and the consent until it can", "[client]") {
+  Clients clients;
+  auto keeper = clients.keeper();
+  keeper->edit([](ClientFile& f) { f = fullClient(77); });
+  REQUIRE(keeper->writeNow().ok());
+  const QString gone = keeper->folder() + QStringLiteral("/photo-1.jpg"), stuck = keeper->folder() + QStringLiteral("/photo-2.jpg");
+  put(gone, "Markerphoto");
+  // A folder of that name is no file to remove, whoever runs the tests.
+  REQUIRE(QDir().mkpath(stuck + QStringLiteral("/inside")));
+  keeper->edit([](ClientFile& f) {
+    for (const char* name : {"photo-1.jpg", "photo-2.jpg", "photo-3.jpg"})  // the third has lost its file: it is gone already
+      f.photos.push_back({name, store::PhotoOf::Wanted, "", "2026-01-01", {}});
+  });
+  CHECK_FALSE(keeper->removePhoto("photo-2.jpg"));
+  CHECK(keeper->file().photos.size() == 3);
+  CHECK(keeper->takeConsentBack() == 1);
+  CHECK_FALSE(QFileInfo::exists(gone));
+  REQUIRE(keeper->file().photos.size() == 1);
+  CHECK(keeper->file().photos[0].file == "photo-2.jpg");
+  CHECK(store::hasConsent(keeper->file()));
+  CHECK(keeper->file().health == store::Health{});
+  CHECK(keeper->file().tests.empty());
+  REQUIRE(keeper->writeNow().ok());
+  for (const char* word : {"Markerreaction", "Markerscalp", "Markerresult"}) CHECK_FALSE(bytesOf(clients.file()).contains(word));
+  REQUIRE(QDir(stuck).removeRecursively());
+  CHECK(keeper->takeConsentBack() == 0);
+  CHECK(keeper->file().photos.empty());
+  CHECK_FALSE(store::hasConsent(keeper->file()));
 }
 
 TEST_CASE("a damaged client file is set aside and its photos found again", "[client]") {

@@ -162,7 +162,7 @@ TEST_CASE("photos come into the client's folder for its owner only, and go for g
   const QString path = keeper->folder() + u'/' + QString::fromStdString(photo.file);
   CHECK((static_cast<int>(QFileInfo(path).permissions()) & 0x0077) == 0);
   CHECK(QFileInfo::exists(good));  // the user's own stays where it is
-  keeper->removePhoto(photo.file);
+  CHECK(keeper->removePhoto(photo.file));
   REQUIRE(keeper->writeNow().ok());
   CHECK_FALSE(QFileInfo::exists(path));
   CHECK(keeper->file().photos.empty());

@@ -144,3 +144,28 @@ TEST_CASE("a picture that ended the program is known to the next one", "[store][
   }
   CHECK_FALSE(k.left().front().endedWhileDrawn);
 }
+
+TEST_CASE("a whole plan beside a damaged newer one is reached although looking ended the program", "[store][recovery]") {
+  QTemporaryDir dir;
+  const QString root = dir.filePath(QStringLiteral("recovery")), folder = root + QStringLiteral("/a");
+  REQUIRE(QDir().mkpath(folder));
+  const QByteArray whole = QByteArray::fromStdString(plan::writePlan(titled("Soft root", 0.3)));
+  put(folder + QStringLiteral("/quick.json"), whole.left(200));
+  put(folder + QStringLiteral("/plan.json"), whole);
+  put(folder + QStringLiteral("/drawing"), {});
+  const auto left = store::findLeftPlans(root);
+  REQUIRE(left.size() == 1);
+  CHECK(left.front().endedWhileDrawn);
+  const auto read = store::readLeftPlan(left.front());
+  REQUIRE(read.ok());
+  CHECK(read->plan == titled("Soft root", 0.3));
+  // A newer one that is whole comes first, as without the mark.
+  put(folder + QStringLiteral("/quick.json"), QByteArray::fromStdString(plan::writePlan(titled("Soft root", 0.6))));
+  CHECK(store::readLeftPlan(left.front())->plan == titled("Soft root", 0.6));
+  // None is whole: the reason is told of the one that is listed.
+  put(folder + QStringLiteral("/quick.json"), whole.left(200));
+  put(folder + QStringLiteral("/plan.json"), whole.left(100));
+  const auto none = store::readLeftPlan(left.front());
+  REQUIRE_FALSE(none.ok());
+  CHECK(QString::fromStdString(none.error().file).endsWith(QStringLiteral("quick.json")));
+}

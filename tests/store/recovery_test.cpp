@@ -9,6 +9,7 @@
 #include <QTemporaryDir>
 #include <QTest>
 #include <atomic>
+#include <thread>
 
 #include "engine/plan/json_writer.h"
 #include "tests/store/keeping.h"
@@ -63,12 +64,6 @@ TEST_CASE("snapshots come while edits keep coming, without any pause between the
   // An edit at every turn of the loop: never 200 ms without one.
   CHECK(QTest::qWaitFor(typeOn, 20000));
   CHECK(k.failures == 0);
-}
-
-TEST_CASE("the delivered pace leaves half of the two seconds for writing", "[store][recovery]") {
-  CHECK(store::RecoveryPace{}.snapshotAfter_ms <= 1000);
-  CHECK(store::RecoveryPace{}.retryFirst_ms == 2000);
-  CHECK(store::RecoveryPace{}.retryMost_ms == 10000);
 }
 
 TEST_CASE("a snapshot is written although the window's thread is busy", "[store][recovery]") {
@@ -174,6 +169,29 @@ TEST_CASE("a save while a snapshot is being written takes the snapshot away afte
   CHECK(QTest::qWaitFor([&] { return k.folders().isEmpty(); }));
   k.end();
   CHECK(k.left().empty());
+}
+
+TEST_CASE("closing and waiting comes to an end once nothing of the snapshot is there or under way", "[store][recovery]") {
+  Keeping k;
+  CHECK(k.recovery->closeAndWait() == Recovery::Ended::Yes);  // nothing was written yet
+  k.edit(0.2);
+  REQUIRE(k.recovery->writeNow() == Recovery::Written::Yes);
+  k.disk->waits = true;
+  const int before = k.disk->writes;
+  k.edit(0.3);
+  REQUIRE(QTest::qWaitFor([&] { return k.disk->writes > before; }));  // in the middle of it
+  CHECK(k.recovery->closeAndWait(std::chrono::milliseconds(20)) == Recovery::Ended::No);
+  CHECK(k.recovery->folder().isEmpty());      // it is given up,
+  CHECK(k.folders().size() == 1);             // and still there: the worker holds it
+  const std::jthread disk([&k] {
+    QThread::msleep(50);
+    k.disk->waits = false;
+  });
+  CHECK(k.recovery->closeAndWait() == Recovery::Ended::Yes);
+  CHECK(k.folders().isEmpty());
+  k.edit(0.4);  // it goes on afterwards
+  REQUIRE(k.recovery->writeNow() == Recovery::Written::Yes);
+  CHECK(k.folders().size() == 1);
 }
 
 TEST_CASE("undone back to what the file holds leaves nothing to recover", "[store][recovery]") {

@@ -1,6 +1,7 @@
 // Opening and saving from the window's side, and what is remembered between starts.
 #include <catch2/catch.hpp>
 
+#include <QDir>
 #include <QFile>
 #include <QFileInfo>
 #include <QTemporaryDir>
@@ -135,4 +136,25 @@ TEST_CASE("a session file that cannot be used is set aside, odd values in it are
   REQUIRE(read.windows.size() == 1);
   CHECK(read.windows.front() == store::SessionWindow{});
   CHECK(read.failedStarts == 0);
+}
+
+TEST_CASE("settings that cannot be written are told with their file", "[store]") {
+  QTemporaryDir dir;
+  const QString path = dir.filePath(QStringLiteral("settings.ini"));
+  REQUIRE(QDir().mkdir(path));  // a folder where the file should be
+  const store::Rates rates{60, {}, QStringLiteral("crowns")};
+  store::Settings settings(path);
+  CHECK(settings.written().ok());  // nothing was set
+  settings.setRates(rates);
+  const auto written = settings.written();
+  REQUIRE_FALSE(written.ok());
+  CHECK(written.error().file == path.toStdString());
+  CHECK(store::unwrittenText(written.error()).contains(path));
+  settings.setOwnFactors({});
+  CHECK_FALSE(settings.written().ok());
+  REQUIRE(QDir().rmdir(path));
+  settings.setRates(rates);
+  CHECK(settings.written().ok());
+  CHECK(QFileInfo(path).isFile());
+  CHECK(store::Settings(path).rates() == rates);
 }
