@@ -10,6 +10,7 @@
 #include "app/appointment/side_parts.h"
 #include "app/paint/figure.h"
 #include "app/paint/hair_words.h"
+#include "app/paint/work_words.h"
 #include "app/words/engine_words.h"
 #include "engine/base/number_text.h"
 #include "engine/plan/plan_words.h"
@@ -88,6 +89,7 @@ QWidget* AfterView::buildLeft() {
   connect(see_, &QPushButton::clicked, this, &AfterView::lookWanted);
   said_ = addText(column);
   addCaution(column, tr("A level is judged on rinsed, dry hair in daylight, a strand first. The maker's directions for the toner come before what is typed here."));
+  addCaution(column, paint::colourCaution());
   column->addStretch(1);
   return scroll;
 }

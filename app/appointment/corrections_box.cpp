@@ -61,9 +61,11 @@ CorrectionsBox::CorrectionsBox(document::DocumentController& controller, QWidget
   font.setWeight(QFont::DemiBold);
   heading->setFont(font);
   column->addWidget(heading);
-  auto* caution = new controls::WrappedLabel(tr("Lightening again is not proposed here: look at the hair, ask the maker's directions, refer when in doubt."), this);
-  caution->setProperty("caution", true);
-  column->addWidget(caution);
+  for (const QString& text : {tr("Lightening again is not proposed here: look at the hair, ask the maker's directions, refer when in doubt."), colourCaution()}) {
+    auto* caution = new controls::WrappedLabel(text, this);
+    caution->setProperty("caution", true);
+    column->addWidget(caution);
+  }
   buildPieces(column);
   buildShadow(column);
   column->addStretch(1);

@@ -31,8 +31,9 @@ ConsultationClient::ConsultationClient(QWidget* parent) : ConsultationPage(paren
   buildOther(column);
 
   addHeading(column, tr("Where it is kept"));
-  addSoftText(column, tr("On this computer, in a folder that only your login can open, apart from the plan. The plan holds a random number and "
-                         "nothing about the client. It is not encrypted unless your disk is."));
+  addSoftText(column, tr("On this computer, in a folder that only your login can open, apart from the plan. It is not encrypted unless your disk is."));
+  addSoftText(column, tr("The plan has no field for a name, a contact or a health answer. It does hold the head, the hair, your notes, the agreed "
+                         "picture and the log: write no name and no health answer into it."));
   since_ = addSoftText(column, {});
 
   addHeading(column, tr("Hand over, delete"));
@@ -42,7 +43,7 @@ ConsultationClient::ConsultationClient(QWidget* parent) : ConsultationPage(paren
   column->addWidget(export_, 0, Qt::AlignLeft);
   connect(export_, &QPushButton::clicked, this, &ConsultationClient::exportWanted);
   const QString gone = tr("All that is kept of this client goes for good: answers, photos, notes, visits; of the plans of this client also what the "
-                          "program keeps beside them: unsaved work, versions before the last save. Copies that you made elsewhere stay.");
+                          "program keeps beside them: unsaved work, versions before the last save. Plans of other visits, pages and PDFs, handed-over folders and backups stay.");
   remove_ = new ConfirmRow(tr("Delete this client"), gone + QStringLiteral(" ") + tr("The plan files stay."), tr("Delete for good"), this);
   removeWithPlan_ = new ConfirmRow(tr("Delete this client and the plan"), gone + QStringLiteral(" ") + tr("The plan that is open goes too."),
                                    tr("Delete both for good"), this);

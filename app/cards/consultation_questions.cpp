@@ -6,6 +6,7 @@
 #include "app/cards/card_parts.h"
 #include "app/cards/test_list.h"
 #include "app/words/date_words.h"
+#include "app/words/typed_text.h"
 
 namespace combdraft::cards {
 namespace {
@@ -65,17 +66,29 @@ void ConsultationQuestions::buildConsent(QVBoxLayout* column) {
   what_ = addSoftText(given, {});
   what_->setObjectName(QStringLiteral("consent"));
   takeBack_ = new ConfirmRow(tr("Consent was taken back"),
-                             tr("Health answers, tests and photos are taken off the disk and cannot be brought back. Wishes, history, notes and visits stay."),
+                             tr("Health answers, tests and photos are deleted here; backups are not reached. Name, contact, wishes, history, prices, notes and "
+                                "visits stay: look whether health words stand in the notes."),
                              tr("Take them away"), agreed_);
   given->addWidget(takeBack_);
-  connect(takeBack_, &ConfirmRow::confirmed, this, [this] {
-    if (keeper()) keeper()->takeConsentBack();
-  });
+  connect(takeBack_, &ConfirmRow::confirmed, this, &ConsultationQuestions::takeConsentBack);
+  stuck_ = addCaution(given);
   column->addWidget(agreed_);
 }
 
+void ConsultationQuestions::takeConsentBack() {
+  if (!keeper()) return;
+  const std::size_t stuck = keeper()->takeConsentBack();
+  QStringList lines;
+  if (stuck == 1)
+    lines << tr("1 photo could not be deleted; close what shows it and try again. Until then the consent stays written down.");
+  else if (stuck > 1)
+    lines << tr("%1 photos could not be deleted; close what shows them and try again. Until then the consent stays written down.").arg(stuck);
+  showLines(stuck_, lines);
+}
+
 void ConsultationQuestions::agree() {
-  const QString purpose = purpose_->edit()->text().simplified(), date = date_->edit()->text().trimmed();
+  const QString purpose = words::oneLine(purpose_->edit()->text()).simplified();
+  QString date = date_->edit()->text().trimmed();
   if (purpose.isEmpty()) {
     showLines(wanting_, {tr("Type what it is kept for, as you told the client.")});
     purpose_->setFocus();
@@ -122,6 +135,7 @@ void ConsultationQuestions::setQuestionsKeeper(store::ClientKeeper* keeper) {
       field->setText({});
     }
     takeBack_->calm();
+    showLines(stuck_, {});
   }
   tests_->setKeeper(keeper);
   setKeeper(keeper);
@@ -134,6 +148,7 @@ void ConsultationQuestions::fill() {
   asking_->setVisible(!has);
   agreed_->setVisible(has);
   health_->setVisible(has);
+  if (file().photos.empty()) showLines(stuck_, {});
   if (!has) return;
   showLines(wanting_, {});
   for (controls::TextField* field : {purpose_, date_}) {

@@ -26,11 +26,12 @@ class ConsultationQuestions : public ConsultationPage {
   void buildHealth(QVBoxLayout* column);
   void buildHistory(QVBoxLayout* column);
   void agree();
+  void takeConsentBack();
 
   QWidget *asking_, *agreed_, *health_;
   controls::TextField *purpose_, *date_;
   QPushButton* agree_;
-  QLabel *what_, *wanting_;
+  QLabel *what_, *wanting_, *stuck_;
   ConfirmRow* takeBack_;
   TestList* tests_;
 };

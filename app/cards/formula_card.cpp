@@ -9,6 +9,7 @@
 #include "app/cards/card_parts.h"
 #include "app/cards/formula_words.h"
 #include "app/cards/piece_edits.h"
+#include "app/words/typed_text.h"
 #include "engine/plan/edits.h"
 #include "engine/plan/field_info.h"
 
@@ -83,7 +84,7 @@ void FormulaCard::buildFields(QVBoxLayout* column) {
   kind_->lineEdit()->setPlaceholderText(tr("choose or type"));
   kind_->lineEdit()->setAccessibleName(tr("Kind"));
   const auto kindTyped = [this] {
-    change(tr("kind"), [text = kind_->currentText().simplified().toStdString()](plan::Formula& f) { f.kind = text; });
+    change(tr("kind"), [text = words::oneLine(kind_->currentText()).simplified().toStdString()](plan::Formula& f) { f.kind = text; });
   };
   connect(kind_, &QComboBox::activated, this, kindTyped);
   connect(kind_->lineEdit(), &QLineEdit::editingFinished, this, kindTyped);

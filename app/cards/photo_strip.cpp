@@ -120,7 +120,8 @@ PhotoStrip::PhotoStrip(QWidget* parent) : ConsultationPage(parent) {
                            tr("Remove it for good"), detail_);
   fields->addWidget(remove_);
   connect(remove_, &ConfirmRow::confirmed, this, [this] {
-    if (keeper()) keeper()->removePhoto(shown_);
+    if (keeper() && !keeper()->removePhoto(shown_))
+      showLines(missing_, {tr("This photo could not be deleted; close what shows it and try again.")});
   });
   column->addWidget(detail_);
 }

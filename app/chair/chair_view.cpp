@@ -11,6 +11,7 @@
 #include "app/chair/touch_controls.h"
 #include "app/controls/drop_widgets.h"
 #include "app/controls/flow_layout.h"
+#include "app/controls/plain_words.h"
 #include "app/paint/look_layer.h"
 #include "app/words/date_words.h"
 #include "engine/plan/choice_edits.h"
@@ -132,7 +133,7 @@ void ChairView::fillChips() {
       QString text = nameOf(id);
       if (text.size() > kLongestName) text = text.left(kLongestName - 1) + u'\u2026';
       const QString where = s == 0 ? tr("Left picture: %1") : tr("Right picture: %1");
-      QToolButton* chip = makeChip(text, where.arg(nameOf(id)), side.chipBox);
+      QToolButton* chip = makeChip(controls::buttonText(text), where.arg(nameOf(id)), side.chipBox);
       chip->setProperty("choice", QString::fromStdString(id));
       connect(chip, &QToolButton::clicked, this, [this, s, id] { choose(static_cast<int>(s), id); });
       chip->setFont(font());
@@ -156,7 +157,7 @@ void ChairView::choose(int which, const plan::ItemId& choice) {
     const qsizetype most = alone ? kLongestName : kLongestBeside;
     QString name = alone ? nameOf(side.choice) : typedName(side.choice);  // two buttons have room for no more
     if (name.size() > most) name = name.left(most - 1) + u'\u2026';
-    side.thisOne->setText(tr("This one: %1").arg(name));
+    side.thisOne->setText(tr("This one: %1").arg(controls::buttonText(name)));
     side.thisOne->setAccessibleName(tr("This one: %1, keep it with the plan").arg(nameOf(side.choice)));
   }
   const QString cost = costLineOf_ ? costLineOf_(readChoice()) : QString();
@@ -342,6 +343,7 @@ void ChairView::fillAgreed() {
       const bool isAgreed = agreed && !id.isEmpty() && id.toStdString() == agreed->choice;
       QString text = nameOf(id.toStdString());
       if (text.size() > kLongestName) text = text.left(kLongestName - 1) + u'\u2026';
+      text = controls::buttonText(text);
       chip->setText(isAgreed ? tr("%1\nagreed").arg(text) : text);
       chip->setAccessibleDescription(isAgreed ? tr("Agreed") : QString());
     }
@@ -369,8 +371,8 @@ void ChairView::agree(int which) {
     return sayRefused(controller_.access() == DocumentController::Access::ReadOnly ? tr("this plan may only be looked at here")
                                                                                    : tr("the plan has no room for it"));
   fillAgreed();
-  const QString kept = shown.span ? tr("\u2713 Kept with the plan: %1 as planned, on the day, in daylight, its range, and the date %2.")
-                                  : tr("\u2713 Kept with the plan: %1 as planned, on the day, in daylight, and the date %2. Its range was still being worked out: touch again later to keep it too.");
+  const QString kept = shown.span ? tr("\u2713 Noted in the plan; it goes into the file with the next save. %1 as planned, on the day, in daylight, its range, and the date %2.")
+                                  : tr("\u2713 Noted in the plan; it goes into the file with the next save. %1 as planned, on the day, in daylight, and the date %2. Its range was still being worked out: touch again later to keep it too.");
   say(kept.arg(nameOf(side.choice), words::dateText(QDate::currentDate())));
 }
 

@@ -98,10 +98,10 @@ void ClassView::closeSheet() {
   next_->setFocus();
 }
 
-void ClassView::setStudent(const plan::Plan& plan, const QString& name) {
+void ClassView::setStudent(const plan::Plan& plan) {
   if (!begun_) return;
   const plan::Plan mine = activeAlone(plan_), theirs = activeAlone(plan);
-  student_ = Student{plan, name, differences_ ? differences_(mine, theirs) : QStringList()};
+  student_ = Student{plan, differences_ ? differences_(mine, theirs) : QStringList()};
   studentScene_ = std::make_shared<const paint::Scene>(plan, plan::ItemId(), nullptr);
   ++ticket_;
   middle_->setCurrentWidget(picture_);
@@ -189,7 +189,7 @@ void ClassView::showLooks() {
     const LookWish theirs = studentWish();
     const auto mine = shelf_.find(wish), other = shelf_.find(theirs);
     picture_->setPane(0, {Pane::Kind::Look, mine ? wholeScene_ : nullptr, mine, tr("The teacher’s plan"), stateWords(wish), {}});
-    picture_->setPane(1, {Pane::Kind::Look, other ? studentScene_ : nullptr, other, tr("%1, the student’s plan").arg(student_->name), stateWords(theirs), {}});
+    picture_->setPane(1, {Pane::Kind::Look, other ? studentScene_ : nullptr, other, tr("The student’s plan"), stateWords(theirs), {}});
     fillStudentWords();
     return;
   }
@@ -213,6 +213,7 @@ void ClassView::fill() {
   fillButtons();
   blank_->setText(isDrawing() ? tr("Close the sheet") : tr("Blank sheet"));
   studentButton_->setText(student_ ? tr("Back to the steps") : tr("Student’s plan…"));
+  studentButton_->setToolTip(student_ ? QString() : tr("Opens a list of files that everybody sees: keep students’ plans in a folder of their own"));
   takeBack_->setVisible(isDrawing());
   wipe_->setVisible(isDrawing());
   takeBack_->setEnabled(!sheet_->strokes().empty());

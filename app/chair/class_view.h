@@ -51,8 +51,8 @@ class ClassView : public QWidget {
   std::optional<LookWish> next();
   void set(const std::shared_ptr<const live::LookResult>& result);
   void setTrouble(const QString& why);
-  /// A plan beside the teacher's; `name` as its file is called.
-  void setStudent(const plan::Plan& plan, const QString& name);
+  /// A plan beside the teacher's. Its title and file may name a person and are not shown.
+  void setStudent(const plan::Plan& plan);
   bool hasStudent() const { return student_.has_value(); }
   void closeStudent();
 
@@ -125,7 +125,6 @@ class ClassView : public QWidget {
   mutable std::map<std::size_t, plan::Plan> plans_;
   struct Student {
     plan::Plan plan;
-    QString name;
     QStringList lines;
   };
   std::optional<Student> student_;

@@ -17,7 +17,8 @@ Outcome runShare(const ShareCommand& command) {
   std::random_device random;
   const std::uint64_t number = (std::uint64_t{random()} << 32) | random();
   if (const Result<void> saved = plan::savePlan(command.out, plan::sharedCopy(*plan, number)); !saved) return complain(saved.error());
-  std::cout << command.out << ": the drawing alone: no client data, notes, photos, agreed picture, visits or log. Its title goes along: "
+  std::cout << command.out << ": a copy without client data, notes, photos, agreed picture, visits and log. Head and hair with their history, formulas, "
+            << "handout texts and the names of choices, sections and pieces go along: look through them before you send it. Its title goes along: "
             << plan->info().title << '\n';
   return Outcome::Fine;
 }

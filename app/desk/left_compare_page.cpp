@@ -28,7 +28,8 @@ constexpr int kDrawing_lines = 10;  // height of a drawing in lines of text
 
 LeftComparePage::LeftComparePage(QWidget* parent) : QWidget(parent) {
   setObjectName(QStringLiteral("page"));
-  QVBoxLayout* column = pageColumn(this, tr("Recovered and saved"), [this] { Q_EMIT done(); });
+  QVBoxLayout* column = pageColumn(this, tr("Compare: unsaved work beside the file"), [this] { Q_EMIT done(); });
+  column->addWidget(new controls::WrappedLabel(tr("Nothing is decided yet. Your unsaved work waits until you open or discard it."), this));
   auto* both = new QHBoxLayout;
   both->setSpacing(14);
   const int height = fontMetrics().height() * kDrawing_lines;
@@ -88,8 +89,8 @@ void LeftComparePage::show(const store::LeftPlan& left) {
   const Result<plan::Plan> recovered = store::peekLeftPlan(left);
   const Result<store::OpenedPlan> opened = store::openPlan(left.originalPath);
   const Result<plan::Plan> saved = opened ? Result<plan::Plan>(opened->plan) : Result<plan::Plan>(opened.error());
-  showSide(sides_[0], tr("Recovered: %1, changed %2").arg(leftTitle(left), QLocale().toString(left.when, QLocale::ShortFormat)), recovered);
-  showSide(sides_[1], tr("Saved in %1").arg(QFileInfo(left.originalPath).fileName()), saved);
+  showSide(sides_[0], tr("Unsaved work, %1, changed %2").arg(leftTitle(left), QLocale().toString(left.when, QLocale::ShortFormat)), recovered);
+  showSide(sides_[1], tr("In the file %1").arg(QFileInfo(left.originalPath).fileName()), saved);
   changes_->clear();
   if (recovered && saved) {
     const QStringList lines = planChanges(*saved, *recovered);

@@ -259,8 +259,8 @@ void MainWindow::connectAll() {
   });
   connect(&recovery_, &store::Recovery::failed, this, [this](const QString& why) {
     messages_->say({Message::Kind::Caution,
-                     tr("Your latest changes could not be kept: %1. It is tried again; save the plan as well.").arg(why),
-                     {},
+                     tr("Your latest work is only in this window: %1. It is tried again. Do not close the window; save a copy on another disk.").arg(why),
+                     {{tr("Save a copy elsewhere…"), [this] { saveAs(); }}, {tr("Go on working"), {}}},
                      QStringLiteral("recovery")});
   });
   connect(&recovery_, &store::Recovery::written, this,
@@ -371,6 +371,7 @@ void MainWindow::requestLook() {
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {
+  takeTyping();
   if (refusesToClose()) return event->ignore();
   if (showing_ == Showing::Class) showToOthers(Showing::Desk);
   if (composer_->isPuttingOut() && !qApp->isSavingSession()) {
@@ -378,13 +379,18 @@ void MainWindow::closeEvent(QCloseEvent* event) {
     event->ignore();
     return askAboutPagesUnderWay();
   }
+  const auto closeNow = [this] {
+    closing_ = true;
+    close();
+  };
   if (!closing_ && controller_.isModified()) {
     event->ignore();
-    askBeforeLeaving(tr("Save the changes before closing?"), [this] {
-      closing_ = true;
-      close();
-    });
-    return;
+    return askBeforeLeaving(tr("Save the changes before closing?"), closeNow);
+  }
+  // Asked for here, not through `leaveClient`: a window cannot close itself while it is closing.
+  if (const auto trouble = closing_ ? std::nullopt : clientNotKept()) {
+    event->ignore();
+    return sayClientNotKept(*trouble, closeNow);
   }
   recovery_.close();
   planLock_.giveBack();

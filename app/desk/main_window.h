@@ -5,6 +5,7 @@
 #include <QPointer>
 #include <functional>
 #include <memory>
+#include <optional>
 
 #include "app/desk/action_registry.h"
 #include "app/document/document_controller.h"
@@ -208,6 +209,8 @@ class MainWindow : public QMainWindow {
   void buildFindingsButton();
   void connectSettings();
   void takePreferences();
+  /// Tells when what the user chose could not be written, until it can be.
+  void sayUnwritten();
   void offerHints();
   void restoreWindow();
   QSize leastDesk() const;
@@ -229,7 +232,11 @@ class MainWindow : public QMainWindow {
   void bringBackNow(const std::vector<store::SessionWindow>& windows);
 
   // files
+  void takeTyping();  ///< a field that is still typed in hands over what stands in it
+  /// Asks for the plan, then for what was typed about the client; `go` at once where nothing is to be asked.
   void askBeforeLeaving(const QString& question, std::function<void()> go);
+  void askBeforeLosing(const std::function<void()>& go);
+  void beginForAnother();
   void openNow(const QString& path);
   void openDialog();
   void save(std::function<void()> then = {});
@@ -238,6 +245,7 @@ class MainWindow : public QMainWindow {
   void writeTo(const QString& path, const std::function<void()>& then, IfInUse ifInUse = IfInUse::Ask);
   void beginPlan(plan::Plan plan);
   void tellError(const QString& text);
+  void tellNotOpened(const QString& path, const Error& error);
 
   // left plans (main_window_left.cpp)
   void connectLeft();
@@ -260,6 +268,7 @@ class MainWindow : public QMainWindow {
   void sayGone();
   void readAnew();
   void readAnewNow();
+  void sayRecordsStay(const QStringList& which);
   void sayRefused(const document::Refusal& refusal);
   void removeReports();
 
@@ -292,6 +301,12 @@ class MainWindow : public QMainWindow {
   void followClient();
   void showClient(std::shared_ptr<store::ClientKeeper> keeper);
   void joinClient(quint64 number);
+  void joinClientNow(quint64 number);
+  /// Why what was typed about the client is not on the disk, where no other window would go on
+  /// trying; waits for the disk (ClientKeeper::writeNow).
+  std::optional<Error> clientNotKept();
+  void leaveClient(const std::function<void()>& go);  ///< `go` at once where all of it is kept
+  void sayClientNotKept(const Error& trouble, const std::function<void()>& go);
   void addPhotos();
   void handOver(const std::shared_ptr<store::ClientKeeper>& keeper);
   void removeClient(const std::shared_ptr<store::ClientKeeper>& keeper, store::PlanFiles files);

@@ -8,6 +8,7 @@
 
 #include "app/appointment/appointment_page.h"
 #include "app/cards/piece_edits.h"
+#include "app/controls/plain_words.h"
 #include "app/controls/theme.h"
 #include "app/desk/card_column.h"
 #include "app/desk/command_search.h"
@@ -206,7 +207,7 @@ void MainWindow::buildMenusAndTools() {
     for (const char* id : ids)
       *id ? menu->addAction(actions_.action(QLatin1String(id))) : (void)menu->addSeparator();
   };
-  fill(menuBar()->addMenu(tr("&Plan")), {"file.start", "file.new", "file.open", "file.back", "", "file.save", "file.saveAs", "file.shareCopy", "file.picture", "", "handout.show", "handout.recordCard", "handout.clientPage", "handout.save", "handout.print", "handout.preview", "", "file.openAnyway", "file.openAsCopy", "file.faults", "", "window.new", "window.close", "file.quit"});
+  fill(menuBar()->addMenu(tr("&Plan")), {"file.start", "file.new", "file.open", "file.back", "", "file.save", "file.saveAs", "file.forAnother", "file.shareCopy", "file.picture", "", "handout.show", "handout.recordCard", "handout.clientPage", "handout.save", "handout.print", "handout.preview", "", "file.openAnyway", "file.openAsCopy", "file.faults", "", "window.new", "window.close", "file.quit"});
   fill(menuBar()->addMenu(tr("&Edit")), {"edit.undo", "edit.redo", "", "edit.cut", "edit.copy", "edit.paste", "piece.duplicate", "", "edit.selectAll", "edit.sameKind", "edit.sameSection", "edit.sameSide", "", "edit.findCommand", "edit.keys", "edit.preferences"});
   fill(menuBar()->addMenu(tr("&Tools")), {"tool.select", "", "tool.section", "tool.parting", "tool.layOut", "", "tool.piece", "tool.leftOut", "tool.dropOut", "tool.number", "", "tool.part", "tool.swirl", "tool.note", "tool.measure"});
   fill(menuBar()->addMenu(tr("P&iece")), {"piece.add", "piece.duplicate", "piece.remove", "", "piece.twin", "piece.ownWay", "", "piece.takeBack", "piece.letGo", "", "piece.numberByRule", "", "pattern.show", "pattern.save"});
@@ -262,7 +263,7 @@ void MainWindow::buildMenusAndTools() {
 
 void MainWindow::nameUndo() {
   const auto name = [this](const char* id, const QString& verb, const QString& what) {
-    actions_.action(QLatin1String(id))->setText(what.isEmpty() ? verb : verb + QStringLiteral(": ") + what);
+    actions_.action(QLatin1String(id))->setText(what.isEmpty() ? verb : verb + QStringLiteral(": ") + controls::buttonText(what));
   };
   // On the log's page the last tap is what a hand wants back, never an edit of the plan.
   name("edit.undo", tr("&Undo"), isLogShown() ? tr("the last tap") : controller_.undoStack().undoText());

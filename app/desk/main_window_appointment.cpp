@@ -61,6 +61,12 @@ void MainWindow::connectAppointment() {
   });
   connect(appointment_, &appointment::AppointmentPage::factorsChanged, this, [this](const work::OwnFactors& factors) {
     settings_.setOwnFactors(factors);
+    sayUnwritten();
+    if (const auto written = settings_.written(); !written) {
+      // Not read back from there: it holds while the windows stand.
+      for (MainWindow* window : allWindows()) window->appointment_->setFactors(factors);
+      return appointment_->outcome().sayNotKept(store::unwrittenText(written.error()));
+    }
     for (MainWindow* window : allWindows()) window->takePreferences();
   });
   // A tap is on the disk before the next one can come, whatever happens then.

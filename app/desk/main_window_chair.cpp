@@ -33,7 +33,7 @@ constexpr QSize kLeastShown(720, 600);
 void MainWindow::declareShowActions() {
   const Condition ready{[this] { return whileWorking()() && !lookPaused_; }, tr("Open or begin a plan, and let its look be worked out")};
   actions_.add({QStringLiteral("show.client"), tr("For the &client"),
-                tr("Today beside a choice in large pictures, for fingers; no menu and no other plan can be reached from it"),
+                tr("Today beside a choice, large, for fingers. No lock: stay beside it."),
                 QKeySequence(Qt::Key_F12), {}, [this] { showToOthers(Showing::Client); }, ready});
   actions_.add({QStringLiteral("show.class"), tr("Fo&r a class"),
                 tr("The pattern foil by foil with its reasons, large, with a blank head to draw on"),
@@ -62,7 +62,9 @@ void MainWindow::connectShow() {
   });
   connect(class_, &chair::ClassView::leaveWanted, this, [this] { showToOthers(Showing::Desk); });
   connect(class_, &chair::ClassView::studentWanted, this, [this] {
-    auto* dialog = new QFileDialog(this, tr("The student's plan"), settings_.lastFolder(), tr("Plans (*.json)"));
+    // Everybody sees the list: never the folder of the clients' plans.
+    auto* dialog = new QFileDialog(this, tr("The student's plan"), settings_.studentsFolder(), tr("Plans (*.json)"));
+    dialog->setObjectName(QStringLiteral("studentsPlan"));
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->setFileMode(QFileDialog::ExistingFile);
     connect(dialog, &QFileDialog::fileSelected, this, &MainWindow::takeStudent);
@@ -73,7 +75,8 @@ void MainWindow::connectShow() {
 void MainWindow::takeStudent(const QString& path) {
   const Result<store::OpenedPlan> opened = store::openPlan(path);
   if (!opened) return class_->setTrouble(errorText(opened.error()));
-  class_->setStudent(opened->plan, store::shownTitle(opened->plan, path));
+  settings_.setStudentsFolder(QFileInfo(path).absolutePath());
+  class_->setStudent(opened->plan);
 }
 
 void MainWindow::showToOthers(Showing what) {

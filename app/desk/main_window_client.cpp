@@ -6,7 +6,6 @@
 #include <QRandomGenerator>
 #include <QStackedWidget>
 #include <QStandardPaths>
-#include <QThread>
 
 #include "app/appointment/appointment_page.h"
 #include "app/cards/consultation_card.h"
@@ -17,6 +16,7 @@
 #include "app/desk/error_text.h"
 #include "app/desk/main_window.h"
 #include "app/desk/message_bar.h"
+#include "app/desk/message_topics.h"
 #include "app/desk/preferences_page.h"
 #include "app/handout/composer_page.h"
 #include "app/store/client_export.h"
@@ -29,7 +29,6 @@ namespace {
 
 const QString kClient = QStringLiteral("client");
 const QString kUnkept = QStringLiteral("clientUnkept");  // a report of an earlier write clears this one alone
-constexpr int kMostRecoveryWait_ms = 3000;
 
 }  // namespace
 
@@ -73,7 +72,7 @@ void MainWindow::declareClientActions() {
                 kept});
   actions_.add({QStringLiteral("client.list"), tr("&Clients…"), tr("All clients that are kept; shows their names, so turn the screen away from others"),
                 {}, {}, [this] { turnTo(Page::Clients); }});
-  actions_.add({QStringLiteral("file.shareCopy"), tr("Share a cop&y…"), tr("A copy to hand on: the drawing without client, notes, photos and log"), {}, {},
+  actions_.add({QStringLiteral("file.shareCopy"), tr("Share a cop&y…"), tr("A copy without client data, notes, photos, agreed picture, visits and log. Title, formulas, texts and names that you gave go along"), {}, {},
                 [this] { shareCopy(); }, whilePlanShown()});
 }
 
@@ -103,6 +102,7 @@ void MainWindow::connectClient() {
   });
   connect(preferences_, &PreferencesPage::policyChanged, this, [this](const store::ClientPolicy& policy) {
     settings_.setClientPolicy(policy);
+    sayUnwritten();
     for (MainWindow* window : allWindows()) window->takePreferences();
   });
 }
@@ -137,7 +137,38 @@ void MainWindow::showClient(std::shared_ptr<store::ClientKeeper> keeper) {
   actions_.refresh();
 }
 
+std::optional<Error> MainWindow::clientNotKept() {
+  const std::shared_ptr<store::ClientKeeper> keeper = cards_->consultationCard()->keeper();
+  if (!keeper) return {};
+  // A window that stays goes on trying and says so; the last one asks.
+  for (const MainWindow* window : allWindows())
+    if (window != this && window->isVisible() && window->cards_->consultationCard()->keeper() == keeper) return {};
+  const Result<void> written = keeper->writeNow();
+  if (written) return {};
+  Error trouble = written.error();
+  trouble.file.clear();  // its folder is named by a number nobody knows
+  return trouble;
+}
+
+void MainWindow::leaveClient(const std::function<void()>& go) {
+  if (const auto trouble = clientNotKept()) return sayClientNotKept(*trouble, go);
+  go();
+}
+
+void MainWindow::sayClientNotKept(const Error& trouble, const std::function<void()>& go) {
+  const auto lose = [this, go] {
+    messages_->say({Message::Kind::Caution, tr("What was typed about the client since it was last on the disk goes for good."),
+                    {{tr("Throw it away"), go}, {tr("Stay"), {}}}, kQuestion});
+  };
+  messages_->say({Message::Kind::Caution, tr("What you typed about the client is not on the disk: %1.").arg(errorText(trouble)),
+                  {{tr("Try again"), [this, go] { leaveClient(go); }}, {tr("Close and lose it…"), lose}, {tr("Stay"), {}}}, kQuestion});
+}
+
 void MainWindow::joinClient(quint64 number) {
+  leaveClient([this, number] { joinClientNow(number); });
+}
+
+void MainWindow::joinClientNow(quint64 number) {
   const auto keeper = store::ClientKeeper::of(places_.clientsFolder, number);
   if (!keeper->mayEdit()) return tellError(keeper->trouble());
   keeper->edit([this](store::ClientFile& file) { file.visits.push_back(cards::visitToday(controller_)); });
@@ -193,6 +224,7 @@ void MainWindow::removeClient(const std::shared_ptr<store::ClientKeeper>& keeper
   if (isShown) composer_->forgetClient();
 
   store::Gone gone;
+  auto held = store::Recovery::Ended::Yes;
   QStringList paths;
   for (const store::RecentPlan& plan : settings_.recent()) paths << plan.path;
   const QString open = controller_.file().path;
@@ -201,22 +233,30 @@ void MainWindow::removeClient(const std::shared_ptr<store::ClientKeeper>& keeper
     const std::uint64_t number = controller_.document().info().number;
     controller_.replace(plan::Plan::fresh(1), {});
     planLock_.giveBack();
-    recovery_.close();
-    for (int waited = 0; !recovery_.folder().isEmpty() && waited < kMostRecoveryWait_ms; waited += 10) QThread::msleep(10);
+    held = recovery_.closeAndWait();
     store::removeBeside({open}, {number}, store::PlanFiles::GoToo, gone);
     settings_.removeRecent(open);
     turnTo(Page::Start);
+    if (places_.session) writeSession();  // its path goes too, and not half a second later
+  } else if (isShown && controller_.isModified()) {
+    (void)recovery_.writeNow();  // no earlier state is under way, and the folder is known
+  } else if (isShown) {
+    held = recovery_.closeAndWait();
   }
   store::removeBeside(paths, numbers, store::PlanFiles::Stay, gone);
   store::removeSnapshots(recoveryRoot_, numbers, gone);
   // What this window keeps is the plan as it is now, which stays.
-  gone.notRemoved.removeAll(recovery_.folder());
+  if (const QString own = recovery_.folder(); !own.isEmpty()) gone.notRemoved.removeAll(own);
   if (pages_->currentIndex() == static_cast<int>(Page::Start)) showStart();
   actions_.refresh();
-  if (gone.notRemoved.isEmpty())
+  if (held == store::Recovery::Ended::No)
+    messages_->say({Message::Kind::Caution,
+                    tr("All that was typed about the client is deleted. What was kept while you worked on the plan is not off the disk yet, since the disk does not answer. It goes as soon as the disk does; leave the program open until then."),
+                    {}, kClient});
+  else if (gone.notRemoved.isEmpty())
     messages_->say({Message::Kind::News,
-                    gone.plans ? tr("Deleted: all that was kept of the client, and the plan. Copies that you made elsewhere stay.")
-                               : tr("Deleted: all that was kept of the client. The plan is still here; copies that you made elsewhere stay too."),
+                    gone.plans ? tr("Deleted: what was kept of the client, and this plan. Still there, if you made them: plans of other visits, pages and PDFs, handed-over folders, backups. Delete those yourself.")
+                               : tr("Deleted: what was kept of the client. Still there: all plans, and, if you made them, pages and PDFs, handed-over folders, backups. Delete yourself what is to go too."),
                     {}, kClient});
   else
     messages_->say({Message::Kind::Caution,
@@ -253,7 +293,7 @@ void MainWindow::shareCopy() {
     const plan::Plan copy = plan::sharedCopy(controller_.document(), QRandomGenerator::system()->generate64());
     if (const auto saved = store::savePlan(copy, path); !saved) return tellError(tr("Not saved: %1").arg(errorText(saved.error())));
     messages_->say({Message::Kind::News,
-                    tr("%1 holds the drawing alone: no client data, notes, photos, agreed picture, visits or log. Its title goes along: “%2”.")
+                    tr("%1 is a copy without client data, notes, photos, agreed picture, visits and log. What goes along: the title “%2”, head and hair with their history, formulas, handout texts, and the names you gave to choices, sections and pieces. Look through them before you send it.")
                         .arg(QFileInfo(path).fileName(), store::shownTitle(copy, path)),
                     {}, QStringLiteral("file")});
   });

@@ -10,11 +10,13 @@
 #include "app/desk/new_plan_page.h"
 #include "app/store/plan_store.h"
 #include "engine/plan/plan_file.h"
+#include "engine/plan/share.h"
 
 namespace combdraft::desk {
 namespace {
 
 QString fileFilter() { return MainWindow::tr("Plans (*.json);;All files (*)"); }
+QLatin1String previousEnding() { return QLatin1String(plan::kPreviousEnding.data(), static_cast<qsizetype>(plan::kPreviousEnding.size())); }
 
 }  // namespace
 
@@ -34,8 +36,11 @@ void MainWindow::declareFileActions() {
                 QStringLiteral("open"), [this] { openDialog(); }, {}, {}});
   actions_.add({QStringLiteral("file.save"), tr("&Save"), tr("Save the plan; the version before is kept beside it"),
                 QKeySequence::Save, QStringLiteral("save"), [this] { save(); }, shown, {}});
-  actions_.add({QStringLiteral("file.saveAs"), tr("Save &as…"), tr("Save the plan under another name"),
+  actions_.add({QStringLiteral("file.saveAs"), tr("Save &as…"), tr("Save the plan under another name, for the same client"),
                 QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S), QStringLiteral("save-as"), [this] { saveAs(); }, shown, {}});
+  actions_.add({QStringLiteral("file.forAnother"), tr("Begin another client's plan with it"),
+                tr("The drawing as a new plan: without client data, notes, photos, agreed picture, visits and log"),
+                {}, {}, [this] { beginForAnother(); }, shown, {}});
   actions_.add({QStringLiteral("file.back"), tr("&Back to the plan"), tr("Go on with the plan that is open"),
                 QKeySequence(Qt::CTRL | Qt::Key_End), {}, [this] { turnTo(Page::Work); },
                 {[this, working] {
@@ -49,16 +54,45 @@ void MainWindow::tellError(const QString& text) {
   messages_->say({Message::Kind::Caution, text, {}, QStringLiteral("file")});
 }
 
+void MainWindow::takeTyping() {
+  const QPointer<QWidget> typing = focusWidget();
+  if (!typing || !typing->hasFocus()) return;
+  typing->clearFocus();
+  if (typing) typing->setFocus();
+}
+
 void MainWindow::askBeforeLeaving(const QString& question, std::function<void()> go) {
-  if (!controller_.isModified()) return go();
+  takeTyping();
+  if (!controller_.isModified()) return leaveClient(go);
+  const std::function<void()> leave = [this, go] { leaveClient(go); };
   messages_->say({Message::Kind::Caution,
-                   tr("“%1” has changes that are not saved. %2")
+                   tr("“%1” has changes that are only in this window. %2")
                        .arg(store::shownTitle(controller_.document(), controller_.file().path), question),
-                   {{tr("Save"), [this, go] { save(go); }},
-                    {tr("Do not save"),
-                     go},  // what comes instead takes the snapshot away, once it is there
+                   {{tr("Save"), [this, leave] { save(leave); }},
+                    {tr("Do not save…"), [this, leave] { askBeforeLosing(leave); }},
                     {tr("Stay"), {}}},
                    kQuestion});
+}
+
+void MainWindow::askBeforeLosing(const std::function<void()>& go) {
+  const QString title = store::shownTitle(controller_.document(), controller_.file().path);
+  messages_->say({Message::Kind::Caution,
+                  controller_.file().path.isEmpty() ? tr("“%1” was never saved: all of it goes for good.").arg(title)
+                                                    : tr("What was changed in “%1” since its last save goes for good.").arg(title),
+                  {{tr("Throw it away"), go},  // what comes instead takes the snapshot away, once it is there
+                   {tr("Stay"), {}}},
+                  kQuestion});
+}
+
+void MainWindow::beginForAnother() {
+  askBeforeLeaving(tr("Save them before the other client's plan begins?"), [this] {
+    const QString title = store::shownTitle(controller_.document(), controller_.file().path);
+    beginPlan(plan::sharedCopy(controller_.document(), QRandomGenerator::system()->generate64()));
+    messages_->say({Message::Kind::News,
+                    tr("A new plan, begun with the drawing of “%1” and not saved yet. Look at its title, its head and hair with their history, its "
+                       "formulas and texts: they came along. Nothing of the client did.").arg(title),
+                    {}, QStringLiteral("file")});
+  });
 }
 
 void MainWindow::openPath(const QString& path) {
@@ -80,7 +114,13 @@ void MainWindow::openBeside(const QString& path) {
 
 void MainWindow::openNow(const QString& path) {
   Result<store::OpenedPlan> opened = store::openPlan(path);
-  if (!opened) return tellError(errorText(opened.error()));
+  if (!opened) return tellNotOpened(path, opened.error());
+  if (path.endsWith(previousEnding())) {  // saving must not write there
+    beginPlan(std::move(opened).value().plan);
+    return messages_->say({Message::Kind::News,
+                           tr("This is what %1 was before its last save, as a plan that is not saved yet.").arg(QFileInfo(path).fileName().chopped(previousEnding().size())),
+                           {}, QStringLiteral("file")});
+  }
   store::OpenedPlan plan = std::move(opened).value();
   if (places_.session) places_.session->thaw();
   settings_.addRecent(plan.file.path, store::shownTitle(plan.plan, plan.file.path));
@@ -93,11 +133,20 @@ void MainWindow::openNow(const QString& path) {
                      tr("%1 was written by an older program (format %2) and was read as format %3. Your next save writes the newer one; this file is "
                         "then kept beside it as %1%4 until the save after that.")
                          .arg(QFileInfo(path).fileName()).arg(plan.migration.from).arg(plan.migration.to)
-                         .arg(QLatin1String(plan::kPreviousEnding.data(), static_cast<qsizetype>(plan::kPreviousEnding.size()))),
+                         .arg(previousEnding()),
                      {}, kFormat});
   turnTo(Page::Work);
   controller_.replace(std::move(plan.plan), std::move(plan.file));
   takeLock(controller_.file().path);
+}
+
+void MainWindow::tellNotOpened(const QString& path, const Error& error) {
+  const QString text = tr("Not opened, and left as it was. %1").arg(errorText(error)), before = path + previousEnding();
+  if (error.code == ErrorCode::VersionTooNew || !QFileInfo::exists(before)) return tellError(text);
+  messages_->say({Message::Kind::Caution,
+                  tr("%1 The version before its last save is beside it.").arg(text),
+                  {{tr("Open the version before, as a copy"), [this, before] { openPath(before); }}, {tr("Close"), {}}},
+                  QStringLiteral("file")});
 }
 
 void MainWindow::beginPlan(plan::Plan plan) {
@@ -119,18 +168,15 @@ void MainWindow::openDialog() {
 }
 
 void MainWindow::save(std::function<void()> then) {
-  // What is being typed belongs to the plan too.
-  if (QWidget* typing = focusWidget(); typing && typing->hasFocus()) {
-    typing->clearFocus();
-    typing->setFocus();
-  }
+  takeTyping();
   const document::FileIdentity& file = controller_.file();
   if (file.path.isEmpty()) return saveAs(std::move(then));
   if (store::isChangedOnDisk(file)) {
     messages_->say({Message::Kind::Caution,
-                     tr("%1 was changed by someone else since you opened it.").arg(QFileInfo(file.path).fileName()),
+                     tr("%1 was saved by someone else meanwhile. Yours is still here, not saved. If you put it in its place, theirs is kept "
+                        "beside it until the save after that.").arg(QFileInfo(file.path).fileName()),
                      {{tr("Save as…"), [this, then] { saveAs(then); }},
-                      {tr("Replace it"), [this, then, path = file.path] { writeTo(path, then); }},
+                      {tr("Put mine in its place"), [this, then, path = file.path] { writeTo(path, then); }},
                       {tr("Read it anew"), [this] { readAnew(); }},
                       {tr("Stay"), {}}},
                      kQuestion});
@@ -140,7 +186,7 @@ void MainWindow::save(std::function<void()> then) {
 }
 
 void MainWindow::saveAs(std::function<void()> then) {
-  auto* dialog = new QFileDialog(this, tr("Save the plan as"), settings_.lastFolder(), fileFilter());
+  auto* dialog = new QFileDialog(this, tr("Save the plan; its name is seen: by the plan, not by a person"), settings_.lastFolder(), fileFilter());
   dialog->setAttribute(Qt::WA_DeleteOnClose);
   dialog->setAcceptMode(QFileDialog::AcceptSave);
   dialog->setDefaultSuffix(QLatin1String(store::kPlanEnding));
@@ -167,9 +213,13 @@ void MainWindow::writeTo(const QString& path, const std::function<void()>& then,
   }
   const Result<document::FileIdentity> saved = store::savePlan(controller_.document(), path);
   if (!saved) {
+    const QString why = tr("Not saved. %1.").arg(errorText(saved.error()));
     messages_->say({Message::Kind::Caution,
-                     tr("Not saved: %1").arg(errorText(saved.error())),
-                     {{tr("Save a copy elsewhere…"), [this, then] { saveAs(then); }}, {tr("Stay"), {}}},
+                     QFileInfo::exists(path) ? tr("%1 Your work is still open here, and the file holds what it held before. Do not close this window.").arg(why)
+                                             : tr("%1 Your work is still open here. Do not close this window.").arg(why),
+                     {{tr("Save a copy elsewhere…"), [this, then] { saveAs(then); }},
+                      {tr("Try again"), [this, path, then] { writeTo(path, then); }},
+                      {tr("Go on working"), {}}},
                      QStringLiteral("file")});
     return;
   }

@@ -3,6 +3,8 @@
 #include <QFileInfo>
 #include <QLocale>
 #include <QPlainTextEdit>
+#include <algorithm>
+#include <optional>
 #include <set>
 
 #include "app/desk/error_text.h"
@@ -12,6 +14,7 @@
 #include "app/desk/message_topics.h"
 #include "app/store/plan_store.h"
 #include "engine/plan/agreement.h"
+#include "engine/plan/validate.h"
 #include "engine/work/appointment_log.h"
 #include "engine/work/log_text.h"
 
@@ -22,6 +25,7 @@ using Access = document::DocumentController::Access;
 
 const QString kFault = QStringLiteral("fault");
 const QString kRefused = QStringLiteral("refused");
+const QString kRecords = QStringLiteral("records");
 
 // Commands that change the plan or its file. Whatever else would, the
 // controller refuses.
@@ -61,22 +65,30 @@ QString roomText(const document::NoRoom& room) {
   return what.arg(found, most);
 }
 
+QString valueText(const plan::FieldProblem& value) {
+  return words::inWords(plan::sentenceOf({plan::IssueCode::ValueOutOfRange, plan::Severity::Error, {}, {value.field, value.found, value.allowed}}));
+}
+
+// What stands outside undo, of file and window, as one text; nothing where that cannot be
+// without losing one of them.
+using OfBoth = std::optional<std::string>;
+
 // The file's agreement, with mine among the earlier ones.
-std::string agreedOfBoth(const std::string& theirs, const std::string& mine) {
-  const Result<plan::Agreement> read = plan::readAgreement(theirs);
-  if (!read || mine.empty()) return theirs;
-  plan::Agreement both = plan::withEarlier(*read, mine);
-  both.earlier.insert(both.earlier.end(), read->earlier.begin(), read->earlier.end());
+OfBoth agreedOfBoth(const std::string& theirs, const std::string& mine) {
+  const Result<plan::Agreement> file = plan::readAgreement(theirs), ours = plan::readAgreement(mine);
+  if (!file || !ours) return {};
+  plan::Agreement both = plan::withEarlier(*file, mine);
+  for (const std::string& one : file->earlier)
+    if (std::find(both.earlier.begin(), both.earlier.end(), one) == both.earlier.end()) both.earlier.push_back(one);
   const Result<std::string> text = plan::writeAgreement(both);
-  return text ? *text : theirs;
+  return text ? OfBoth(*text) : OfBoth();
 }
 
 // Every tap of both, the file's first: an appointment may go on here while an older
 // state of the file comes back from elsewhere.
-std::string logOfBoth(const std::string& theirs, const std::string& mine) {
+OfBoth logOfBoth(const std::string& theirs, const std::string& mine) {
   const Result<work::AppointmentLog> file = work::readLog(theirs), ours = work::readLog(mine);
-  if (!ours || mine.empty()) return theirs;
-  if (!file) return mine;
+  if (!file || !ours) return {};
   work::AppointmentLog both = *file;
   for (const work::LogEvent& event : ours->events) {
     const auto same = [&](const work::LogEvent& other) {
@@ -89,9 +101,21 @@ std::string logOfBoth(const std::string& theirs, const std::string& mine) {
     both.events.push_back(event);
     both.events.back().number = static_cast<int>(both.events.size());
   }
+  if (both.events.size() > work::kMostTaps) return {};  // no program would read it
+  both.extra.insert(ours->extra.begin(), ours->extra.end());
   // As they happened: a new log that one of them began parts the taps of both.
   std::stable_sort(both.events.begin(), both.events.end(), [](const work::LogEvent& a, const work::LogEvent& b) { return a.utc_ms < b.utc_ms; });
   return work::writeLog(both);
+}
+
+// This program only keeps visits as they were found.
+OfBoth visitsOfBoth(const std::string&, const std::string&) { return {}; }
+
+// Where only one side has some there is nothing to put together, read or not.
+OfBoth recordOfBoth(const std::string& theirs, const std::string& mine, OfBoth (*together)(const std::string&, const std::string&)) {
+  if (mine.empty()) return theirs;
+  if (theirs.empty() || theirs == mine) return mine;
+  return together(theirs, mine);
 }
 
 }  // namespace
@@ -100,16 +124,16 @@ QString holderText(const store::PlanHolder& holder) {
   if (holder.isThisProgram) return MainWindow::tr("in another window of this program");
   if (holder.process == 0) return MainWindow::tr("somewhere else (it is not known where)");
   const QString who = holder.program.isEmpty() ? MainWindow::tr("another program") : holder.program;
-  return holder.computer.isEmpty() ? MainWindow::tr("in %1, process %2").arg(who).arg(holder.process)
-                                   : MainWindow::tr("in %1 on the computer “%2”, process %3").arg(who, holder.computer).arg(holder.process);
+  return holder.computer.isEmpty() ? MainWindow::tr("in %1").arg(who)
+                                   : MainWindow::tr("in %1 on the computer “%2”").arg(who, holder.computer);
 }
 
 void MainWindow::declareKeepingActions() {
   actions_.add({QStringLiteral("file.openAnyway"), tr("Chan&ge it anyway"),
-                tr("Change a plan that is open elsewhere too; who saves last is asked first"), {}, {}, [this] { openAnyway(); },
+                tr("Change a plan that is open elsewhere too; whoever saves second must choose between the two"), {}, {}, [this] { openAnyway(); },
                 {[this] { return whileWorking()() && controller_.access() == Access::ReadOnly; }, tr("Only for a plan that may only be read")}});
   actions_.add({QStringLiteral("file.openAsCopy"), tr("Work on a &copy"),
-                tr("What may only be read becomes a new plan of your own, not saved yet"), {}, {}, [this] { openAsCopy(); },
+                tr("What may only be read becomes a plan of your own for the same client, not saved yet"), {}, {}, [this] { openAsCopy(); },
                 {[this] { return whileWorking()() && controller_.access() == Access::ReadOnly; }, tr("Only for a plan that may only be read")}});
   actions_.add({QStringLiteral("file.faults"), tr("Reports of &faults…"),
                 tr("What the program wrote down when it ended itself; nothing is ever sent"), {}, {},
@@ -174,7 +198,7 @@ void MainWindow::takeLock(const QString& path) {
 
 void MainWindow::sayInUse() {
   messages_->say({Message::Kind::Caution,
-                  tr("%1 is already open %2. You can look at it, but not change it here.").arg(fileName(controller_.file()), inUseBy_),
+                  tr("%1 is already open %2. Looking changes nothing. If it is changed in both places, whoever saves second must choose between the two.").arg(fileName(controller_.file()), inUseBy_),
                   {{tr("Change it anyway"), [this] { openAnyway(); }},
                    {tr("Work on a copy"), [this] { openAsCopy(); }},
                    {tr("Just look"), {}}},
@@ -191,11 +215,14 @@ void MainWindow::openAsCopy() {
   planLock_.giveBack();
   controller_.replaceModified(controller_.document(), {});
   messages_->clear(kInUse);
-  messages_->say({Message::Kind::News, tr("This is a copy of your own now. It is not saved yet."), {}, QStringLiteral("file")});
+  messages_->say({Message::Kind::News, tr("This is a copy for the same client, not saved yet: it keeps the client's answers, the agreed picture and the log. For "
+                                            "another client: Plan, Begin another client's plan with it."), {}, QStringLiteral("file")});
 }
 
 void MainWindow::sayRefused(const document::Refusal& refusal) {
   if (refusal.why == document::Refusal::Why::ReadOnly) return sayInUse();
+  if (refusal.why == document::Refusal::Why::WrongValue)
+    return messages_->say({Message::Kind::Caution, tr("Not changed: a file could not hold it. %1.").arg(valueText(refusal.value)), {}, kRefused});
   messages_->say({Message::Kind::Caution, tr("Not done: %1.").arg(roomText(refusal.room)), {}, kRefused});
 }
 
@@ -235,12 +262,13 @@ void MainWindow::sayGone() {
 void MainWindow::readAnew() {
   if (!controller_.isModified()) return readAnewNow();
   messages_->say({Message::Kind::Caution,
-                  tr("Your changes would give way to what stands in %1. Undo brings them back until you close this window.").arg(fileName(controller_.file())),
+                  tr("Your changes would give way to what stands in %1. Undo brings back all but agreed picture, visits and log until you close this window. "
+                     "Of these, the file's and yours are put together; where that cannot be, yours stay.").arg(fileName(controller_.file())),
                   {{tr("Read it anew"), [this] { readAnewNow(); }}, {tr("Stay"), {}}},
                   kQuestion});
 }
 
-// One step of undo, so that nothing anybody made is lost.
+// One step of undo; what stands outside undo is put together, or stays as it is here.
 void MainWindow::readAnewNow() {
   const Result<store::OpenedPlan> opened = store::openPlan(controller_.file().path);
   if (!opened) return tellError(errorText(opened.error()));
@@ -252,14 +280,26 @@ void MainWindow::readAnewNow() {
   }
   using document::DocumentController;
   if (controller_.edit(opened->plan, tr("Read anew from the disk")) == DocumentController::Outcome::Refused) return;
-  // What stands outside undo: the file's, where it has some; ours is kept where it has none.
-  const plan::PlanInfo mine = controller_.document().info(), &theirs = opened->plan.info();
-  if (!theirs.agreedJson.empty() && theirs.agreedJson != mine.agreedJson)
-    controller_.record(DocumentController::Record::Agreed, agreedOfBoth(theirs.agreedJson, mine.agreedJson));
-  if (!theirs.visitsJson.empty()) controller_.record(DocumentController::Record::Visits, theirs.visitsJson);
-  if (!theirs.logJson.empty()) controller_.record(DocumentController::Record::Log, logOfBoth(theirs.logJson, mine.logJson));
+  const plan::PlanInfo mine = controller_.document().info(), theirs = opened->plan.info();
+  QStringList stay;
+  const auto bring = [&](DocumentController::Record which, const OfBoth& both, const QString& what) {
+    if (!both || controller_.record(which, *both) == DocumentController::Outcome::Refused) stay << what;
+  };
+  bring(DocumentController::Record::Agreed, recordOfBoth(theirs.agreedJson, mine.agreedJson, agreedOfBoth), tr("the agreed picture"));
+  bring(DocumentController::Record::Visits, recordOfBoth(theirs.visitsJson, mine.visitsJson, visitsOfBoth), tr("the visits"));
+  bring(DocumentController::Record::Log, recordOfBoth(theirs.logJson, mine.logJson, logOfBoth), tr("the log"));
   controller_.markSaved(opened->file);
   if (!(controller_.document() == opened->plan)) controller_.markDiffering(opened->file);
+  if (!stay.isEmpty()) sayRecordsStay(stay);
+}
+
+void MainWindow::sayRecordsStay(const QStringList& which) {
+  messages_->say({Message::Kind::Caution,
+                  tr("Read anew, except: %1. What stands in %2 of it cannot be put together with yours: one of the two cannot be read by this program, or "
+                     "both are too much for one file. Yours stays. Your next save replaces the file's, which stands beside it as %2.previous until the "
+                     "save after that; Save as… keeps both.").arg(which.join(QStringLiteral(", ")), fileName(controller_.file())),
+                  {{tr("Save as…"), [this] { saveAs(); }}, {tr("Decide later"), {}}},
+                  kRecords});
 }
 
 // ---- faults -------------------------------------------------------------------

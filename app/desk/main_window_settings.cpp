@@ -108,11 +108,13 @@ void MainWindow::connectSettings() {
   connect(preferences_, &PreferencesPage::changed, this, [this](const store::Preferences& next) {
     const store::Preferences before = settings_.preferences();
     settings_.setPreferences(next);
+    sayUnwritten();
     if (next.theme != before.theme || next.textSize_percent != before.textSize_percent) applyPreferences(next);
     for (MainWindow* window : allWindows()) window->takePreferences();
   });
   connect(preferences_, &PreferencesPage::ratesChanged, this, [this](const store::Rates& rates) {
     settings_.setRates(rates);
+    sayUnwritten();
     for (MainWindow* window : allWindows()) window->takePreferences();
   });
   connect(preferences_, &PreferencesPage::hintsWanted, this, [this](bool shown) {
@@ -130,6 +132,7 @@ void MainWindow::connectSettings() {
   connect(keys_, &KeysPage::done, this, [this] { turnBack(); });
   connect(keys_, &KeysPage::changed, this, [this] {
     settings_.setKeys(changedKeys(actions_));
+    sayUnwritten();
     for (MainWindow* window : allWindows())
       if (window != this) applyKeys(window->actions_, settings_.keys());
   });
@@ -141,6 +144,14 @@ void MainWindow::connectSettings() {
                      {tr("Forget them"), [this] { settings_.setKeys(changedKeys(actions_)); }},
                      {tr("Close"), {}}},
                     QStringLiteral("keys")});
+}
+
+void MainWindow::sayUnwritten() {
+  const QString topic = QStringLiteral("settingsUnwritten");
+  if (const auto written = settings_.written(); !written)
+    messages_->say({Message::Kind::Caution, store::unwrittenText(written.error()), {}, topic});
+  else
+    messages_->clear(topic);
 }
 
 void MainWindow::takePreferences() {
@@ -257,6 +268,7 @@ MainWindow* MainWindow::windowWith(const QString& path) const {
 }
 
 void MainWindow::quitAll() {
+  takeTyping();
   // What is open now is what the next start brings back.
   if (places_.session) {
     writeSession();

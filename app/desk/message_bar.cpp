@@ -11,13 +11,16 @@
 #include "app/controls/wrapped_label.h"
 
 namespace combdraft::desk {
+namespace {
+constexpr int kTouch_px = 44;  // for a finger in a glove
+}
 
 MessageBar::MessageBar(QWidget* parent) : QFrame(parent) {
   setObjectName(QStringLiteral("message"));
   setAccessibleName(tr("Message"));
   row_ = new QHBoxLayout(this);
   row_->setContentsMargins(14, 7, 14, 7);
-  row_->setSpacing(8);
+  row_->setSpacing(12);
   sign_ = new QLabel(this);
   row_->addWidget(sign_);
   text_ = new controls::WrappedLabel(this);
@@ -75,7 +78,7 @@ void MessageBar::fill() {
   if (choices.empty()) choices.push_back({tr("Close"), {}});
   for (const MessageChoice& choice : choices) {
     auto* button = new QPushButton(choice.text, this);
-    button->setMinimumHeight(30);
+    button->setMinimumHeight(kTouch_px);
     button->setAccessibleName(choice.text);
     connect(button, &QPushButton::clicked, this, [this, run = choice.run] {
       next();

@@ -145,7 +145,7 @@ QWidget* ComposerPage::buildLeft() {
   auto* client = new QWidget(left_);
   auto* clientColumn = new QVBoxLayout(client);
   clientColumn->setContentsMargins(0, 0, 0, 0);
-  clientColumn->addWidget(softLabel(tr("What you type here is printed on this page and kept nowhere: it is gone when another plan is opened or the window closes."), client));
+  clientColumn->addWidget(softLabel(tr("What you type here is printed on this page but not kept; a PDF that you save does hold it. It is gone when another plan is opened or the window closes."), client));
   const std::array<QString, 3> labels{tr("Looking after it, a line each"), tr("Next visit"), tr("Whom to call")};
   for (std::size_t i = 0; i < labels.size(); ++i) {
     clientBoxes_[i] = new controls::TextBox(labels[i], tr("Left empty: a line to write on"), i == 0 ? 7 : 2, kText_bytes, client);

@@ -131,7 +131,9 @@ QString keptInName(plan::KeptIn keptIn) {
 
 QString colourWords(const plan::Piece& piece, const plan::ZoneColour& zone) {
   QStringList parts;
-  if (piece.action == plan::Action::Lighten)
+  if (piece.action == plan::Action::Lighten && zone.lifts == plan::LiftsTo{})  // what a new piece comes with
+    parts << Words::tr("lifts to %1 (%2 to %3), a new piece's stand-in").arg(number(zone.lifts.level), number(zone.lifts.low), number(zone.lifts.high));
+  else if (piece.action == plan::Action::Lighten)
     parts << (zone.lifts.low < zone.lifts.high
                   ? Words::tr("lifts to %1 (%2 to %3)").arg(number(zone.lifts.level), number(zone.lifts.low), number(zone.lifts.high))
                   : Words::tr("lifts to %1").arg(number(zone.lifts.level)));

@@ -234,6 +234,12 @@ QString safetyLine() {
              "Product on the hair makes it look lighter than it is.");
 }
 
+QString colourCaution() {
+  return Words::tr("Toner, deepening colour and root shadow are colour: before each, ask about past reactions, look at the scalp just rinsed, "
+             "and check which tests its label asks for and the lowest age. The maker's directions and local rules come first. "
+             "Sore or broken skin, or in doubt: do not put it on; refer.");
+}
+
 QString firstCome() {
   return Words::tr("The maker's directions come first, then local rules, your licence and your insurer. Added heat only as the leaflet says.");
 }

@@ -47,6 +47,8 @@ QString factorText(work::Factor which, const work::LearnedFactor& learned);
 
 /// Always in view while hair is under product.
 QString safetyLine();
+/// Before colour is put on after the rinse: toner, deepening, a root shadow.
+QString colourCaution();
 QString firstCome();  ///< maker's directions, local rules, licence
 
 }  // namespace combdraft::paint

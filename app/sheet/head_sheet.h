@@ -148,6 +148,7 @@ class HeadSheet : public QWidget {
 
   // overlay (head_sheet_paint.cpp)
   void paintView(QPainter& painter, const ViewPlace& place) const;
+  void paintComb(QPainter& painter, const QPointF& foot) const;
   void paintOverlay(QPainter& painter, const ViewPlace& place) const;
   void paintHandles(QPainter& painter, const ViewPlace& place) const;
   void paintTool(QPainter& painter, const ViewPlace& place) const;

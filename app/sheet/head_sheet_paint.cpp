@@ -98,13 +98,7 @@ void HeadSheet::paintView(QPainter& painter, const ViewPlace& place) const {
   if (layer == document::Layer::Both) {
     painter.setPen(pen(screenPalette().softInk, 1));
     painter.drawLine(QPointF(divider, drawn.top()), QPointF(divider, drawn.bottom()));
-    if (place.large || !view_.largeView()) {
-      const QRectF grip(divider - 5, drawn.center().y() - 14, 10, 28);
-      painter.setBrush(screenPalette().ground);
-      painter.drawRoundedRect(grip, 5, 5);
-      for (const double dx : {-1.5, 1.5})
-        painter.drawLine(QPointF(divider + dx, grip.top() + 9), QPointF(divider + dx, grip.bottom() - 9));
-    }
+    if (place.large || !view_.largeView()) paintComb(painter, QPointF(divider, drawn.bottom()));
   }
   if (layer != document::Layer::Diagram &&
       !pictures_[static_cast<std::size_t>(place.view)] && (place.large || !view_.largeView())) {
@@ -125,6 +119,21 @@ void HeadSheet::paintView(QPainter& painter, const ViewPlace& place) const {
   painter.drawText(place.rect, Qt::AlignTop | Qt::AlignHCenter,
                    metrics.elidedText(words, Qt::ElideRight, place.rect.width()));
   painter.restore();
+}
+
+// The divider is a tail comb, as on the client's screen: its tail is the line, its teeth
+// are what a hand takes.
+void HeadSheet::paintComb(QPainter& painter, const QPointF& foot) const {
+  constexpr double kComb_px = 36, kBack_px = 2.5, kTooth_px = 9, kTeethApart_px = 4.5;
+  const QRectF comb(foot.x() - kBack_px, foot.y() - kComb_px, 2 * kBack_px + kTooth_px, kComb_px);
+  painter.setPen(Qt::NoPen);
+  painter.setBrush(screenPalette().ground);
+  painter.drawRoundedRect(comb.adjusted(-1.5, -1.5, 3, 1.5), 3, 3);
+  painter.setBrush(screenPalette().softInk);
+  painter.drawRoundedRect(QRectF(comb.topLeft(), QSizeF(2 * kBack_px, kComb_px)), kBack_px, kBack_px);
+  painter.setPen(pen(screenPalette().softInk, 1.5));
+  for (double y = comb.top() + kTeethApart_px; y < comb.bottom() - 2; y += kTeethApart_px)
+    painter.drawLine(QPointF(foot.x() + kBack_px, y), QPointF(comb.right(), y));
 }
 
 void HeadSheet::paintOverlay(QPainter& painter, const ViewPlace& place) const {

@@ -322,6 +322,10 @@
         <source>Tap %1: %2 was placed, and no bowl of its formula was tapped. Look which bowl it came from.</source>
         <translation>Eintrag %1: %2 wurde aufgetragen, und keine Schale ihrer Rezeptur ist eingetragen. Ansehen, aus welcher Schale es kam.</translation>
     </message>
+    <message>
+        <source>Toner, deepening colour and root shadow are colour: before each, ask about past reactions, look at the scalp just rinsed, and check which tests its label asks for and the lowest age. The maker&apos;s directions and local rules come first. Sore or broken skin, or in doubt: do not put it on; refer.</source>
+        <translation>Toner, abdunkelnde Farbe und Ansatzschatten sind Farbe: vor jeder nach früheren Reaktionen fragen, die eben gespülte Kopfhaut ansehen und prüfen, welche Tests das Etikett verlangt und ab welchem Alter. Anweisungen des Herstellers und örtliche Regeln gehen vor. Wunde oder verletzte Haut, oder im Zweifel: nicht auftragen; weiterverweisen.</translation>
+    </message>
 </context>
 <context>
     <name>Assumption</name>
@@ -4527,6 +4531,10 @@
         <source>What the client said:</source>
         <translation>Was die Kundin sagte:</translation>
     </message>
+    <message>
+        <source>lifts to %1 (%2 to %3), a new piece&apos;s stand-in</source>
+        <translation>hellt auf zu %1 (%2 bis %3), Platzhalter einer neuen Strähne</translation>
+    </message>
 </context>
 <context>
     <name>Key</name>
@@ -6514,6 +6522,10 @@ irgendwo</translation>
         <source>Product: the hair of the placed pieces could not be counted: %1</source>
         <translation>Produkt: das Haar der aufgetragenen Strähnen ließ sich nicht zählen: %1</translation>
     </message>
+    <message>
+        <source>Not kept. %1</source>
+        <translation>Nicht aufbewahrt. %1</translation>
+    </message>
 </context>
 <context>
     <name>combdraft::appointment::TimelineStrip</name>
@@ -7100,10 +7112,6 @@ irgendwo</translation>
         <translation>Wo es aufbewahrt wird</translation>
     </message>
     <message>
-        <source>On this computer, in a folder that only your login can open, apart from the plan. The plan holds a random number and nothing about the client. It is not encrypted unless your disk is.</source>
-        <translation>Auf diesem Rechner, in einem Ordner, den nur Ihre Anmeldung öffnen kann, getrennt vom Plan. Der Plan enthält eine Zufallszahl und nichts über die Kundin. Verschlüsselt ist es nur, wenn Ihr Speichermedium es ist.</translation>
-    </message>
-    <message>
         <source>Hand over, delete</source>
         <translation>Aushändigen, löschen</translation>
     </message>
@@ -7114,10 +7122,6 @@ irgendwo</translation>
     <message>
         <source>A folder that the client can read: text, JSON and photos, with the day of consent</source>
         <translation>Ein Ordner, den die Kundin lesen kann: Text, JSON und Fotos, mit dem Tag des Einverständnisses</translation>
-    </message>
-    <message>
-        <source>All that is kept of this client goes for good: answers, photos, notes, visits; of the plans of this client also what the program keeps beside them: unsaved work, versions before the last save. Copies that you made elsewhere stay.</source>
-        <translation>Alles, was von dieser Kundin aufbewahrt wird, verschwindet endgültig: Antworten, Fotos, Notizen, Besuche; von den Plänen dieser Kundin auch, was das Programm daneben aufbewahrt: nicht gespeicherte Arbeit, Stände vor dem letzten Speichern. Kopien, die Sie anderswo gemacht haben, bleiben.</translation>
     </message>
     <message>
         <source>Delete this client</source>
@@ -7179,6 +7183,18 @@ irgendwo</translation>
         <source>Begun on %1.</source>
         <translation>Begonnen am %1.</translation>
     </message>
+    <message>
+        <source>On this computer, in a folder that only your login can open, apart from the plan. It is not encrypted unless your disk is.</source>
+        <translation>Auf diesem Computer, in einem Ordner, den nur deine Anmeldung öffnen kann, getrennt vom Plan. Verschlüsselt ist er nur, wenn deine Platte es ist.</translation>
+    </message>
+    <message>
+        <source>The plan has no field for a name, a contact or a health answer. It does hold the head, the hair, your notes, the agreed picture and the log: write no name and no health answer into it.</source>
+        <translation>Der Plan hat kein Feld für Namen, Kontakt oder Gesundheitsangaben. Er enthält aber Kopf, Haar, deine Notizen, das vereinbarte Bild und das Protokoll: keinen Namen und keine Gesundheitsangabe hineinschreiben.</translation>
+    </message>
+    <message>
+        <source>All that is kept of this client goes for good: answers, photos, notes, visits; of the plans of this client also what the program keeps beside them: unsaved work, versions before the last save. Plans of other visits, pages and PDFs, handed-over folders and backups stay.</source>
+        <translation>Alles, was zu dieser Kundin aufbewahrt wird, geht endgültig: Antworten, Fotos, Notizen, Besuche; von ihren Plänen auch, was das Programm daneben aufbewahrt: nicht Gespeichertes, Fassungen vor dem letzten Speichern. Pläne anderer Besuche, Seiten und PDFs, ausgehändigte Ordner und Sicherungen bleiben.</translation>
+    </message>
 </context>
 <context>
     <name>combdraft::cards::ConsultationPage</name>
@@ -7228,10 +7244,6 @@ irgendwo</translation>
     <message>
         <source>Consent was taken back</source>
         <translation>Das Einverständnis wurde zurückgenommen</translation>
-    </message>
-    <message>
-        <source>Health answers, tests and photos are taken off the disk and cannot be brought back. Wishes, history, notes and visits stay.</source>
-        <translation>Gesundheitsangaben, Tests und Fotos werden vom Speichermedium genommen und sind nicht zurückzuholen. Wünsche, Vorgeschichte, Notizen und Besuche bleiben.</translation>
     </message>
     <message>
         <source>Take them away</source>
@@ -7360,6 +7372,18 @@ irgendwo</translation>
     <message>
         <source>Looked at, and you cannot tell</source>
         <translation>Angesehen, und Sie können es nicht sagen</translation>
+    </message>
+    <message>
+        <source>Health answers, tests and photos are deleted here; backups are not reached. Name, contact, wishes, history, prices, notes and visits stay: look whether health words stand in the notes.</source>
+        <translation>Gesundheitsangaben, Tests und Fotos werden hier gelöscht; Sicherungen werden nicht erreicht. Name, Kontakt, Wünsche, Vorgeschichte, Preise, Notizen und Besuche bleiben: nachsehen, ob in den Notizen etwas zur Gesundheit steht.</translation>
+    </message>
+    <message>
+        <source>1 photo could not be deleted; close what shows it and try again. Until then the consent stays written down.</source>
+        <translation>1 Foto konnte nicht gelöscht werden; schließen, was es zeigt, und noch einmal versuchen. Bis dahin bleibt das Einverständnis vermerkt.</translation>
+    </message>
+    <message>
+        <source>%1 photos could not be deleted; close what shows them and try again. Until then the consent stays written down.</source>
+        <translation>%1 Fotos konnten nicht gelöscht werden; schließen, was sie zeigt, und noch einmal versuchen. Bis dahin bleibt das Einverständnis vermerkt.</translation>
     </message>
 </context>
 <context>
@@ -8564,6 +8588,10 @@ irgendwo</translation>
     <message>
         <source>This photo cannot be read any more: its file is missing or damaged.</source>
         <translation>Dieses Foto ist nicht mehr lesbar: Seine Datei fehlt oder ist beschädigt.</translation>
+    </message>
+    <message>
+        <source>This photo could not be deleted; close what shows it and try again.</source>
+        <translation>Dieses Foto konnte nicht gelöscht werden; schließen, was es zeigt, und noch einmal versuchen.</translation>
     </message>
 </context>
 <context>
@@ -10020,18 +10048,18 @@ irgendwo</translation>
         <translation>Vereinbart</translation>
     </message>
     <message>
-        <source>✓ Kept with the plan: %1 as planned, on the day, in daylight, its range, and the date %2.</source>
-        <translation>✓ Beim Plan aufbewahrt: %1 wie geplant, am Tag selbst, bei Tageslicht, die Spanne und das Datum %2.</translation>
-    </message>
-    <message>
-        <source>✓ Kept with the plan: %1 as planned, on the day, in daylight, and the date %2. Its range was still being worked out: touch again later to keep it too.</source>
-        <translation>✓ Beim Plan aufbewahrt: %1 wie geplant, am Tag selbst, bei Tageslicht, und das Datum %2. Die Spanne wurde noch berechnet: später noch einmal berühren, um auch sie aufzubewahren.</translation>
-    </message>
-    <message>
         <source>%1
 agreed</source>
         <translation>%1
 vereinbart</translation>
+    </message>
+    <message>
+        <source>✓ Noted in the plan; it goes into the file with the next save. %1 as planned, on the day, in daylight, its range, and the date %2.</source>
+        <translation>✓ Im Plan vermerkt; in die Datei kommt es mit dem nächsten Speichern. %1 wie geplant, am Tag selbst, bei Tageslicht, mit Spanne, und das Datum %2.</translation>
+    </message>
+    <message>
+        <source>✓ Noted in the plan; it goes into the file with the next save. %1 as planned, on the day, in daylight, and the date %2. Its range was still being worked out: touch again later to keep it too.</source>
+        <translation>✓ Im Plan vermerkt; in die Datei kommt es mit dem nächsten Speichern. %1 wie geplant, am Tag selbst, bei Tageslicht, und das Datum %2. Die Spanne war noch nicht ausgerechnet: später noch einmal berühren, um auch sie aufzubewahren.</translation>
     </message>
 </context>
 <context>
@@ -10051,10 +10079,6 @@ vereinbart</translation>
     <message>
         <source>The teacher’s plan</source>
         <translation>Der Plan der Lehrkraft</translation>
-    </message>
-    <message>
-        <source>%1, the student’s plan</source>
-        <translation>%1, der Plan der Lernenden</translation>
     </message>
     <message>
         <source>Today</source>
@@ -10267,6 +10291,14 @@ vereinbart</translation>
     <message>
         <source>%1 (steps %2 on the sheet)</source>
         <translation>%1 (Schritte %2 auf dem Handzettel)</translation>
+    </message>
+    <message>
+        <source>The student’s plan</source>
+        <translation>Der Plan der Lernenden</translation>
+    </message>
+    <message>
+        <source>Opens a list of files that everybody sees: keep students’ plans in a folder of their own</source>
+        <translation>Öffnet eine Liste von Dateien, die alle sehen: Pläne von Lernenden in einem eigenen Ordner aufbewahren</translation>
     </message>
 </context>
 <context>
@@ -11045,10 +11077,6 @@ vereinbart</translation>
 <context>
     <name>combdraft::desk::LeftComparePage</name>
     <message>
-        <source>Recovered and saved</source>
-        <translation>Wiederhergestellt und gespeichert</translation>
-    </message>
-    <message>
         <source>What differs in the recovered plan</source>
         <translation>Was im wiederhergestellten Plan anders ist</translation>
     </message>
@@ -11069,16 +11097,24 @@ vereinbart</translation>
         <translation>Zeichnung: %1</translation>
     </message>
     <message>
-        <source>Recovered: %1, changed %2</source>
-        <translation>Wiederhergestellt: %1, geändert %2</translation>
-    </message>
-    <message>
-        <source>Saved in %1</source>
-        <translation>Gespeichert in %1</translation>
-    </message>
-    <message>
         <source>Nothing that is drawn or typed differs.</source>
         <translation>Nichts Gezeichnetes oder Getipptes ist anders.</translation>
+    </message>
+    <message>
+        <source>Compare: unsaved work beside the file</source>
+        <translation>Vergleich: nicht Gespeichertes neben der Datei</translation>
+    </message>
+    <message>
+        <source>Nothing is decided yet. Your unsaved work waits until you open or discard it.</source>
+        <translation>Noch ist nichts entschieden. Deine nicht gespeicherte Arbeit wartet, bis du sie öffnest oder verwirfst.</translation>
+    </message>
+    <message>
+        <source>Unsaved work, %1, changed %2</source>
+        <translation>Nicht gespeichert, %1, geändert %2</translation>
+    </message>
+    <message>
+        <source>In the file %1</source>
+        <translation>In der Datei %1</translation>
     </message>
 </context>
 <context>
@@ -11903,10 +11939,6 @@ vereinbart</translation>
         <translation>Speichern &amp;unter…</translation>
     </message>
     <message>
-        <source>Save the plan under another name</source>
-        <translation>Den Plan unter einem anderen Namen speichern</translation>
-    </message>
-    <message>
         <source>&amp;Back to the plan</source>
         <translation>&amp;Zurück zum Plan</translation>
     </message>
@@ -11927,16 +11959,8 @@ vereinbart</translation>
         <translation>Jedes Fenster schließen; jedes fragt, wenn sein Plan nicht gespeichert ist</translation>
     </message>
     <message>
-        <source>“%1” has changes that are not saved. %2</source>
-        <translation>„%1“ hat Änderungen, die nicht gespeichert sind. %2</translation>
-    </message>
-    <message>
         <source>Save</source>
         <translation>Speichern</translation>
-    </message>
-    <message>
-        <source>Do not save</source>
-        <translation>Nicht speichern</translation>
     </message>
     <message>
         <source>Stay</source>
@@ -11959,10 +11983,6 @@ vereinbart</translation>
         <translation>Einen Plan öffnen</translation>
     </message>
     <message>
-        <source>%1 was changed by someone else since you opened it.</source>
-        <translation>%1 wurde von jemand anderem geändert, seit Sie es geöffnet haben.</translation>
-    </message>
-    <message>
         <source>Save as…</source>
         <translation>Speichern unter…</translation>
     </message>
@@ -11973,10 +11993,6 @@ vereinbart</translation>
     <message>
         <source>Read it anew</source>
         <translation>Neu lesen</translation>
-    </message>
-    <message>
-        <source>Save the plan as</source>
-        <translation>Den Plan speichern unter</translation>
     </message>
     <message>
         <source>%1 is open elsewhere: %2. Saving would change it there.</source>
@@ -12055,20 +12071,8 @@ vereinbart</translation>
         <translation>ein anderes Programm</translation>
     </message>
     <message>
-        <source>in %1, process %2</source>
-        <translation>in %1, Prozess %2</translation>
-    </message>
-    <message>
-        <source>in %1 on the computer “%2”, process %3</source>
-        <translation>in %1 auf dem Rechner „%2“, Prozess %3</translation>
-    </message>
-    <message>
         <source>Chan&amp;ge it anyway</source>
         <translation>Trotzde&amp;m ändern</translation>
-    </message>
-    <message>
-        <source>Change a plan that is open elsewhere too; who saves last is asked first</source>
-        <translation>Einen Plan, der anderswo offen ist, ebenfalls ändern; wer zuletzt speichert, wird vorher gefragt</translation>
     </message>
     <message>
         <source>Only for a plan that may only be read</source>
@@ -12077,10 +12081,6 @@ vereinbart</translation>
     <message>
         <source>Work on a &amp;copy</source>
         <translation>An einer &amp;Kopie arbeiten</translation>
-    </message>
-    <message>
-        <source>What may only be read becomes a new plan of your own, not saved yet</source>
-        <translation>Was nur gelesen werden darf, wird ein neuer eigener Plan, noch nicht gespeichert</translation>
     </message>
     <message>
         <source>Reports of &amp;faults…</source>
@@ -12115,10 +12115,6 @@ vereinbart</translation>
         <translation>Neben %1 lässt sich keine Datei anlegen, sodass ein anderes Programm, das es öffnet, nicht zu bemerken ist. Misslingt das Speichern, wird eine Kopie anderswo angeboten.</translation>
     </message>
     <message>
-        <source>%1 is already open %2. You can look at it, but not change it here.</source>
-        <translation>%1 ist schon offen, %2. Sie können es ansehen, aber hier nicht ändern.</translation>
-    </message>
-    <message>
         <source>Change it anyway</source>
         <translation>Trotzdem ändern</translation>
     </message>
@@ -12129,10 +12125,6 @@ vereinbart</translation>
     <message>
         <source>Just look</source>
         <translation>Nur ansehen</translation>
-    </message>
-    <message>
-        <source>This is a copy of your own now. It is not saved yet.</source>
-        <translation>Dies ist jetzt eine eigene Kopie. Sie ist noch nicht gespeichert.</translation>
     </message>
     <message>
         <source>Not done: %1.</source>
@@ -12165,10 +12157,6 @@ vereinbart</translation>
     <message>
         <source>Save it there again</source>
         <translation>Dort wieder speichern</translation>
-    </message>
-    <message>
-        <source>Your changes would give way to what stands in %1. Undo brings them back until you close this window.</source>
-        <translation>Ihre Änderungen würden dem weichen, was in %1 steht. Rückgängig bringt sie wieder, bis Sie dieses Fenster schließen.</translation>
     </message>
     <message>
         <source>Read anew from the disk</source>
@@ -12547,10 +12535,6 @@ vereinbart</translation>
         <translation>%1 findet jeden Befehl über ein Wort von dem, was Sie tun möchten.</translation>
     </message>
     <message>
-        <source>Your latest changes could not be kept: %1. It is tried again; save the plan as well.</source>
-        <translation>Ihre letzten Änderungen ließen sich nicht aufbewahren: %1. Es wird noch einmal versucht; speichern Sie auch den Plan.</translation>
-    </message>
-    <message>
         <source>Clie&amp;nt</source>
         <translation>Ku&amp;ndin</translation>
     </message>
@@ -12621,10 +12605,6 @@ vereinbart</translation>
     <message>
         <source>For the &amp;client</source>
         <translation>F&amp;ür die Kundin</translation>
-    </message>
-    <message>
-        <source>Today beside a choice in large pictures, for fingers; no menu and no other plan can be reached from it</source>
-        <translation>Heute neben einer Variante in großen Bildern, für Finger; kein Menü und kein anderer Plan ist von dort zu erreichen</translation>
     </message>
     <message>
         <source>Fo&amp;r a class</source>
@@ -12699,10 +12679,6 @@ vereinbart</translation>
         <translation>Kopie &amp;weitergeben…</translation>
     </message>
     <message>
-        <source>A copy to hand on: the drawing without client, notes, photos and log</source>
-        <translation>Eine Kopie zum Weitergeben: die Zeichnung ohne Kundin, Notizen, Fotos und Protokoll</translation>
-    </message>
-    <message>
         <source>What you typed about the client could not be kept yet: %1. It is tried again.</source>
         <translation>Was Sie zur Kundin getippt haben, ließ sich noch nicht aufbewahren: %1. Es wird noch einmal versucht.</translation>
     </message>
@@ -12739,14 +12715,6 @@ vereinbart</translation>
         <translation>Ein Plan dieser Kundin ist in einem anderen Fenster offen: zuerst schließen, damit nichts davon bleibt.</translation>
     </message>
     <message>
-        <source>Deleted: all that was kept of the client, and the plan. Copies that you made elsewhere stay.</source>
-        <translation>Gelöscht: alles, was von der Kundin aufbewahrt wurde, und der Plan. Kopien, die Sie anderswo gemacht haben, bleiben.</translation>
-    </message>
-    <message>
-        <source>Deleted: all that was kept of the client. The plan is still here; copies that you made elsewhere stay too.</source>
-        <translation>Gelöscht: alles, was von der Kundin aufbewahrt wurde. Der Plan ist noch hier; auch Kopien, die Sie anderswo gemacht haben, bleiben.</translation>
-    </message>
-    <message>
         <source>All that was typed about the client is deleted. Earlier versions of the plan could not be, %1 of them: they may be open in another program. Close it and delete again.</source>
         <translation>Alles, was zur Kundin getippt wurde, ist gelöscht. Frühere Stände des Plans ließen sich nicht löschen, %1 davon: Sie sind vielleicht in einem anderen Programm offen. Schließen Sie es und löschen Sie noch einmal.</translation>
     </message>
@@ -12765,10 +12733,6 @@ vereinbart</translation>
     <message>
         <source>%1 is there already, and its earlier version would stay beside the copy. Choose a new name.</source>
         <translation>%1 gibt es schon, und der frühere Stand bliebe neben der Kopie. Wählen Sie einen neuen Namen.</translation>
-    </message>
-    <message>
-        <source>%1 holds the drawing alone: no client data, notes, photos, agreed picture, visits or log. Its title goes along: “%2”.</source>
-        <translation>%1 enthält nur die Zeichnung: keine Kundendaten, Notizen, Fotos, kein vereinbartes Bild, keine Besuche und kein Protokoll. Der Titel geht mit: „%2“.</translation>
     </message>
     <message>
         <source>Hando&amp;ut…</source>
@@ -12901,6 +12865,182 @@ vereinbart</translation>
     <message>
         <source>Wait</source>
         <translation>Warten</translation>
+    </message>
+    <message>
+        <source>Your latest work is only in this window: %1. It is tried again. Do not close the window; save a copy on another disk.</source>
+        <translation>Deine letzte Arbeit ist nur in diesem Fenster: %1. Es wird weiter versucht. Fenster nicht schließen; eine Kopie auf einem anderen Datenträger speichern.</translation>
+    </message>
+    <message>
+        <source>Go on working</source>
+        <translation>Weiterarbeiten</translation>
+    </message>
+    <message>
+        <source>Today beside a choice, large, for fingers. No lock: stay beside it.</source>
+        <translation>Heute neben einer Variante, groß, für Finger. Keine Sperre: dabeibleiben.</translation>
+    </message>
+    <message>
+        <source>A copy without client data, notes, photos, agreed picture, visits and log. Title, formulas, texts and names that you gave go along</source>
+        <translation>Eine Kopie ohne Kundendaten, Notizen, Fotos, vereinbartes Bild, Besuche und Protokoll. Titel, Rezepturen, Texte und Namen, die du gegeben hast, gehen mit</translation>
+    </message>
+    <message>
+        <source>Deleted: what was kept of the client, and this plan. Still there, if you made them: plans of other visits, pages and PDFs, handed-over folders, backups. Delete those yourself.</source>
+        <translation>Gelöscht: was zur Kundin aufbewahrt war, und dieser Plan. Noch da, wenn du sie gemacht hast: Pläne anderer Besuche, Seiten und PDFs, ausgehändigte Ordner, Sicherungen. Diese selbst löschen.</translation>
+    </message>
+    <message>
+        <source>Deleted: what was kept of the client. Still there: all plans, and, if you made them, pages and PDFs, handed-over folders, backups. Delete yourself what is to go too.</source>
+        <translation>Gelöscht: was zur Kundin aufbewahrt war. Noch da: alle Pläne und, wenn du sie gemacht hast, Seiten und PDFs, ausgehändigte Ordner, Sicherungen. Selbst löschen, was auch weg soll.</translation>
+    </message>
+    <message>
+        <source>%1 is a copy without client data, notes, photos, agreed picture, visits and log. What goes along: the title “%2”, head and hair with their history, formulas, handout texts, and the names you gave to choices, sections and pieces. Look through them before you send it.</source>
+        <translation>%1 ist eine Kopie ohne Kundendaten, Notizen, Fotos, vereinbartes Bild, Besuche und Protokoll. Es gehen mit: der Titel „%2“, Kopf und Haar mit Vorgeschichte, Rezepturen, Texte des Handzettels und die Namen, die du Varianten, Abteilungen und Strähnen gegeben hast. Vor dem Verschicken durchsehen.</translation>
+    </message>
+    <message>
+        <source>Save the plan under another name, for the same client</source>
+        <translation>Den Plan unter anderem Namen speichern, für dieselbe Kundin</translation>
+    </message>
+    <message>
+        <source>Begin another client&apos;s plan with it</source>
+        <translation>Damit Plan für andere Kundin beginnen</translation>
+    </message>
+    <message>
+        <source>The drawing as a new plan: without client data, notes, photos, agreed picture, visits and log</source>
+        <translation>Die Zeichnung als neuer Plan: ohne Kundendaten, Notizen, Fotos, vereinbartes Bild, Besuche und Protokoll</translation>
+    </message>
+    <message>
+        <source>“%1” has changes that are only in this window. %2</source>
+        <translation>„%1“ hat Änderungen, die nur in diesem Fenster sind. %2</translation>
+    </message>
+    <message>
+        <source>Do not save…</source>
+        <translation>Nicht speichern …</translation>
+    </message>
+    <message>
+        <source>“%1” was never saved: all of it goes for good.</source>
+        <translation>„%1“ wurde nie gespeichert: Alles davon geht endgültig verloren.</translation>
+    </message>
+    <message>
+        <source>What was changed in “%1” since its last save goes for good.</source>
+        <translation>Was in „%1“ seit dem letzten Speichern geändert wurde, geht endgültig verloren.</translation>
+    </message>
+    <message>
+        <source>Throw it away</source>
+        <translation>Wegwerfen</translation>
+    </message>
+    <message>
+        <source>Save them before the other client&apos;s plan begins?</source>
+        <translation>Vor dem Plan der anderen Kundin speichern?</translation>
+    </message>
+    <message>
+        <source>A new plan, begun with the drawing of “%1” and not saved yet. Look at its title, its head and hair with their history, its formulas and texts: they came along. Nothing of the client did.</source>
+        <translation>Ein neuer Plan, mit der Zeichnung von „%1“ begonnen und noch nicht gespeichert. Titel, Kopf und Haar mit Vorgeschichte, Rezepturen und Texte ansehen: Sie kamen mit. Von der Kundin kam nichts mit.</translation>
+    </message>
+    <message>
+        <source>This is what %1 was before its last save, as a plan that is not saved yet.</source>
+        <translation>Das ist %1, wie es vor dem letzten Speichern war, als Plan, der noch nicht gespeichert ist.</translation>
+    </message>
+    <message>
+        <source>Not opened, and left as it was. %1</source>
+        <translation>Nicht geöffnet und gelassen, wie es war. %1</translation>
+    </message>
+    <message>
+        <source>%1 The version before its last save is beside it.</source>
+        <translation>%1 Die Fassung vor dem letzten Speichern liegt daneben.</translation>
+    </message>
+    <message>
+        <source>Open the version before, as a copy</source>
+        <translation>Die Fassung davor als Kopie öffnen</translation>
+    </message>
+    <message>
+        <source>%1 was saved by someone else meanwhile. Yours is still here, not saved. If you put it in its place, theirs is kept beside it until the save after that.</source>
+        <translation>%1 wurde inzwischen von jemand anderem gespeichert. Deine Fassung ist noch hier, nicht gespeichert. Setzt du sie an die Stelle, bleibt die andere daneben, bis danach wieder gespeichert wird.</translation>
+    </message>
+    <message>
+        <source>Put mine in its place</source>
+        <translation>Meine an die Stelle setzen</translation>
+    </message>
+    <message>
+        <source>Save the plan; its name is seen: by the plan, not by a person</source>
+        <translation>Plan speichern; der Name wird gesehen: nach dem Plan benennen, nicht nach einer Person</translation>
+    </message>
+    <message>
+        <source>Not saved. %1.</source>
+        <translation>Nicht gespeichert. %1.</translation>
+    </message>
+    <message>
+        <source>%1 Your work is still open here, and the file holds what it held before. Do not close this window.</source>
+        <translation>%1 Deine Arbeit ist hier noch offen, und die Datei enthält, was sie vorher enthielt. Dieses Fenster nicht schließen.</translation>
+    </message>
+    <message>
+        <source>%1 Your work is still open here. Do not close this window.</source>
+        <translation>%1 Deine Arbeit ist hier noch offen. Dieses Fenster nicht schließen.</translation>
+    </message>
+    <message>
+        <source>Try again</source>
+        <translation>Noch einmal versuchen</translation>
+    </message>
+    <message>
+        <source>in %1</source>
+        <translation>in %1</translation>
+    </message>
+    <message>
+        <source>in %1 on the computer “%2”</source>
+        <translation>in %1 auf dem Computer „%2“</translation>
+    </message>
+    <message>
+        <source>Change a plan that is open elsewhere too; whoever saves second must choose between the two</source>
+        <translation>Einen Plan ändern, der auch anderswo offen ist; wer als Zweite speichert, muss zwischen beiden wählen</translation>
+    </message>
+    <message>
+        <source>What may only be read becomes a plan of your own for the same client, not saved yet</source>
+        <translation>Was nur gelesen werden darf, wird ein eigener Plan für dieselbe Kundin, noch nicht gespeichert</translation>
+    </message>
+    <message>
+        <source>%1 is already open %2. Looking changes nothing. If it is changed in both places, whoever saves second must choose between the two.</source>
+        <translation>%1 ist schon offen, %2. Ansehen ändert nichts. Wird es an beiden Stellen geändert, muss wählen, wer als Zweite speichert.</translation>
+    </message>
+    <message>
+        <source>This is a copy for the same client, not saved yet: it keeps the client&apos;s answers, the agreed picture and the log. For another client: Plan, Begin another client&apos;s plan with it.</source>
+        <translation>Das ist eine Kopie für dieselbe Kundin, noch nicht gespeichert: Antworten der Kundin, vereinbartes Bild und Protokoll bleiben dabei. Für eine andere Kundin: Plan, Damit Plan für andere Kundin beginnen.</translation>
+    </message>
+    <message>
+        <source>What was typed about the client since it was last on the disk goes for good.</source>
+        <translation>Was über die Kundin eingegeben wurde, seit es zuletzt auf der Platte war, geht endgültig verloren.</translation>
+    </message>
+    <message>
+        <source>What you typed about the client is not on the disk: %1.</source>
+        <translation>Was du über die Kundin eingegeben hast, ist nicht auf der Platte: %1.</translation>
+    </message>
+    <message>
+        <source>Close and lose it…</source>
+        <translation>Schließen und verlieren …</translation>
+    </message>
+    <message>
+        <source>All that was typed about the client is deleted. What was kept while you worked on the plan is not off the disk yet, since the disk does not answer. It goes as soon as the disk does; leave the program open until then.</source>
+        <translation>Alles, was über die Kundin eingegeben wurde, ist gelöscht. Was während der Arbeit am Plan aufbewahrt wurde, ist noch nicht von der Platte, weil die Platte nicht antwortet. Es geht, sobald sie antwortet; das Programm bis dahin offen lassen.</translation>
+    </message>
+    <message>
+        <source>Your changes would give way to what stands in %1. Undo brings back all but agreed picture, visits and log until you close this window. Of these, the file&apos;s and yours are put together; where that cannot be, yours stay.</source>
+        <translation>Deine Änderungen würden dem weichen, was in %1 steht. Rückgängig bringt alles außer vereinbartem Bild, Besuchen und Protokoll zurück, bis du dieses Fenster schließt. Diese werden aus der Datei und deinen zusammengeführt; wo das nicht geht, bleiben deine.</translation>
+    </message>
+    <message>
+        <source>the agreed picture</source>
+        <translation>das vereinbarte Bild</translation>
+    </message>
+    <message>
+        <source>the visits</source>
+        <translation>die Besuche</translation>
+    </message>
+    <message>
+        <source>the log</source>
+        <translation>das Protokoll</translation>
+    </message>
+    <message>
+        <source>Read anew, except: %1. What stands in %2 of it cannot be put together with yours: one of the two cannot be read by this program, or both are too much for one file. Yours stays. Your next save replaces the file&apos;s, which stands beside it as %2.previous until the save after that; Save as… keeps both.</source>
+        <translation>Neu gelesen, außer: %1. Was davon in %2 steht, lässt sich mit deinem nicht zusammenführen: Eines von beiden kann dieses Programm nicht lesen, oder beide sind zu viel für eine Datei. Deines bleibt. Dein nächstes Speichern ersetzt das der Datei, das bis zum übernächsten als %2.previous daneben steht; Speichern unter … behält beide.</translation>
+    </message>
+    <message>
+        <source>Not changed: a file could not hold it. %1.</source>
+        <translation>Nicht geändert: Eine Datei könnte es nicht enthalten. %1.</translation>
     </message>
 </context>
 <context>
@@ -14399,10 +14539,6 @@ Nicht für: %2</translation>
         <translation>Die Karte wiederholt alles im Plan: Zeichnungen, Haar, Abteilungen, Strähnen in ihrer Reihenfolge, Rezepturen, geänderte Annahmen. Namen werden von Hand eingetragen; der Plan enthält keine.</translation>
     </message>
     <message>
-        <source>What you type here is printed on this page and kept nowhere: it is gone when another plan is opened or the window closes.</source>
-        <translation>Was Sie hier tippen, wird auf diese Seite gedruckt und nirgends aufbewahrt: Es ist weg, wenn ein anderer Plan geöffnet oder das Fenster geschlossen wird.</translation>
-    </message>
-    <message>
         <source>Looking after it, a line each</source>
         <translation>Pflege danach, je eine Zeile</translation>
     </message>
@@ -14658,6 +14794,10 @@ Nicht für: %2</translation>
     <message>
         <source>The print preview was not opened: its pages were left or stopped before they were made.</source>
         <translation>Die Druckvorschau wurde nicht geöffnet: Die Seiten wurden verlassen oder angehalten, bevor sie fertig waren.</translation>
+    </message>
+    <message>
+        <source>What you type here is printed on this page but not kept; a PDF that you save does hold it. It is gone when another plan is opened or the window closes.</source>
+        <translation>Was du hier eingibst, wird auf diese Seite gedruckt, aber nicht aufbewahrt; ein gespeichertes PDF enthält es. Es ist weg, sobald ein anderer Plan geöffnet wird oder das Fenster schließt.</translation>
     </message>
 </context>
 <context>
@@ -15306,6 +15446,10 @@ Nicht für: %2</translation>
     <message>
         <source>Scalp: looked at, and not sure</source>
         <translation>Kopfhaut: angesehen, und nicht klar</translation>
+    </message>
+    <message>
+        <source>%1 cannot be written: what you chose or taught the program last is gone when it ends, if not before. It needs room on the disk and the permission to write there; then choose it once more.</source>
+        <translation>%1 kann nicht geschrieben werden: Was du zuletzt gewählt oder dem Programm beigebracht hast, ist weg, wenn es endet, vielleicht früher. Es braucht Platz auf der Platte und die Erlaubnis, dort zu schreiben; danach noch einmal wählen.</translation>
     </message>
 </context>
 </TS>

@@ -8,6 +8,7 @@
 #include <QTemporaryDir>
 
 #include "app/appointment/appointment_page.h"
+#include "app/paint/work_words.h"
 #include "app/sheet/head_sheet.h"
 #include "engine/work/log_text.h"
 #include "engine/work/outcome.h"
@@ -108,6 +109,29 @@ TEST_CASE("a typed finish is one undo and brings the levels that came", "[appoin
   CHECK(look.count() == 1);
   controller.undoStack().undo();
   CHECK(controller.document() == plan);
+}
+
+TEST_CASE("colour that is put on after the rinse has its own caution on both sides of the page", "[appointment][after]") {
+  DocumentController controller(withLevels(tests::demoPlan(), {{"piece-1", 8}}));
+  AppointmentPage page(controller);
+  page.show();
+  page.turnTo(AppointmentPage::View::After);
+  const QString caution = paint::colourCaution();
+  for (const char* word : {"Toner", "deepening", "root shadow", "past reactions", "scalp", "tests", "age", "maker's directions", "local rules", "refer"}) {
+    INFO(word);
+    CHECK(caution.contains(QLatin1String(word)));
+  }
+  CHECK_FALSE(caution.contains(QRegularExpression(QStringLiteral("[0-9]"))));
+  int beside = 0, onThePage = 0;
+  for (const auto* label : page.after().findChildren<QLabel*>()) {
+    if (label->text() != caution) continue;
+    ++onThePage;
+    beside += page.after().corrections()->isAncestorOf(label);
+    CHECK(label->wordWrap());
+    CHECK(label->isVisibleTo(&page));
+  }
+  CHECK(onThePage == 2);
+  CHECK(beside == 1);
 }
 
 TEST_CASE("a finish lighter than the hair is refused at its zone", "[appointment][after]") {

@@ -27,7 +27,7 @@ TEST_CASE("this one keeps choice and picture and span and date outside undo and 
   const int entries = chair.window->controller().undoStack().count();
   const int asked = chair.window->lookService().requestsPosted();
   chair.tap(view.thisOne(1));
-  CHECK(view.noticeText().contains(QLatin1String("Kept with the plan: Choice A")));
+  CHECK(view.noticeText().contains(QLatin1String("Noted in the plan; it goes into the file with the next save. Choice A")));
   CHECK(view.chips(1)[0]->text() == QLatin1String("Choice A\nagreed"));
   CHECK(chair.window->controller().isModified());
   CHECK(chair.window->controller().undoStack().count() == entries);

@@ -1,5 +1,7 @@
 // For a class: foil by foil with its reason, the pause, the blank sheet, a
 // student's plan beside the teacher's.
+#include <QDir>
+#include <QFileDialog>
 #include <QMenuBar>
 
 #include "app/chair/blank_sheet.h"
@@ -208,6 +210,7 @@ TEST_CASE("a student's plan stands beside the teacher's with the differences nam
   REQUIRE(QTest::qWaitFor([&] { return view.picture()->pane(0).state.isEmpty() && view.picture()->pane(1).state.isEmpty(); }, 5000));
   CHECK(view.picture()->pane(0).look->frame.readings->whole.level == 6);
   CHECK(view.picture()->pane(1).look->frame.readings->whole.level == 5.5);
+  CHECK(view.picture()->pane(1).title == QStringLiteral("The student\u2019s plan"));  // not its file's name
   CHECK(view.reasonText().contains(QLatin1String("2 pieces removed: piece 7, piece 8")));
   CHECK(view.reasonText().contains(QLatin1String("1 piece changed: piece 2")));
   CHECK(view.whatText().contains(QLatin1String("0.5 levels darker")));
@@ -226,6 +229,30 @@ TEST_CASE("a student's plan stands beside the teacher's with the differences nam
   CHECK(desk.window->showing() == MainWindow::Showing::Desk);
   CHECK(desk.window->menuBar()->isVisible());
   CHECK(desk.isFresh());
+}
+
+TEST_CASE("a class never sees the folder of the clients' plans", "[class]") {
+  Lesson desk;
+  const auto folderShown = [&desk] {
+    desk.view().studentButton()->click();
+    auto* dialog = desk.window->findChild<QFileDialog*>(QStringLiteral("studentsPlan"));
+    REQUIRE(dialog);
+    const QString folder = dialog->directory().canonicalPath();
+    delete dialog;
+    return folder;
+  };
+  const QString plans = QDir(desk.dir.path()).canonicalPath();  // where the teacher's was opened
+  CHECK(desk.view().studentButton()->toolTip().contains(QStringLiteral("everybody sees")));
+  CHECK(folderShown() != plans);
+  REQUIRE(QDir(plans).mkdir(QStringLiteral("students")));
+  desk.window->takeStudent(desk.save(lesson(), "students/homework"));
+  REQUIRE(desk.view().hasStudent());
+  CHECK(desk.view().studentButton()->toolTip().isEmpty());  // it leads back now
+  desk.view().closeStudent();
+  CHECK(folderShown() == plans + QStringLiteral("/students"));
+  // A file that cannot be read leads nowhere.
+  desk.window->takeStudent(desk.dir.filePath(QStringLiteral("missing.json")));
+  CHECK(folderShown() == plans + QStringLiteral("/students"));
 }
 
 TEST_CASE("the class view fits wide and tall windows", "[class]") {

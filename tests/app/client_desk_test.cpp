@@ -160,11 +160,12 @@ TEST_CASE("deleting a client leaves no word of it in any file of the program", "
   row->ask()->click();
   CHECK_FALSE(filesWith(desk.dir.path(), "Marker").isEmpty());  // asked once more
   row->yes()->click();
-  QTest::qWait(700);
   CHECK(filesWith(desk.dir.path(), "Marker") == QStringList());
   CHECK_FALSE(QFileInfo::exists(desk.dir.filePath(QStringLiteral("clients/21"))));
   INFO(desk.window->messages().text().toStdString());
-  CHECK(desk.window->messages().text().contains(QStringLiteral("Deleted")));
+  CHECK(desk.window->messages().text().contains(QStringLiteral("Deleted: what was kept of the client")));
+  for (const char* stays : {"PDFs", "handed-over folders", "backups"}) CHECK(desk.window->messages().text().contains(QLatin1String(stays)));
+  CHECK(desk.window->messages().text().contains(QStringLiteral("and this plan")) == withPlan);
   if (withPlan) {
     CHECK_FALSE(QFileInfo::exists(path));
     CHECK(store::Settings(desk.dir.filePath(QStringLiteral("settings.ini"))).recent().empty());
@@ -178,7 +179,135 @@ TEST_CASE("deleting a client leaves no word of it in any file of the program", "
   }
 }
 
-TEST_CASE("a shared copy holds the drawing and its title alone", "[client][desk][share]") {
+TEST_CASE("deleting client and plan in the middle of an autosave leaves no snapshot of it", "[client][desk][gone]") {
+  Desk desk;
+  desk.pace = {1, 20, 40, 100};
+  desk.window.reset();
+  desk.open();
+  const QString kept = desk.dir.filePath(QStringLiteral("recovery"));
+  for (int round = 0; round < 5; ++round) {
+    CAPTURE(round);
+    desk.window->openPath(desk.file("Soft root"));
+    fillClient(desk);
+    for (int i = 0; i < 20; ++i) {
+      plan::Plan next = desk.window->controller().document();
+      plan::PlanInfo info = next.info();
+      info.notes = "Markerbusy " + std::to_string(i);
+      next.put(plan::kPlanId, info);
+      desk.window->controller().edit(next, QStringLiteral("Notes"));
+      if (i == 10) REQUIRE(desk.window->recovery().writeNow() == store::Recovery::Written::Yes);
+    }
+    CHECK_FALSE(filesWith(kept, "Markerbusy").isEmpty());
+    actionOf(desk, "client.delete")->trigger();
+    cards::ConfirmRow* row = desk.window->cards().consultationCard()->client()->removeWithPlan();
+    row->ask()->click();
+    row->yes()->click();
+    CHECK(filesWith(kept, "Markerbusy") == QStringList());
+    CHECK(QDir(kept).entryList(QDir::Dirs | QDir::NoDotAndDotDot) == QStringList());
+    INFO(desk.window->messages().text().toStdString());
+    CHECK(desk.window->messages().text().contains(QStringLiteral("and this plan")));
+  }
+}
+
+namespace {
+
+// A file stands where the client's folder must be made: whoever runs the tests cannot write there.
+QString blockFolder(Desk& desk) {
+  REQUIRE(keeperOf(desk));
+  const QString folder = keeperOf(desk)->folder();
+  REQUIRE(QDir().mkpath(keeperOf(desk)->root()));
+  QFile inTheWay(folder);
+  REQUIRE(inTheWay.open(QIODevice::WriteOnly | QIODevice::NewOnly));
+  return folder;
+}
+
+void typeName(Desk& desk) {
+  keeperOf(desk)->edit([](ClientFile& f) { f.name = "Markername"; });
+}
+
+bool says(desk::MainWindow& window, const char* words) { return window.messages().text().contains(QString::fromUtf8(words)); }
+
+}  // namespace
+
+TEST_CASE("closing asks while what was typed about the client is not on the disk", "[client][desk][kept]") {
+  Desk desk;
+  desk.window->openPath(desk.file("one"));
+  const QString folder = blockFolder(desk);
+  typeName(desk);
+  REQUIRE_FALSE(desk.window->controller().isModified());
+  CHECK_FALSE(desk.window->close());
+  CHECK(desk.window->isVisible());
+  CHECK(says(*desk.window, "What you typed about the client is not on the disk"));
+  CHECK_FALSE(says(*desk.window, "Marker"));
+  CHECK_FALSE(says(*desk.window, "21"));  // nor its folder
+  desk.press("Try again");
+  CHECK(desk.window->isVisible());
+  CHECK(says(*desk.window, "is not on the disk"));
+  desk.press("Close and lose it…");
+  CHECK(desk.window->isVisible());  // asked once more
+  CHECK(says(*desk.window, "goes for good"));
+  desk.press("Stay");
+  CHECK(desk.window->isVisible());
+  // Escape is to stay.
+  CHECK_FALSE(desk.window->close());
+  QTest::keyClick(&desk.window->messages(), Qt::Key_Escape);
+  CHECK(desk.window->isVisible());
+  CHECK_FALSE(says(*desk.window, "is not on the disk"));
+  // Once it can be written, closing does not ask.
+  REQUIRE(QFile::remove(folder));
+  CHECK(desk.window->close());
+  CHECK(filesWith(folder, "Markername") == QStringList{folder + QStringLiteral("/client.json")});
+}
+
+TEST_CASE("an unsaved plan and an unkept client are asked for one after the other", "[client][desk][kept]") {
+  Desk desk;
+  desk.window->openPath(desk.file("one"));
+  (void)blockFolder(desk);
+  typeName(desk);
+  desk.edit();
+  const std::uint64_t number = keeperOf(desk)->number();
+  // Another plan does not take its place either.
+  plan::Plan other = plan::Plan::fresh(555);
+  const QString path = desk.dir.filePath(QStringLiteral("other.json"));
+  REQUIRE(store::savePlan(other, path).ok());
+  desk.window->openPath(path);
+  CHECK(says(*desk.window, "only in this window"));
+  desk.press("Save");
+  CHECK_FALSE(desk.window->controller().isModified());
+  CHECK(says(*desk.window, "is not on the disk"));
+  CHECK(keeperOf(desk)->number() == number);
+  desk.press("Stay");
+  CHECK(desk.window->controller().document().info().number != 555);
+  // Nor does another client.
+  Q_EMIT desk.window->cards().consultationCard()->clientChosen(556);
+  CHECK(says(*desk.window, "is not on the disk"));
+  CHECK(keeperOf(desk)->number() == number);
+  desk.press("Stay");
+  CHECK(keeperOf(desk)->file().name == "Markername");
+  // Losing it is the user's word, given twice.
+  CHECK_FALSE(desk.window->close());
+  desk.press("Close and lose it…");
+  desk.press("Throw it away");
+  CHECK_FALSE(desk.window->isVisible());
+}
+
+TEST_CASE("the last window of a client asks, the others leave it to that one", "[client][desk][kept]") {
+  Desk desk;
+  desk.window->openPath(desk.file("one"));
+  auto second = std::make_unique<desk::MainWindow>(desk.places(), tests::instantPasses);
+  second->show();
+  const QString path = desk.dir.filePath(QStringLiteral("second-visit.json"));
+  REQUIRE(store::savePlan(desk.window->controller().document(), path).ok());
+  second->openPath(path);
+  REQUIRE(second->cards().consultationCard()->keeper() == keeperOf(desk));
+  (void)blockFolder(desk);
+  typeName(desk);
+  CHECK(second->close());
+  CHECK_FALSE(desk.window->close());
+  CHECK(says(*desk.window, "is not on the disk"));
+}
+
+TEST_CASE("a shared copy leaves out what is of the client and says what goes along", "[client][desk][share]") {
   Desk desk;
   desk.window->openPath(desk.file("Soft root"));
   fillClient(desk);
@@ -201,7 +330,10 @@ TEST_CASE("a shared copy holds the drawing and its title alone", "[client][desk]
   QFile file(to);
   REQUIRE(file.open(QIODevice::ReadOnly));
   CHECK_FALSE(file.readAll().contains("Marker"));
-  CHECK(desk.window->messages().text().contains(QStringLiteral("Soft root")));
+  for (const char* part : {"Soft root", "with their history", "formulas", "handout texts", "names you gave", "Look through them"}) {
+    INFO(part);
+    CHECK(desk.window->messages().text().contains(QLatin1String(part)));
+  }
   CHECK(desk.window->controller().document() == next);
   CHECK(desk.window->controller().file().path != to);
   // A name that is taken is refused: what stood there would stay beside the copy.
@@ -232,7 +364,8 @@ TEST_CASE("two plans begun with one example are two clients", "[client][desk]") 
   CHECK(first != 21);
   CHECK(keeperOf(desk)->number() == first);
   Q_EMIT desk.window->startPage().exampleWanted(desk.file("example"));
-  desk.press("Do not save");
+  desk.press("Do not save…");
+  desk.press("Throw it away");
   CHECK(desk.window->controller().document().info().number != first);
 }
 

@@ -131,6 +131,43 @@ TEST_CASE("health questions and photos are asked only once the client agreed", "
   CHECK_FALSE(reacted->isVisibleTo(&c.card));
 }
 
+TEST_CASE("a photo that cannot be deleted is said where consent is taken back", "[cards][client]") {
+  Consultation c;
+  c.agree();
+  REQUIRE(c.keeper->writeNow().ok());
+  // A folder of that name is no file to remove, whoever runs the tests.
+  const QString stuck = c.keeper->folder() + QStringLiteral("/photo-1.jpg");
+  REQUIRE(QDir().mkpath(stuck + QStringLiteral("/inside")));
+  c.keeper->edit([](ClientFile& f) {
+    f.health.reacted = store::Answer::Yes;
+    f.photos = {{"photo-1.jpg", store::PhotoOf::Wanted, "", "2026-01-01", {}}};
+  });
+  const auto takeBack = [&c] {
+    buttonNamed(c.card, QStringLiteral("Consent was taken back"))->click();
+    buttonNamed(c.card, QStringLiteral("Take them away"))->click();
+  };
+  takeBack();
+  CHECK(c.file().health == store::Health{});
+  CHECK(store::hasConsent(c.file()));
+  CHECK(everyWordOf(c.card).contains(QStringLiteral("1 photo could not be deleted; close what shows it and try again.")));
+  REQUIRE(QDir(stuck).removeRecursively());
+  takeBack();
+  CHECK_FALSE(store::hasConsent(c.file()));
+  CHECK(c.file().photos.empty());
+  CHECK_FALSE(everyWordOf(c.card).contains(QStringLiteral("could not be deleted")));
+}
+
+TEST_CASE("the consultation says what a plan holds and what taking consent back leaves", "[cards][client]") {
+  Consultation c;
+  c.agree();
+  const QString all = everyWordOf(c.card);
+  CHECK(all.contains(QStringLiteral("The plan has no field for a name, a contact or a health answer.")));
+  CHECK(all.contains(QStringLiteral("write no name and no health answer into it")));
+  CHECK_FALSE(all.contains(QStringLiteral("nothing about the client")));
+  CHECK(all.contains(QStringLiteral("backups are not reached")));
+  CHECK(all.contains(QStringLiteral("look whether health words stand in the notes")));
+}
+
 TEST_CASE("what was not asked is to be checked and what speaks against it referred first", "[cards][client]") {
   const QDate today(2026, 6, 1);
   ClientFile file;

@@ -79,7 +79,7 @@ struct Desk {
   }
   void press(const char* text) {
     for (QPushButton* button : window->messages().buttons())
-      if (button->text() == QLatin1String(text)) return button->click();
+      if (button->text() == QString::fromUtf8(text)) return button->click();
     FAIL("no button " << text);
   }
   bool isFresh() {

@@ -16,6 +16,7 @@
 #include "app/store/plan_lock.h"
 #include "app/store/snapshot_folder.h"
 #include "tests/app/desk_fixture.h"
+#include "tests/app/every_word.h"
 
 using namespace combdraft;
 using desk::LeftPlansBox;
@@ -95,6 +96,13 @@ TEST_CASE("a recovered plan is compared with the saved one", "[left]") {
   REQUIRE(page.isVisible());
   CHECK_FALSE(page.picture(0)->pixmap().isNull());
   CHECK_FALSE(page.picture(1)->pixmap().isNull());
+  // Neither title nor columns say that anything was saved.
+  const QString words = tests::everyWordOf(page);
+  INFO(words.toStdString());
+  CHECK(words.contains(QStringLiteral("Compare: unsaved work beside the file")));
+  CHECK(words.contains(QStringLiteral("Nothing is decided yet. Your unsaved work waits until you open or discard it.")));
+  CHECK(words.contains(QStringLiteral("Unsaved work, kept, changed")));
+  CHECK(words.contains(QStringLiteral("In the file kept.json")));
   REQUIRE(page.changes()->count() == 1);
   CHECK(page.changes()->item(0)->text().startsWith(QStringLiteral("The hair")));
   QTest::keyClick(&page, Qt::Key_Escape);

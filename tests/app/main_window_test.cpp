@@ -20,6 +20,7 @@
 #include <QUrl>
 #include <set>
 
+#include "app/cards/piece_card.h"
 #include "app/desk/card_column.h"
 #include "app/desk/main_window.h"
 #include "app/desk/message_bar.h"
@@ -28,6 +29,7 @@
 #include "app/desk/start_page.h"
 #include "app/desk/worn_bar.h"
 #include "app/store/plan_store.h"
+#include "tests/app/card_helpers.h"
 #include "tests/app/desk_fixture.h"
 #include "tests/support/places.h"
 
@@ -223,7 +225,8 @@ TEST_CASE("leaving unsaved work asks inside the window: stay, do not save, save"
   desk.press("Stay");
   CHECK(desk.window->isVisible());
   CHECK_FALSE(desk.window->close());
-  desk.press("Do not save");
+  desk.press("Do not save…");
+  desk.press("Throw it away");
   CHECK_FALSE(desk.window->isVisible());
   CHECK(store::openPlan(second)->plan.hair().white_frac == 0.1);
 }
@@ -237,9 +240,89 @@ TEST_CASE("saving over a file that someone else changed asks first", "[desk]") {
   desk.window->actions().action(QStringLiteral("file.save"))->trigger();
   REQUIRE(desk.window->messages().isShowing());
   CHECK(store::openPlan(path)->plan.hair().white_frac == 0.5);
-  desk.press("Replace it");
+  desk.press("Put mine in its place");
   CHECK(store::openPlan(path)->plan.hair().white_frac == 0.77);
   CHECK_FALSE(desk.window->controller().isModified());
+}
+
+TEST_CASE("a name that is still typed in goes along with a save, and closing asks for it", "[desk]") {
+  Desk desk;
+  const QString path = desk.file("typed");
+  desk.window->openPath(path);
+  desk.window->controller().select(document::Selection::one("piece-1"));
+  auto* field = desk.window->cards().pieceCard()->findChild<controls::TextField*>(QStringLiteral("name"));
+  REQUIRE(field);
+  QLineEdit* name = field->edit();
+  const auto labelNow = [&] { return desk.window->controller().document().find<plan::Piece>("piece-1")->label; };
+  const auto labelSaved = [&] {
+    const auto saved = store::openPlan(path);
+    REQUIRE(saved.ok());
+    return saved->plan.find<plan::Piece>("piece-1")->label;
+  };
+  desk.window->activateWindow();
+  REQUIRE(QTest::qWaitFor([&] { return desk.window->isActiveWindow(); }, 2000));
+  name->setFocus();
+  REQUIRE(name->hasFocus());
+  name->selectAll();
+  QTest::keyClicks(name, QStringLiteral("nape"));
+  CHECK(labelNow().empty());  // no Enter yet
+  desk.window->actions().action(QStringLiteral("file.save"))->trigger();
+  CHECK(labelSaved() == "nape");
+  CHECK(name->hasFocus());  // and goes on being typed in
+  name->end(false);
+  QTest::keyClicks(name, QStringLiteral(" left"));
+  CHECK_FALSE(desk.window->close());
+  CHECK(desk.window->isVisible());
+  CHECK(desk.window->messages().text().contains(QStringLiteral("only in this window")));
+  CHECK(labelNow() == "nape left");
+  desk.press("Save");
+  CHECK_FALSE(desk.window->isVisible());
+  CHECK(labelSaved() == "nape left");
+}
+
+TEST_CASE("reading anew keeps a record that cannot be put together with the file's, and says so", "[desk][watch]") {
+  using Record = document::DocumentController::Record;
+  // Which side is a newer program's, so that it cannot be read here.
+  const bool isMineNewer = GENERATE(false, true);
+  CAPTURE(isMineNewer);
+  const std::string agreed = R"({"date": "2026-03-01"})", agreedNewer = R"({"date": 5})";
+  const std::string log = R"({"events": []})", logNewer = R"({"events": 7})";
+  Desk desk;
+  const QString path = desk.file("shared");
+  desk.window->openPath(path);
+  document::DocumentController& controller = desk.window->controller();
+  controller.record(Record::Agreed, isMineNewer ? agreedNewer : agreed);
+  controller.record(Record::Visits, R"({"mine": 1})");
+  controller.record(Record::Log, isMineNewer ? logNewer : log);
+  const plan::PlanInfo mine = controller.document().info();
+  const auto opened = store::openPlan(path);
+  REQUIRE(opened.ok());
+  plan::Plan theirs = opened->plan;
+  plan::PlanInfo info = theirs.info();
+  info.agreedJson = isMineNewer ? agreed : agreedNewer;
+  info.visitsJson = R"({"theirs": 1})";
+  info.logJson = isMineNewer ? log : logNewer;
+  theirs.put(plan::kPlanId, info);
+  plan::Hair hair = theirs.hair();
+  hair.white_frac = 0.5;
+  theirs.put(plan::kHairId, hair);
+  REQUIRE(store::savePlan(theirs, path).ok());
+  desk.window->fileWatch().look();
+  desk.press("Read it anew");
+  CHECK(desk.window->messages().text().contains(QStringLiteral("Undo brings back all but agreed picture, visits and log")));
+  desk.press("Read it anew");
+  CHECK(controller.document().hair().white_frac == 0.5);
+  CHECK(controller.document().info().agreedJson == mine.agreedJson);
+  CHECK(controller.document().info().visitsJson == mine.visitsJson);
+  CHECK(controller.document().info().logJson == mine.logJson);
+  CHECK(controller.isModified());  // the file holds others
+  CHECK(desk.window->messages().text().contains(QStringLiteral("the agreed picture, the visits, the log")));
+  CHECK(desk.window->messages().text().contains(QStringLiteral("shared.json.previous")));
+  const auto buttons = desk.window->messages().buttons();
+  REQUIRE_FALSE(buttons.empty());
+  CHECK(buttons.front()->text() == QStringLiteral("Save as…"));
+  desk.press("Decide later");
+  CHECK(controller.document().info().logJson == mine.logJson);
 }
 
 TEST_CASE("killed with unsaved work, the next start offers it and nothing is lost", "[desk]") {

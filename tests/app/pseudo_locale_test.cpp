@@ -442,7 +442,7 @@ TEST_CASE("what a class is shown goes through its translation and fits", "[langu
   view.closeSheet();
   plan::Plan student = wordlessPlan();
   student.put("piece-8", plan::ItemPtr());
-  view.setStudent(student, QStringLiteral("8"));
+  view.setStudent(student);
   REQUIRE(PseudoDesk::isWorkedOut(*view.picture()));
   see(QStringLiteral("student"));
   CHECK(found.texts > 100);

@@ -6,6 +6,8 @@
 #include <QPointer>
 #include <QSplitter>
 
+#include "app/cards/piece_card.h"
+#include "app/controls/text_field.h"
 #include "app/desk/card_column.h"
 #include "app/desk/keys_page.h"
 #include "app/desk/readings_strip.h"
@@ -49,12 +51,29 @@ TEST_CASE("quitting asks in each window that has unsaved work", "[habits][window
   desk.edit();
   other->actions().action(QStringLiteral("file.quit"))->trigger();
   CHECK(desk.window->isVisible());
-  CHECK(desk.window->messages().text().contains(QStringLiteral("not saved")));
+  CHECK(desk.window->messages().text().contains(QStringLiteral("only in this window")));
   CHECK(other->isVisible());
-  desk.press("Do not save");
+  desk.press("Do not save…");
+  desk.press("Throw it away");
   CHECK_FALSE(desk.window->isVisible());
   other->actions().action(QStringLiteral("file.quit"))->trigger();
   CHECK(QTest::qWaitFor([&] { return other.isNull(); }, 2000));
+}
+
+TEST_CASE("quitting asks for a field that is still typed in", "[habits][windows]") {
+  Desk desk;
+  desk.window->openPath(desk.file("first"));
+  desk.window->controller().select(document::Selection::one("piece-1"));
+  auto* field = desk.window->cards().pieceCard()->findChild<controls::TextField*>(QStringLiteral("name"));
+  REQUIRE(field);
+  desk.window->activateWindow();
+  REQUIRE(QTest::qWaitFor([&] { return desk.window->isActiveWindow(); }, 2000));
+  field->edit()->setFocus();
+  QTest::keyClicks(field->edit(), QStringLiteral("nape"));
+  actionOf(desk, "file.quit")->trigger();
+  CHECK(desk.window->isVisible());
+  CHECK(desk.window->messages().text().contains(QStringLiteral("only in this window")));
+  CHECK(desk.window->controller().document().find<plan::Piece>("piece-1")->label == "nape");
 }
 
 TEST_CASE("a window opens as it was left", "[habits][windows]") {
