@@ -395,19 +395,18 @@ void StrandDrawing::paintCurve(QPainter& painter, const Frame& f) const {
       unit == LengthUnit::Inches
           ? std::vector{0.0, 6.35, 12.7, 25.4, 50.8, 101.6, 152.4, 254.0, 406.4, 609.6, 914.4}
           : std::vector{0.0, 10.0, 20.0, 40.0, 80.0, 150.0, 250.0, 400.0, 600.0, 900.0};
+  const QString ends = controls::lengthText(length_mm, unit, 0);
+  const double endsWidth = QFontMetricsF(small).horizontalAdvance(ends), endsLeft = std::min(f.right - endsWidth / 2, width() - endsWidth - 1);
   for (const double mm : marks) {
-    if (mm > length_mm * 0.86) break;
+    if (mm >= length_mm) break;
     const QString text = controls::lengthNumber(mm, unit, 0);
     const double x = xOf(mm), w = QFontMetricsF(small).horizontalAdvance(text);
     painter.drawLine(QPointF(x, f.chartBottom), QPointF(x, f.chartBottom + 4));
-    if (x - w / 2 < lastRight + 4) continue;
+    if (x - w / 2 < lastRight + 4 || x + w / 2 > endsLeft - 4) continue;
     painter.drawText(QRectF(x - w, f.chartBottom + 4, 2 * w, lineHeight), Qt::AlignHCenter, text);
     lastRight = x + w / 2;
   }
-  const QString ends = controls::lengthText(length_mm, unit, 0);
-  const double w = QFontMetricsF(small).horizontalAdvance(ends);
-  painter.drawText(QRectF(std::min(f.right - w / 2, width() - w - 1), f.chartBottom + 4, w + 2, lineHeight),
-                   Qt::AlignLeft, ends);
+  painter.drawText(QRectF(endsLeft, f.chartBottom + 4, endsWidth + 2, lineHeight), Qt::AlignLeft, ends);
 }
 
 void StrandDrawing::paintHandles(QPainter& painter, const Frame& f) const {
