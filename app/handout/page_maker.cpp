@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "app/handout/page_print.h"
+#include "engine/base/give_way.h"
 
 namespace combdraft::handout {
 namespace {
@@ -104,6 +105,7 @@ void PageMaker::cancel() {
 }
 
 void PageMaker::run(const std::stop_token& stop) {
+  giveWay();
   while (!stop.stop_requested()) {
     std::optional<Job> job;
     std::optional<Request> request;
@@ -172,6 +174,7 @@ bool PageMaker::present(const Request& request, const Looks& looks, bool looksFo
 // the words at once. The wish still waits and is shown with its hair afterwards.
 std::jthread PageMaker::showingTyped() {
   return std::jthread([this, known = known_](const std::stop_token& end) {
+    giveWay();
     while (!end.stop_requested()) {
       Request typed;
       int generation = 0;

@@ -3,6 +3,8 @@
 #include <new>
 #include <utility>
 
+#include "engine/base/give_way.h"
+
 namespace combdraft::live {
 
 HairCountService::Count HairCountService::engineCount() {
@@ -49,6 +51,7 @@ const Result<work::HairCount>* HairCountService::answerFor(const plan::Plan& pla
 }
 
 void HairCountService::run(const std::stop_token& stop) {
+  giveWay();
   while (true) {
     Job job;
     std::stop_token stopNow;

@@ -4,6 +4,7 @@
 #include <chrono>
 #include <new>
 
+#include "engine/base/give_way.h"
 #include "engine/look/head_hair.h"
 #include "engine/look/look_range.h"
 
@@ -111,6 +112,7 @@ void LookService::post() {
 }
 
 void LookService::work(const std::stop_token& stop) {
+  giveWay();
   std::optional<LookJob> traced;  // what the full engine's hair was made from
   while (true) {
     LookJob job;

@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "app/words/engine_words.h"
+#include "engine/base/give_way.h"
 
 namespace combdraft::live {
 namespace {
@@ -39,6 +40,7 @@ void SuggestionService::launch(Job job) {
   busy_ = true;
   // The thread before has said its last word: nothing to wait for.
   worker_ = std::jthread([this, job = std::move(job)](const std::stop_token& stop) {
+    giveWay();
     job(stop);
     QMetaObject::invokeMethod(
         this,
