@@ -28,11 +28,6 @@ void paintText(QPainter& painter, const TextRun& text) {
 }
 
 void paintItem(QPainter& painter, const DrawingItem& item) {
-  const bool clips = !item.clip.isEmpty();
-  if (clips) {
-    painter.save();
-    painter.setClipPath(item.clip, Qt::IntersectClip);
-  }
   if (!item.image.isNull()) painter.drawImage(item.imageRect, item.image);
   if (!item.path.isEmpty()) {
     const Style& style = item.style;
@@ -48,8 +43,34 @@ void paintItem(QPainter& painter, const DrawingItem& item) {
     }
   }
   if (item.text) paintText(painter, *item.text);
-  if (clips) painter.restore();
 }
+
+/// What lies within one shape is mostly drawn in a row, and a shape costs more than a line.
+class Clipping {
+ public:
+  explicit Clipping(QPainter& painter) : painter_(painter) {}
+  ~Clipping() { release(); }
+  Clipping(const Clipping&) = delete;
+  Clipping& operator=(const Clipping&) = delete;
+
+  void to(const QPainterPath& shape) {
+    if (shape == shape_) return;
+    release();
+    shape_ = shape;
+    if (shape.isEmpty()) return;
+    painter_.save();
+    painter_.setClipPath(shape, Qt::IntersectClip);
+  }
+
+ private:
+  void release() {
+    if (!shape_.isEmpty()) painter_.restore();
+    shape_ = {};
+  }
+
+  QPainter& painter_;
+  QPainterPath shape_;  // empty = none
+};
 
 }  // namespace
 
@@ -57,9 +78,15 @@ void paintLayers(QPainter& painter, const Items& items, std::initializer_list<La
   painter.save();
   painter.setRenderHints(QPainter::Antialiasing | QPainter::SmoothPixmapTransform |
                          QPainter::TextAntialiasing);
-  for (const Layer layer : layers)
-    for (const DrawingItem& item : items)
-      if (item.layer == layer) paintItem(painter, item);
+  {
+    Clipping clipping(painter);
+    for (const Layer layer : layers)
+      for (const DrawingItem& item : items) {
+        if (item.layer != layer) continue;
+        clipping.to(item.clip);
+        paintItem(painter, item);
+      }
+  }
   painter.restore();
 }
 
