@@ -21,6 +21,20 @@ using store::LeftPlan;
 using store::Recovery;
 using namespace tests;
 
+namespace {
+
+/// One snapshot is there, and the disk hangs in the middle of the next.
+void hangInAWrite(Keeping& k) {
+  k.edit(0.2);
+  REQUIRE(k.recovery->writeNow() == Recovery::Written::Yes);
+  k.disk->waits = true;
+  const int before = k.disk->writes;
+  k.edit(0.3);
+  REQUIRE(QTest::qWaitFor([&] { return k.disk->writes > before; }));
+}
+
+}  // namespace
+
 TEST_CASE("a program that dies leaves its last state, and the next start finds it", "[store][recovery]") {
   Keeping k;
   k.saveAndOpen();
@@ -155,12 +169,7 @@ TEST_CASE("a disk that keeps a sync waiting does not keep the next edits waiting
 
 TEST_CASE("a save while a snapshot is being written takes the snapshot away after it", "[store][recovery]") {
   Keeping k;
-  k.edit(0.2);
-  REQUIRE(k.recovery->writeNow() == Recovery::Written::Yes);
-  k.disk->waits = true;
-  const int before = k.disk->writes;
-  k.edit(0.3);
-  REQUIRE(QTest::qWaitFor([&] { return k.disk->writes > before; }));  // in the middle of it
+  hangInAWrite(k);
   const auto file = store::savePlan(k.controller.document(), k.path);
   REQUIRE(file.ok());
   k.controller.markSaved(*file);
@@ -174,12 +183,7 @@ TEST_CASE("a save while a snapshot is being written takes the snapshot away afte
 TEST_CASE("closing and waiting comes to an end once nothing of the snapshot is there or under way", "[store][recovery]") {
   Keeping k;
   CHECK(k.recovery->closeAndWait() == Recovery::Ended::Yes);  // nothing was written yet
-  k.edit(0.2);
-  REQUIRE(k.recovery->writeNow() == Recovery::Written::Yes);
-  k.disk->waits = true;
-  const int before = k.disk->writes;
-  k.edit(0.3);
-  REQUIRE(QTest::qWaitFor([&] { return k.disk->writes > before; }));  // in the middle of it
+  hangInAWrite(k);
   CHECK(k.recovery->closeAndWait(std::chrono::milliseconds(20)) == Recovery::Ended::No);
   CHECK(k.recovery->folder().isEmpty());      // it is given up,
   CHECK(k.folders().size() == 1);             // and still there: the worker holds it
