@@ -303,7 +303,7 @@ void LogView::fillPieces(const work::AppointmentLog& log, double now_s) {
         case work::Stage::TakenOut: text = tr("%1: placed at %2; taken out, not rinsed").arg(text, placedAt(now->second)); break;
         case work::Stage::Rinsed: text = tr("%1: rinsed").arg(text); break;
       }
-    if (now != state.end() && now->second.level) text = tr("%1; level %2 seen").arg(text).arg(*now->second.level);
+    if (now != state.end() && now->second.level) text = tr("%1; level %2 seen").arg(text, QString::number(*now->second.level));
     QListWidgetItem* item = pieces_->item(row);
     if (item->text() != text) item->setText(text);
     item->setData(Qt::UserRole, QString::fromStdString(id));
@@ -324,7 +324,7 @@ void LogView::fillSide(const work::AppointmentLog& log, double now_s) {
     first << tr("%1: %2").arg(rowName(plan, look.piece, places_), why);
   }
   for (const work::BowlTimer& bowl : work::bowlsAt(plan, log, now_s)) {
-    const QString name = tr("%1: bowl %2").arg(formulaName(plan, bowl.formula)).arg(bowl.number);
+    const QString name = tr("%1: bowl %2").arg(formulaName(plan, bowl.formula), QString::number(bowl.number));
     bowls << (!bowl.life_s                         ? tr("%1, mixed; how long it may be used is not typed from its leaflet").arg(name)
               : bowl.say == work::Say::LifeOver ? tr("%1, %2 old: longer than it may be used. Mix a new one.").arg(name, clockText(bowl.age_s))
                                                 : tr("%1, %2 old, of %3 typed from its leaflet").arg(name, clockText(bowl.age_s), clockText(*bowl.life_s)));

@@ -112,7 +112,7 @@ void ConsultationVisits::fill() {
   if (visits.empty()) return;
   const store::Visit& visit = visits[shown_];
   which_->setText(visit.number == controller_.document().info().number ? tr("With the plan that is open.")
-                                                                       : tr("With the plan “%1”, number %2.").arg(QString::fromStdString(visit.title)).arg(visit.number));
+                                                                       : tr("With the plan “%1”, number %2.").arg(QString::fromStdString(visit.title), QString::number(visit.number)));
   date_->setText(QString::fromStdString(visit.date));
   words_->setText(QString::fromStdString(visit.words));
 }

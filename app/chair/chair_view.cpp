@@ -20,7 +20,7 @@ namespace combdraft::chair {
 namespace {
 
 // The ways of wearing as the row shows them; the second is down with the part moved.
-constexpr int kDown = 0, kPartMoved = 1;
+constexpr int kPartMoved = 1;
 constexpr std::array kWays{hair::WornWay::Down, hair::WornWay::Down, hair::WornWay::HalfUp, hair::WornWay::TiedBack,
                            hair::WornWay::CrownOpened};
 constexpr std::array kViews{head::ViewName::Front, head::ViewName::Left, head::ViewName::Right, head::ViewName::Back, head::ViewName::Top};

@@ -23,7 +23,7 @@ paint::Items marksOf(const Pane& pane, head::ViewName view, double pixelsPerMm) 
     item.id = QString::fromStdString(id);
     item.role = paint::Role::Selection;
     item.layer = paint::Layer::Overlay;
-    item.path = paint::seenOutline(*pane.scene, *piece, view);
+    item.path = piece->in(pane.scene->head().view(view)).seen;
     item.style.stroke = paint::Palette().accent;
     item.style.width_mm = kMark_px / pixelsPerMm;
     items.push_back(std::move(item));

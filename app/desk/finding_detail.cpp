@@ -96,7 +96,7 @@ QPixmap pictureOf(const plan::Plan& plan, const look::LookSettings& settings, co
   painter.setBrush(Qt::NoBrush);
   painter.setPen(QPen(t.accent, 1.6));
   for (const plan::ItemId& id : pieces)
-    if (const paint::PieceShape* piece = scene.find(id)) painter.drawPath(transform.map(paint::seenOutline(scene, *piece, view)));
+    if (const paint::PieceShape* piece = scene.find(id)) painter.drawPath(transform.map(piece->in(scene.head().view(view)).seen));
   QColor tint = t.accent;
   tint.setAlpha(60);
   painter.setPen(QPen(t.ink, 1.6));

@@ -49,7 +49,7 @@ QString findingText(const plan::Plan& plan, const plan::Issue& issue) {
   QStringList names;
   for (std::size_t i = 0; i < std::min(issue.items.size(), kNamed); ++i) names << nameOf(plan, issue.items[i]);
   QString who = names.join(QStringLiteral(", "));
-  if (issue.items.size() > kNamed) who = Words::tr("%1 and %2 more").arg(who).arg(issue.items.size() - kNamed);
+  if (issue.items.size() > kNamed) who = Words::tr("%1 and %2 more").arg(who, QString::number(issue.items.size() - kNamed));
   if (!who.isEmpty()) who[0] = who[0].toUpper();
   const QString sentence = words::inWords(plan::sentenceOf(issue));
   return who.isEmpty() ? sentence : who + QStringLiteral(": ") + sentence;
@@ -111,7 +111,8 @@ QString FindingsList::countText() const {
 }
 
 void FindingsList::check() {
-  // How things lie is dearer to find out: once the hand rests.
+  // How things lie is dearer to find out: once the hand rests, and on a worker.
+  placementCheck_.cancel();
   std::erase_if(placement_, [this](const plan::Issue& issue) {
     return std::any_of(issue.items.begin(), issue.items.end(),
                        [this](const plan::ItemId& id) { return !controller_.document().item(id); });
@@ -121,10 +122,14 @@ void FindingsList::check() {
 }
 
 void FindingsList::checkLater() {
-  placement_ = plan::checkPlacement(controller_.document());
-  const bool isFirst = !std::exchange(isChecked_, true);
-  put();
-  if (isFirst) Q_EMIT countChanged();
+  placementCheck_.begin([this, plan = controller_.document()](const std::stop_token&) -> live::NewestJob::Deliver {
+    return [this, issues = plan::checkPlacement(plan)] {
+      placement_ = issues;
+      const bool isFirst = !std::exchange(isChecked_, true);
+      put();
+      if (isFirst) Q_EMIT countChanged();
+    };
+  });
 }
 
 void FindingsList::put() {

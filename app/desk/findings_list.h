@@ -7,6 +7,7 @@
 
 #include "app/document/document_controller.h"
 #include "app/live/look_result.h"
+#include "app/live/newest_job.h"
 #include "engine/plan/validate.h"
 
 class QLabel;
@@ -65,6 +66,7 @@ class FindingsList : public QWidget {
   QTimer* later_ = nullptr;
   QLabel *title_, *empty_;
   QListWidget* list_;
+  live::NewestJob placementCheck_;  // last: ends before the rest goes
 };
 
 }  // namespace combdraft::desk

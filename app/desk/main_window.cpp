@@ -343,7 +343,8 @@ void MainWindow::showStart() {
 void MainWindow::titleChanged() {
   const bool work = whilePlanShown()();
   setWindowModified(work && controller_.isModified() && showing_ == Showing::Desk);
-  const QString title = store::shownTitle(controller_.document(), controller_.file().path);
+  QString title = store::shownTitle(controller_.document(), controller_.file().path);
+  title.replace(QLatin1String("[*]"), QLatin1String("[*][*]"));  // the mark of a modified window, unless doubled
   const bool readOnly = controller_.access() == document::DocumentController::Access::ReadOnly;
   setWindowTitle(!work || showing_ != Showing::Desk ? QStringLiteral("Combdraft[*]")
                  : readOnly ? tr("%1[*] (read only) — Combdraft").arg(title)

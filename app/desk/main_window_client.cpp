@@ -206,7 +206,7 @@ void MainWindow::handOver(const std::shared_ptr<store::ClientKeeper>& keeper) {
     const QString name = QFileInfo(path).fileName();
     messages_->say({missing->isEmpty() ? Message::Kind::News : Message::Kind::Caution,
                     missing->isEmpty() ? tr("What is kept of the client stands in %1: text, JSON and photos. It is a copy that this program does not look after.").arg(name)
-                                       : tr("What is kept of the client stands in %1; %2 photos are missing, since their files could not be read.").arg(name).arg(missing->size()),
+                                       : tr("What is kept of the client stands in %1; %2 photos are missing, since their files could not be read.").arg(name, QString::number(missing->size())),
                     {}, QStringLiteral("file")});
   });
   dialog->open();

@@ -132,8 +132,8 @@ void MainWindow::openNow(const QString& path) {
     messages_->say({Message::Kind::News,
                      tr("%1 was written by an older program (format %2) and was read as format %3. Your next save writes the newer one; this file is "
                         "then kept beside it as %1%4 until the save after that.")
-                         .arg(QFileInfo(path).fileName()).arg(plan.migration.from).arg(plan.migration.to)
-                         .arg(previousEnding()),
+                         .arg(QFileInfo(path).fileName(), QString::number(plan.migration.from), QString::number(plan.migration.to),
+                              previousEnding()),
                      {}, kFormat});
   turnTo(Page::Work);
   controller_.replace(std::move(plan.plan), std::move(plan.file));

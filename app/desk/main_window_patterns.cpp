@@ -118,7 +118,7 @@ void MainWindow::usePattern(const store::StoredPattern& pattern) {
     pieces += !change.before && after.find<plan::Piece>(change.id);
     sections += !change.before && after.find<plan::Section>(change.id);
   }
-  QString text = tr("“%1” came with %2 pieces in %3 sections; type their levels.").arg(pattern.name()).arg(pieces).arg(sections);
+  QString text = tr("“%1” came with %2 pieces in %3 sections; type their levels.").arg(pattern.name(), QString::number(pieces), QString::number(sections));
   const QStringList said = remarks(after, *used);
   if (!said.isEmpty()) text += u' ' + said.join(u' ');
   messages_->say({said.isEmpty() ? Message::Kind::News : Message::Kind::Caution, text, {}, kTopic});

@@ -88,9 +88,9 @@ QStringList planChanges(const plan::Plan& before, const plan::Plan& after) {
       const QStringList& names = found[static_cast<std::size_t>(kind)][static_cast<std::size_t>(fate)];
       if (names.isEmpty()) continue;
       QString list = names.mid(0, kMostNames).join(QStringLiteral(", "));
-      if (names.size() > kMostNames) list = Said::tr("%1 and %2 more").arg(list).arg(names.size() - kMostNames);
+      if (names.size() > kMostNames) list = Said::tr("%1 and %2 more").arg(list, QString::number(names.size() - kMostNames));
       const Words& words = kWords[kind][fate];
-      lines << (names.size() == 1 ? Said::tr(words.one).arg(list) : Said::tr(words.many).arg(list).arg(names.size()));
+      lines << (names.size() == 1 ? Said::tr(words.one).arg(list) : Said::tr(words.many).arg(list, QString::number(names.size())));
     }
   return lines;
 }

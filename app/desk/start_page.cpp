@@ -114,7 +114,7 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent) {
   };
   connect(patterns_, &QListWidget::itemActivated, this, beginWith);
   connect(patterns_, &QListWidget::itemClicked, this, beginWith);
-  const auto wanted = [this](QListWidgetItem* item) {
+  const auto wanted = [](QListWidgetItem* item) {
     return item->data(Qt::UserRole).toString();
   };
   connect(recent_, &QListWidget::itemActivated, this,

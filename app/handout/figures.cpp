@@ -74,8 +74,7 @@ paint::Figure viewFigure(const paint::Scene& scene, ViewName view, double scale)
 }
 
 paint::Figure blankFigure(const paint::Scene& scene, ViewName view, double scale) {
-  Outlines outlines(scene);
-  paint::Figure figure = stepFigure(scene, view, scale, {}, {}, outlines);
+  paint::Figure figure = stepFigure(scene, view, scale, {}, {});
   figure.id = wordOf(view) + QStringLiteral("-blank");
   std::erase_if(figure.items, [](const paint::DrawingItem& item) {
     return item.role == paint::Role::Section || item.role == paint::Role::Note || item.layer == paint::Layer::Labels;
@@ -83,14 +82,8 @@ paint::Figure blankFigure(const paint::Scene& scene, ViewName view, double scale
   return figure;
 }
 
-const QPainterPath& Outlines::of(const plan::ItemId& piece, ViewName view) {
-  const auto [it, isNew] = known_.try_emplace({piece, view});
-  if (const paint::PieceShape* shape = isNew ? scene_.find(piece) : nullptr) it->second = paint::seenOutline(scene_, *shape, view);
-  return it->second;
-}
-
 paint::Figure stepFigure(const paint::Scene& scene, ViewName view, double scale, const std::set<plan::ItemId>& now,
-                         const std::vector<plan::ItemId>& before, Outlines& outlines) {
+                         const std::vector<plan::ItemId>& before) {
   paint::Figure figure;
   figure.id = wordOf(view) + QStringLiteral("-step");
   figure.frame = paint::frameOf(view);
@@ -98,9 +91,11 @@ paint::Figure stepFigure(const paint::Scene& scene, ViewName view, double scale,
   figure.items = paint::headArt(scene.head(), view, plan::SkinTone::Paper, paperPalette(), ink, paint::Guides::Shown);
   for (const plan::ItemId& id : before) {
     const paint::PieceShape* piece = scene.find(id);
-    if (!piece || outlines.of(id, view).isEmpty()) continue;
+    if (!piece) continue;
+    const QPainterPath& seen = piece->in(scene.head().view(view)).seen;
+    if (seen.isEmpty()) continue;
     const bool leftOut = piece->piece->action == plan::Action::LeaveOut;
-    paint::DrawingItem item = stroke(outlines.of(id, view), leftOut ? QColor() : kPale, ink(0.18));
+    paint::DrawingItem item = stroke(seen, leftOut ? QColor() : kPale, ink(0.18));
     item.id = QString::fromStdString(id);
     item.role = paint::Role::Piece;
     item.style.fill = leftOut ? kPaleLeftOut : QColor(Qt::white);

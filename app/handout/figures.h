@@ -18,19 +18,9 @@ QRectF cropOf(head::ViewName view);
 
 /// A view with all pieces.
 paint::Figure viewFigure(const paint::Scene& scene, head::ViewName view, double scale);
-/// What is seen of pieces, worked out once for each view.
-class Outlines {
- public:
-  explicit Outlines(const paint::Scene& scene) : scene_(scene) {}
-  const QPainterPath& of(const plan::ItemId& piece, head::ViewName view);
-
- private:
-  const paint::Scene& scene_;
-  std::map<std::pair<plan::ItemId, head::ViewName>, QPainterPath> known_;
-};
 /// The pieces of one step over those `before` it, whose outlines are pale.
 paint::Figure stepFigure(const paint::Scene& scene, head::ViewName view, double scale, const std::set<plan::ItemId>& now,
-                         const std::vector<plan::ItemId>& before, Outlines& outlines);
+                         const std::vector<plan::ItemId>& before);
 /// The head without any piece, to draw on.
 paint::Figure blankFigure(const paint::Scene& scene, head::ViewName view, double scale);
 paint::Figure lookFigure(const paint::Scene& scene, head::ViewName view, const look::LookFrame* look, double scale);

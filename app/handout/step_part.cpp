@@ -99,7 +99,6 @@ void addSteps(Column& column, const Request& request, const paint::Scene& scene,
   const double width = pairs ? (column.width_mm() - 10) / 2 : column.width_mm();
   const double picture_mm = pairs ? 42 : kPicture_mm;
   std::vector<plan::ItemId> before;
-  Outlines outlines(scene);
   std::vector<Column> waiting;
   const auto flush = [&] {
     if (waiting.empty()) return;
@@ -119,7 +118,7 @@ void addSteps(Column& column, const Request& request, const paint::Scene& scene,
     if (!now.empty()) {
       const head::ViewName view = bestView(scene, step.pieces);
       const double scale = std::min(picture_mm / cropOf(view).width(), 66 / cropOf(view).height());
-      paint::Figure figure = stepFigure(scene, view, scale, now, lately(before), outlines);
+      paint::Figure figure = stepFigure(scene, view, scale, now, lately(before));
       figure.title = viewName(view, Person::Model);
       const double wide = figure.frame.width() * scale;
       picture.figure(std::move(figure), scale, (picture_mm - wide) / 2);

@@ -81,13 +81,13 @@ QString describeSection(const HeadScene& scene, const plan::Plan& plan, const pl
 }
 
 QString placeWords(const HeadScene& scene, const Vec3& p) {
-  const head::PlaceName name = scene.places().at(p);
-  const QString side = name.fromCentre_mm < 0 ? Words::tr("left") : Words::tr("right");
+  const QString side = p.x() < 0 ? Words::tr("left") : Words::tr("right");
   const auto sided = [&](const QString& place) {
-    return std::abs(name.fromCentre_mm) < kCentre_mm ? place
-                                                     : place + QLatin1Char(' ') + side;
+    // The way on the surface is longer than the straight one.
+    const bool central = std::abs(p.x()) < kCentre_mm && std::abs(scene.places().fromCentre_mm(p)) < kCentre_mm;
+    return central ? place : place + QLatin1Char(' ') + side;
   };
-  switch (name.place) {
+  switch (scene.places().placeAt(p)) {
     case head::Place::OffHair: return Words::tr("below the hairline");
     case head::Place::Front: return sided(Words::tr("front"));
     case head::Place::Temple: return sided(Words::tr("temple"));

@@ -25,16 +25,6 @@ QPolygonF edge(const SheetView& view, const Strip& strip, Vec3 StripSample::*sid
   return line;
 }
 
-QPainterPath outlineOf(const SheetView& view, const Strip& strip) {
-  QPolygonF around = edge(view, strip, &StripSample::a);
-  const QPolygonF back = edge(view, strip, &StripSample::b);
-  for (auto p = back.rbegin(); p != back.rend(); ++p) around << *p;
-  QPainterPath path;
-  path.addPolygon(around);
-  path.closeSubpath();
-  return path;
-}
-
 QPainterPath lineOf(const QPolygonF& points) {
   QPainterPath path;
   path.addPolygon(points);
@@ -87,10 +77,9 @@ QPainterPath scallops(const SheetView& view, const Strip& strip, double pitch_mm
 
 class PiecePainter {
  public:
-  PiecePainter(const Scene& scene, const PieceShape& shape, const SheetView& view,
-               const DiagramStyle& style)
-      : scene_(scene), shape_(shape), piece_(*shape.piece), view_(view),
-        palette_(style.palette), ink_(style.scale),
+  PiecePainter(const PieceShape& shape, const SheetView& view,
+               const DiagramStyle& style, const QString& letters)
+      : shape_(shape), piece_(*shape.piece), view_(view), palette_(style.palette), ink_(style.scale), letters_(letters),
         name_(describePiece(*shape.piece, shape.place)) {}
 
   Items items() {
@@ -218,10 +207,9 @@ class PiecePainter {
   }
 
   void addHatch(const QPainterPath& area) {
-    const QString letters = formulaLetters(scene_.plan(), piece_);
-    if (letters.isEmpty()) return;
+    if (letters_.isEmpty()) return;
     DrawingItem& hatch =
-        addLineOnFill(Role::Hatch, hatchLines(letters.left(1), area, ink_(1.1)), 0.14);
+        addLineOnFill(Role::Hatch, hatchLines(letters_.left(1), area, ink_(1.1)), 0.14);
     hatch.style.cap = Qt::FlatCap;
     if (piece_.action == plan::Action::Deepen) hatch.style.stroke = palette_.taken;
   }
@@ -246,13 +234,12 @@ class PiecePainter {
     if (!path.isEmpty()) addLine(Role::DropOut, path, 0.28);
   }
 
-  const Scene& scene_;
   const PieceShape& shape_;
   const plan::Piece& piece_;
   const SheetView view_;
   const Palette palette_;
   const Ink ink_;
-  const QString name_;
+  const QString letters_, name_;
   Items items_;
 };
 
@@ -307,17 +294,9 @@ void addHeadLines(Items& items, const Scene& scene, const SheetView& view, const
 
 }  // namespace
 
-QPainterPath seenOutline(const Scene& scene, const PieceShape& piece, head::ViewName view) {
-  const SheetView projection = scene.head().view(view);
-  QPainterPath path;
-  for (const StripRun& run : splitBySight(projection, piece.strip))
-    if (run.sight == Sight::Seen) path.addPath(outlineOf(projection, run.strip));
-  return path;
-}
-
 Items pieceItems(const Scene& scene, const PieceShape& piece, head::ViewName view,
                  const DiagramStyle& style) {
-  return PiecePainter(scene, piece, scene.head().view(view), style).items();
+  return PiecePainter(piece, scene.head().view(view), style, formulaLetters(scene.plan(), *piece.piece)).items();
 }
 
 namespace {
@@ -332,11 +311,20 @@ Items linesAndPieces(const Scene& scene, const SheetView& view, const DiagramSty
                               QString::fromStdString(section.section->label), view, run,
                               style.palette, ink, 0.4));
   // Earlier pieces have the hair: they lie over later ones.
+  KeptPieces drawn;
   for (auto piece = scene.pieces().rbegin(); piece != scene.pieces().rend(); ++piece) {
     if (!style.shows((*piece)->id)) continue;
-    Items own = PiecePainter(scene, **piece, view, style).items();
-    std::move(own.begin(), own.end(), std::back_inserter(items));
+    const QString letters = formulaLetters(scene.plan(), *(*piece)->piece);
+    Items own;
+    if (auto known = style.kept ? style.kept->find(*piece) : KeptPieces::iterator{};
+        style.kept && known != style.kept->end() && known->second.first == letters)
+      own = std::move(known->second.second);
+    else
+      own = PiecePainter(**piece, view, style, letters).items();
+    items.insert(items.end(), own.begin(), own.end());
+    if (style.kept) drawn[*piece] = {letters, std::move(own)};
   }
+  if (style.kept) *style.kept = std::move(drawn);
   return items;
 }
 

@@ -4,6 +4,7 @@
 //
 // Notation: solid line = parting, dashed = hidden behind the head; hatch and
 // letter mean formula and nothing else; it reads in greys alone.
+#include <map>
 #include <optional>
 #include <set>
 
@@ -12,6 +13,10 @@
 #include "app/paint/scene.h"
 
 namespace combdraft::paint {
+
+/// The items of pieces in one view and style, so that an edit of one piece draws one. Whoever
+/// keeps it empties it when view, palette or scale change.
+using KeptPieces = std::map<std::shared_ptr<const PieceShape>, std::pair<QString, Items>>;  // letters, items
 
 struct DiagramStyle {
   Palette palette;
@@ -22,6 +27,9 @@ struct DiagramStyle {
 
   /// Where labels stay; nothing = anywhere in the view.
   std::optional<QRectF> labelFrame = {};
+
+  /// When given, what is known of pieces is taken from it; afterwards it holds those drawn.
+  KeptPieces* kept = nullptr;
 
   bool shows(const plan::ItemId& piece) const { return !only || only->contains(piece); }
 };
@@ -39,8 +47,5 @@ Items pieceItems(const Scene& scene, const PieceShape& piece, head::ViewName vie
 /// (a close-up), cut to `frame`.
 Items closeUpItems(const Scene& scene, const head::SheetView& view, const QRectF& frame,
                    const DiagramStyle& style);
-
-/// Closed outline of the seen part of a strip, drawing mm; empty when hidden.
-QPainterPath seenOutline(const Scene& scene, const PieceShape& piece, head::ViewName view);
 
 }  // namespace combdraft::paint

@@ -62,41 +62,12 @@ std::optional<Strip> mainRun(const head::SheetView& view, const QPainterPath& sh
   return best;
 }
 
-// The fixed view that shows the longest stretch of a strip: there its label must stand.
-head::ViewName bestView(const Scene& scene, const Strip& strip) {
-  using head::ViewName;
-  ViewName best = ViewName::Top;
-  double longest = 0;
-  for (const ViewName name :
-       {ViewName::Front, ViewName::Back, ViewName::Left, ViewName::Right, ViewName::Top}) {
-    const head::SheetView view = scene.head().view(name);
-    for (const StripRun& run : splitBySight(view, strip)) {
-      if (run.sight != Sight::Seen) continue;
-      double length = 0;
-      for (std::size_t i = 1; i < run.strip.size(); ++i)
-        length += sizeOf(at(view, run.strip[i].centre) - at(view, run.strip[i - 1].centre));
-      if (length <= longest) continue;
-      longest = length;
-      best = name;
-    }
-  }
-  return best;
-}
-
-QPointF nearestOnRun(const head::SheetView& view, const Strip& run, const QPointF& to) {
-  QPointF best = at(view, run.front().centre);
-  for (const StripSample& s : run) {
-    const QPointF p = at(view, s.centre);
-    if (QLineF(p, to).length() < QLineF(best, to).length()) best = p;
-  }
-  return best;
-}
-
 // Places for a label of one piece, in drawing mm.
 class Places {
  public:
   Places(const head::SheetView& view, const Strip& run, double radius, const QSizeF& size)
       : view_(view), run_(run), radius_(radius), size_(size) {
+    for (const StripSample& s : run) line_.push_back(at(view, s.centre));
     const QPointF a = at(view, middleOf().a), b = at(view, middleOf().b);
     middle_ = at(view, middleOf().centre);
     side_ = unit(a - b);
@@ -132,11 +103,15 @@ class Places {
 
  private:
   const StripSample& middleOf() const { return run_[run_.size() / 2]; }
+  QPointF nearest(const QPointF& to) const {
+    const auto far = [&](const QPointF& p) { return QPointF::dotProduct(p - to, p - to); };
+    return *std::min_element(line_.begin(), line_.end(), [&](const QPointF& p, const QPointF& q) { return far(p) < far(q); });
+  }
 
   LabelRoom::Spot spot(const QPointF& from, const QPointF& toward, double distance) const {
     // A wide label stands off by its own half width where it lies to the side.
     const QPointF centre = from + toward * distance + QPointF(toward.x() * (size_.width() / 2 - radius_), 0);
-    const QPointF target = nearestOnRun(view_, run_, centre);
+    const QPointF target = nearest(centre);
     const QPointF off = target - centre;
     const QPointF gap(std::max(0.0, std::abs(off.x()) - size_.width() / 2),
                       std::max(0.0, std::abs(off.y()) - size_.height() / 2));
@@ -146,6 +121,7 @@ class Places {
 
   const head::SheetView& view_;
   const Strip& run_;
+  std::vector<QPointF> line_;  // its middle
   double radius_;
   QSizeF size_;
   QPointF middle_, side_;
@@ -199,7 +175,7 @@ std::vector<Labelled> labelled(const Scene& scene, const head::SheetView& view, 
   std::vector<Labelled> found;
   for (const auto& piece : scene.pieces()) {
     if (!style.shows(piece->id) || piece->piece->action == plan::Action::LeaveOut) continue;
-    const bool best = style.only || bestView(scene, piece->strip) == view.name();
+    const bool best = style.only || piece->mostSeenIn == view.name();
     std::optional<Strip> run = mainRun(view, shape, piece->strip, best ? 0 : kSeenShare);
     if (!run) continue;
     const bool early = piece == scene.pieces().front() || piece == scene.pieces().back() ||

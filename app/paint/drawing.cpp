@@ -55,6 +55,19 @@ QString roleWord(Role role) {
   return {};
 }
 
+QRectF DrawingItem::extent() const {
+  constexpr double kWidest = 1.5, kHighest = 2;  // of a letter, in its size
+  const double margin = style.stroke.isValid() ? style.width_mm : 0;
+  QRectF box;
+  if (!path.isEmpty()) box = path.controlPointRect().adjusted(-margin, -margin, margin, margin);
+  if (!image.isNull()) box |= imageRect;
+  if (text) {
+    const double width = 2 * text->size_mm * kWidest * static_cast<double>(text->words.size() + 1), height = text->size_mm * kHighest;
+    box |= QRectF(text->at - QPointF(width / 2, height / 2), QSizeF(width, height));
+  }
+  return box;
+}
+
 QStringList fontFamilies() {
   return {QStringLiteral("Inter"), QStringLiteral("DejaVu Sans"), QStringLiteral("sans-serif")};
 }

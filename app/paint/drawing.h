@@ -27,6 +27,7 @@ enum class Role {
 QString roleWord(Role role);
 
 struct Style {
+  bool operator==(const Style&) const = default;
   QColor stroke;                   ///< invalid = no line
   double width_mm = 0;             ///< in the drawing's mm
   std::vector<double> dash_mm;     ///< empty = solid
@@ -35,6 +36,7 @@ struct Style {
 };
 
 struct TextRun {
+  bool operator==(const TextRun&) const = default;
   QString words;
   QPointF at;             ///< anchor, middle of the letters' height
   double size_mm = 3;
@@ -54,6 +56,10 @@ struct DrawingItem {
   std::optional<TextRun> text;
   QImage image;       ///< drawn into imageRect when not null
   QRectF imageRect;
+
+  bool operator==(const DrawingItem&) const = default;
+  /// A rectangle that holds all that is drawn of it, letters with room to spare.
+  QRectF extent() const;
 };
 
 using Items = std::vector<DrawingItem>;

@@ -245,10 +245,15 @@ QPainterPath viewClip(ViewName view) {
 void clipToView(Items& items, ViewName view) { clipItems(items, viewClip(view)); }
 
 void clipItems(Items& items, const QPainterPath& clip) {
+  QPainterPath own, both;  // items in a row mostly share their clip, and intersecting is dear
   for (DrawingItem& item : items) {
     if (item.image.isNull() && clip.contains(item.path.boundingRect())) continue;
     const bool cut = !item.clip.isEmpty();
-    item.clip = cut ? item.clip.intersected(clip) : clip;
+    if (cut && item.clip != own) {
+      own = item.clip;
+      both = own.intersected(clip);
+    }
+    item.clip = cut ? both : clip;
     // An empty clip means none: what lies wholly outside goes instead.
     if (cut && item.clip.isEmpty()) item.path.clear();
   }

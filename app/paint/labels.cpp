@@ -20,42 +20,39 @@ bool meets(const QLineF& line, const QRectF& room) {
          cross(line, QLineF(room.topRight(), room.bottomLeft()));
 }
 
+QRectF boxOf(const QLineF& line) {
+  return QRectF(line.p1(), line.p2()).normalized();
+}
+
 }  // namespace
 
-void LabelRoom::avoid(const QPointF& place) {
-  places_.push_back(place);
-  order_ = Order::Mixed;
-}
+void LabelRoom::avoid(const QPointF& place) { places_.add(place, QRectF(place, QSizeF())); }
 
 void LabelRoom::avoidLines(const QPainterPath& lines) {
   const QList<QPolygonF> polygons = lines.toSubpathPolygons();
-  for (const QPolygonF& line : polygons)
-    for (qsizetype i = 1; i < line.size(); ++i) lines_.push_back(QLineF(line[i - 1], line[i]));
+  for (const QPolygonF& polygon : polygons)
+    for (qsizetype i = 1; i < polygon.size(); ++i) {
+      const QLineF line(polygon[i - 1], polygon[i]);
+      lines_.add(line, boxOf(line));
+    }
 }
 
-bool LabelRoom::hidesPlace(const QRectF& room) {
-  const auto before = [](const QPointF& p, const QPointF& q) { return p.x() < q.x(); };
-  if (order_ == Order::Mixed) std::sort(places_.begin(), places_.end(), before);
-  order_ = Order::Sorted;
-  auto place = std::lower_bound(places_.begin(), places_.end(), room.topLeft(), before);
-  for (; place != places_.end() && place->x() <= room.right(); ++place)
-    if (room.contains(*place)) return true;
-  return false;
-}
-
-bool LabelRoom::isFree(const Spot& spot, const QRectF& room, Cover cover) {
+bool LabelRoom::isFree(const Spot& spot, const QRectF& room, Cover cover) const {
   const bool leads = !spot.leader.isNull(), strict = cover == Cover::Nothing || cover == Cover::Places;
   if (!frame_.contains(room)) return false;
-  for (const QRectF& other : taken_)
-    if (other.intersects(room) || (leads && cover != Cover::Leaders && meets(spot.leader, other))) return false;
-  for (const QLineF& other : leaders_) {
-    if (cover != Cover::Leaders && meets(other, room)) return false;
-    if (strict && leads && cross(other, spot.leader)) return false;
+  const QRectF way = boxOf(spot.leader);
+  const auto meetsRoom = [&](const QLineF& line) { return meets(line, room); };
+  const auto crossesLeader = [&](const QLineF& line) { return cross(line, spot.leader); };
+  if (taken_.any(room, [&](const QRectF& other) { return other.intersects(room); })) return false;
+  if (cover != Cover::Leaders) {
+    if (leaders_.any(room, meetsRoom)) return false;
+    if (leads && taken_.any(way, [&](const QRectF& other) { return meets(spot.leader, other); })) return false;
   }
-  if (strict)
-    for (const QLineF& line : lines_)
-      if (meets(line, room) || (leads && cross(line, spot.leader))) return false;
-  return cover != Cover::Nothing || !hidesPlace(room);
+  if (strict) {
+    if (lines_.any(room, meetsRoom)) return false;
+    if (leads && (leaders_.any(way, crossesLeader) || lines_.any(way, crossesLeader))) return false;
+  }
+  return cover != Cover::Nothing || !places_.any(room, [&](const QPointF& place) { return room.contains(place); });
 }
 
 std::optional<LabelRoom::Spot> LabelRoom::take(const std::vector<Spot>& spots, const QSizeF& size,
@@ -63,8 +60,8 @@ std::optional<LabelRoom::Spot> LabelRoom::take(const std::vector<Spot>& spots, c
   for (const Spot& spot : spots) {
     const QRectF room(spot.centre - QPointF(size.width() / 2, size.height() / 2), size);
     if (!isFree(spot, room, cover)) continue;
-    taken_.push_back(room);
-    if (!spot.leader.isNull()) leaders_.push_back(spot.leader);
+    taken_.add(room, room);
+    if (!spot.leader.isNull()) leaders_.add(spot.leader, boxOf(spot.leader));
     return spot;
   }
   return std::nullopt;

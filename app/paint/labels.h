@@ -8,11 +8,14 @@
 #include <optional>
 #include <vector>
 
+#include "app/paint/cells.h"
+
 namespace combdraft::paint {
 
 class LabelRoom {
  public:
-  explicit LabelRoom(const QRectF& frame) : frame_(frame) {}
+  explicit LabelRoom(const QRectF& frame)
+      : frame_(frame), taken_(frame), leaders_(frame), lines_(frame), places_(frame) {}
 
   /// Places that a label should leave free when it can.
   void avoid(const QPointF& place);
@@ -33,15 +36,12 @@ class LabelRoom {
   std::optional<Spot> take(const std::vector<Spot>& spots, const QSizeF& size, Cover cover);
 
  private:
-  bool isFree(const Spot& spot, const QRectF& room, Cover cover);
-  bool hidesPlace(const QRectF& room);
+  bool isFree(const Spot& spot, const QRectF& room, Cover cover) const;
 
   QRectF frame_;
-  std::vector<QRectF> taken_;
-  std::vector<QLineF> leaders_;
-  std::vector<QLineF> lines_;
-  std::vector<QPointF> places_;
-  enum class Order { Sorted, Mixed } order_ = Order::Sorted;  ///< of places_, by x
+  Cells<QRectF> taken_;
+  Cells<QLineF> leaders_, lines_;
+  Cells<QPointF> places_;
 };
 
 }  // namespace combdraft::paint

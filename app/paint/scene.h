@@ -5,7 +5,7 @@
 #include <memory>
 
 #include "app/paint/head_art.h"
-#include "app/paint/strip.h"
+#include "app/paint/strip_sight.h"
 #include "engine/plan/plan.h"
 
 namespace combdraft::paint {
@@ -16,6 +16,11 @@ struct PieceShape {
   const plan::Piece* piece = nullptr;
   Strip strip;
   QString place;  ///< "back left"
+  head::ViewName mostSeenIn = head::ViewName::Top;  ///< the fixed view that shows the longest stretch
+  /// What a view shows of the strip; kept. One thread at a time.
+  const StripSight& in(const head::SheetView& view) const { return sights->in(view, strip); }
+
+  std::shared_ptr<StripSights> sights;  ///< shared while the strip stays
 };
 struct SectionShape {
   plan::ItemId id;
@@ -37,10 +42,13 @@ class Scene {
   const PieceShape* find(const plan::ItemId& id) const;
 
  private:
+  PieceShape shapeOf(const plan::ItemId& id, const plan::Piece& piece, const PieceShape* before) const;
+
   plan::Plan plan_;
   std::shared_ptr<const HeadScene> head_;
   plan::ItemPtr headItem_;
   std::vector<std::shared_ptr<const PieceShape>> pieces_;  ///< by order
+  std::map<plan::ItemId, const PieceShape*> byId_;
   std::vector<SectionShape> sections_;
 };
 

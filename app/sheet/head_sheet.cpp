@@ -206,11 +206,9 @@ plan::ItemId HeadSheet::itemUnder(const ViewPlace& place, const QPointF& widget)
         item.path.contains(p))
       return item.id.toStdString();
   const QRectF near(p - QPointF(reach, reach), QSizeF(2 * reach, 2 * reach));
-  for (const auto& piece : scene_->pieces()) {  // earlier pieces lie on top
-    const QPainterPath outline = paint::seenOutline(*scene_, *piece, place.view);
-    if (outline.boundingRect().intersects(near) && outline.intersects(near)) return piece->id;
-  }
   const head::SheetView view = scene_->head().view(place.view);
+  for (const auto& piece : scene_->pieces())  // earlier pieces lie on top
+    if (piece->in(view).seen.intersects(near)) return piece->id;
   for (const paint::SectionShape& section : scene_->sections())
     for (const Vec3& q : section.outline) {
       if (!view.faces(scene_->head().shape, q)) continue;
@@ -298,7 +296,7 @@ QRectF HeadSheet::placeOnSheet(const plan::ItemId& id) const {
   for (const ViewPlace* place : order) {
     QRectF mm;
     if (const paint::PieceShape* piece = scene_->find(id)) {
-      mm = paint::seenOutline(*scene_, *piece, place->view).boundingRect();
+      mm = piece->in(scene_->head().view(place->view)).seen.boundingRect();
     } else {
       const head::SheetView view = scene_->head().view(place->view);
       QPolygonF seen;

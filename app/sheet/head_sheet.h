@@ -128,7 +128,6 @@ class HeadSheet : public QWidget {
                std::function<void(const QString&)> done);
   enum class TextEnd { Keep, Drop };
   void closeText(TextEnd end);
-  void paintSketch(QPainter& painter, const ViewPlace& place, const ToolSketch& sketch) const;
 
   // acts
   void selectBand();
@@ -147,11 +146,19 @@ class HeadSheet : public QWidget {
   void announceSelection();
 
   // overlay (head_sheet_paint.cpp)
-  void paintView(QPainter& painter, const ViewPlace& place) const;
+  /// What the tool has drawn so far, walked on the surface once for all views.
+  struct DrawnSketch {
+    ToolSketch sketch;
+    paint::Strip strip;               ///< of a line with a thickness
+    std::vector<Vec3> line, closing;  ///< of one without
+  };
+  std::optional<DrawnSketch> drawnSketch() const;
+  void paintView(QPainter& painter, const ViewPlace& place, const DrawnSketch* sketch) const;
   void paintComb(QPainter& painter, const QPointF& foot) const;
-  void paintOverlay(QPainter& painter, const ViewPlace& place) const;
+  void paintOverlay(QPainter& painter, const ViewPlace& place, const DrawnSketch* sketch) const;
   void paintHandles(QPainter& painter, const ViewPlace& place) const;
-  void paintTool(QPainter& painter, const ViewPlace& place) const;
+  void paintSketch(QPainter& painter, const ViewPlace& place, const DrawnSketch& drawn) const;
+  void paintCaught(QPainter& painter, const ViewPlace& place) const;
   void paintFoot(QPainter& painter) const;
   QPainterPath toWidget(const ViewPlace& place, const QPainterPath& path_mm) const;
 

@@ -226,11 +226,11 @@ void HeadSheet::selectBand() {
   std::vector<plan::ItemId> ids;
   if (pressedKeys_ & (Qt::ControlModifier | Qt::ShiftModifier))
     ids = document_.selection().ids();
+  const head::SheetView view = scene_->head().view(place->view);
   for (const auto& piece : scene_->pieces())
-    if (paint::seenOutline(*scene_, *piece, place->view).intersects(band.normalized()))
+    if (piece->in(view).seen.intersects(band.normalized()))
       ids.push_back(piece->id);
   // Sections that lie wholly inside the frame, as far as they are seen.
-  const head::SheetView view = scene_->head().view(place->view);
   for (const paint::SectionShape& section : scene_->sections()) {
     const auto within = [&](const Vec3& p) {
       const head::ViewPoint at = view.project(p);

@@ -48,7 +48,8 @@ void HeadSheet::paintEvent(QPaintEvent*) {
   QPainter painter(this);
   painter.setRenderHint(QPainter::Antialiasing);
   painter.fillRect(rect(), screenPalette().ground);
-  for (const ViewPlace& place : places_) paintView(painter, place);
+  const std::optional<DrawnSketch> sketch = drawnSketch();
+  for (const ViewPlace& place : places_) paintView(painter, place, sketch ? &*sketch : nullptr);
   if (hold_ == Hold::Band) {
     painter.setPen(pen(screenPalette().accent, 1, Qt::DashLine));
     QColor tint = screenPalette().accent;
@@ -64,7 +65,7 @@ void HeadSheet::paintEvent(QPaintEvent*) {
   }
 }
 
-void HeadSheet::paintView(QPainter& painter, const ViewPlace& place) const {
+void HeadSheet::paintView(QPainter& painter, const ViewPlace& place, const DrawnSketch* sketch) const {
   const ViewLayers& layers = layers_[static_cast<std::size_t>(place.view)];
   const document::Layer layer = layerOf(place);
   const double divider = layer == document::Layer::Diagram ? place.rect.right() + 1
@@ -109,7 +110,7 @@ void HeadSheet::paintView(QPainter& painter, const ViewPlace& place) const {
   painter.save();
   if (place.view == head::ViewName::Crown)
     painter.setClipPath(toWidget(place, paint::viewClip(place.view)), Qt::IntersectClip);
-  paintOverlay(painter, place);
+  paintOverlay(painter, place, sketch);
   painter.restore();
   painter.setPen(place.large ? screenPalette().ink : screenPalette().softInk);
   const int number = static_cast<int>(place.view) + 1;
@@ -136,7 +137,7 @@ void HeadSheet::paintComb(QPainter& painter, const QPointF& foot) const {
     painter.drawLine(QPointF(foot.x() + kBack_px, y), QPointF(comb.right(), y));
 }
 
-void HeadSheet::paintOverlay(QPainter& painter, const ViewPlace& place) const {
+void HeadSheet::paintOverlay(QPainter& painter, const ViewPlace& place, const DrawnSketch* sketch) const {
   const head::SheetView view = scene_->head().view(place.view);
   if (const document::Marks& marks = view_.marks(); !marks.places.empty()) {
     const QPainterPath outline =
@@ -152,30 +153,29 @@ void HeadSheet::paintOverlay(QPainter& painter, const ViewPlace& place) const {
   }
   painter.setBrush(Qt::NoBrush);
   // What is hidden is dashed where hair is seen, never across the face.
-  const auto overHair = [&](const QPolygonF& line) {
+  const auto overHair = [&](const QPainterPath& lines_mm) {
+    if (lines_mm.isEmpty()) return;
     painter.save();
     painter.setClipPath(toWidget(place, scene_->head().lines(place.view).scalp), Qt::IntersectClip);
-    painter.drawPolyline(line);
+    painter.drawPath(toWidget(place, lines_mm));
     painter.restore();
   };
-  const auto outline = [&](const plan::ItemId& id, double width) {
-    const paint::PieceShape* piece = scene_->find(id);
-    if (!piece) return;
-    const QPainterPath seen = toWidget(place, paint::seenOutline(*scene_, *piece, place.view));
+  const auto outline = [&](const std::vector<plan::ItemId>& ids, double width) {
+    QPainterPath seen, hidden;  // drawn at once: a choice may hold hundreds of pieces
+    for (const plan::ItemId& id : ids)
+      if (const paint::PieceShape* piece = scene_->find(id)) {
+        seen.addPath(piece->in(view).seen);
+        hidden.addPath(piece->in(view).hidden);
+      }
+    seen = toWidget(place, seen);
     if (controls::currentTheme().name == controls::ThemeName::Dark) {  // stands out from mid grey
       painter.setPen(pen(screenPalette().ground, width + 2));
       painter.drawPath(seen);
     }
     painter.setPen(pen(screenPalette().accent, width));
     painter.drawPath(seen);
-    for (const paint::StripRun& run : paint::splitBySight(view, piece->strip)) {
-      if (run.sight != paint::Sight::Hidden) continue;
-      QPolygonF line;
-      for (const paint::StripSample& s : run.strip)
-        line << place.toWidget(project(view, s.centre));
-      painter.setPen(pen(screenPalette().accent, width, Qt::DashLine));
-      overHair(line);
-    }
+    painter.setPen(pen(screenPalette().accent, width, Qt::DashLine));
+    overHair(hidden);
   };
   if (view_.layer() == document::Layer::Look && view_.tool() == document::Tool::Select &&
       document_.selection().isEmpty() && view_.hoverItem().empty()) {
@@ -183,23 +183,26 @@ void HeadSheet::paintOverlay(QPainter& painter, const ViewPlace& place) const {
   } else {
     // Many at once are marked lightly, so that the diagram stays to be seen.
     const double width = document_.selection().size() > 8 ? 1 : 2;
-    for (const plan::ItemId& id : document_.selection().ids()) outline(id, width);
-    if (!document_.selection().contains(view_.hoverItem())) outline(view_.hoverItem(), 1);
+    outline(document_.selection().ids(), width);
+    if (!document_.selection().contains(view_.hoverItem())) outline({view_.hoverItem()}, 1);
   }
   for (const paint::SectionShape& section : scene_->sections()) {
     const bool selected = document_.selection().contains(section.id);
     if (!selected && view_.hoverItem() != section.id) continue;
     for (const paint::LineRun& run :
          paint::splitBySight(scene_->head().shape, view, section.outline)) {
-      QPolygonF line;
-      for (const Vec3& p : run.points) line << place.toWidget(project(view, p));
+      QPolygonF points_mm;
+      for (const Vec3& p : run.points) points_mm << project(view, p);
+      QPainterPath line_mm;
+      line_mm.addPolygon(points_mm);
       const bool seen = run.sight == paint::Sight::Seen;
       painter.setPen(pen(screenPalette().accent, selected ? 2 : 1, seen ? Qt::SolidLine : Qt::DashLine));
-      seen ? painter.drawPolyline(line) : overHair(line);
+      seen ? painter.drawPath(toWidget(place, line_mm)) : overHair(line_mm);
     }
   }
   paintHandles(painter, place);
-  paintTool(painter, place);
+  if (sketch) paintSketch(painter, place, *sketch);
+  paintCaught(painter, place);
   if (view_.hoverPoint() && hold_ != Hold::Divider) {
     const Vec3 p = scene_->head().shape.pointAt(*view_.hoverPoint());
     const QPointF at = project(view, p);
@@ -248,12 +251,23 @@ void HeadSheet::paintHandles(QPainter& painter, const ViewPlace& place) const {
   }
 }
 
-void HeadSheet::paintTool(QPainter& painter, const ViewPlace& place) const {
-  if (!tool_) return;
-  const std::optional<Snap> here = hold_ == Hold::Tool ? std::nullopt : snap_;
-  paintSketch(painter, place, tool_->sketch(here));
-  if (!snap_ || !snap_->isCaught()) return;
-  // A caught point wears a square.
+std::optional<HeadSheet::DrawnSketch> HeadSheet::drawnSketch() const {
+  if (!tool_) return std::nullopt;
+  const head::HeadShape& shape = scene_->head().shape;
+  DrawnSketch drawn{tool_->sketch(hold_ == Hold::Tool ? std::nullopt : snap_), {}, {}, {}};
+  const ToolSketch& sketch = drawn.sketch;
+  if (sketch.thickness_mm > 0) {
+    drawn.strip = paint::makeStrip(shape, sketch.line, sketch.thickness_mm);
+  } else if (sketch.line.size() > 1) {
+    drawn.line = paint::surfaceLine(shape, sketch.line);
+    if (sketch.closed) drawn.closing = paint::surfaceLine(shape, {sketch.line.back(), sketch.line.front()});
+  }
+  return drawn;
+}
+
+// A caught point wears a square.
+void HeadSheet::paintCaught(QPainter& painter, const ViewPlace& place) const {
+  if (!tool_ || !snap_ || !snap_->isCaught()) return;
   const head::SheetView view = scene_->head().view(place.view);
   const Vec3 p = scene_->head().shape.pointAt(snap_->at);
   if (!view.faces(scene_->head().shape, p)) return;
@@ -265,14 +279,13 @@ void HeadSheet::paintTool(QPainter& painter, const ViewPlace& place) const {
   painter.drawRect(QRectF(at - QPointF(5, 5), QSizeF(10, 10)));
 }
 
-void HeadSheet::paintSketch(QPainter& painter, const ViewPlace& place,
-                            const ToolSketch& sketch) const {
+void HeadSheet::paintSketch(QPainter& painter, const ViewPlace& place, const DrawnSketch& drawn) const {
+  const ToolSketch& sketch = drawn.sketch;
   const head::SheetView view = scene_->head().view(place.view);
   const head::HeadShape& shape = scene_->head().shape;
   const QColor accent = screenPalette().accent;
   if (sketch.thickness_mm > 0) {
-    const paint::Strip strip = paint::makeStrip(shape, sketch.line, sketch.thickness_mm);
-    for (const paint::StripRun& run : paint::splitBySight(view, strip)) {
+    for (const paint::StripRun& run : paint::splitBySight(view, drawn.strip)) {
       QPolygonF around, centre;
       for (const paint::StripSample& s : run.strip) around << place.toWidget(project(view, s.a));
       for (auto s = run.strip.rbegin(); s != run.strip.rend(); ++s)
@@ -290,19 +303,18 @@ void HeadSheet::paintSketch(QPainter& painter, const ViewPlace& place,
         painter.drawPolyline(centre);
       }
     }
-  } else if (sketch.line.size() > 1) {
-    const auto draw = [&](const std::vector<head::ScalpPoint>& points, double width) {
+  } else {
+    const auto draw = [&](const std::vector<Vec3>& points, double width) {
       painter.setBrush(Qt::NoBrush);
-      for (const paint::LineRun& run :
-           paint::splitBySight(shape, view, paint::surfaceLine(shape, points))) {
+      for (const paint::LineRun& run : paint::splitBySight(shape, view, points)) {
         QPolygonF line;
         for (const Vec3& p : run.points) line << place.toWidget(project(view, p));
         painter.setPen(pen(accent, width, run.sight == paint::Sight::Seen ? Qt::SolidLine : Qt::DashLine));
         painter.drawPolyline(line);
       }
     };
-    draw(sketch.line, 1.8);
-    if (sketch.closed) draw({sketch.line.back(), sketch.line.front()}, 0.9);
+    draw(drawn.line, 1.8);
+    draw(drawn.closing, 0.9);
   }
   painter.setBrush(screenPalette().ground);
   painter.setPen(pen(accent, 1.6));

@@ -1,9 +1,10 @@
 #pragma once
 // The still pictures of one view: line art and look are drawn once and kept,
-// the diagram again with each edit. Moving the pointer draws none of them.
+// the diagram again where an edit changes it. Moving the pointer draws none of them.
 #include <QPixmap>
 #include <memory>
 
+#include "app/paint/diagram.h"
 #include "app/paint/ink.h"
 #include "app/paint/scene.h"
 #include "app/sheet/view_layout.h"
@@ -31,14 +32,18 @@ class ViewLayers {
   /// How often each layer was drawn (for tests).
   struct Drawn {
     int art = 0, diagram = 0, look = 0;
+    int parts = 0;  ///< of `diagram`, those that drew only a part
   };
   const Drawn& drawn() const { return drawn_; }
 
  private:
   QPixmap blank() const;
+  void drawDiagram(const paint::Items& next);
+  void draw(QPixmap& pixmap, const paint::Items& items, const QRegion& within = {}) const;
 
   Source source_;
   paint::Items items_;
+  paint::KeptPieces kept_;
   QPixmap diagramArt_, diagram_, look_;
   Drawn drawn_;
 };

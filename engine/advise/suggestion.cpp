@@ -108,14 +108,14 @@ class Suggester::State::Run {
   Result<Standing> standing(const plan::Plan& plan, look::LookEngine& engine, Standing::Size size) {
     auto readings = readingsOf(plan, engine);
     if (!readings) return readings.error();
-    const auto openings = state_.openings.update(plan, settings_, stop_);
-    if (!openings) return openings.error();
+    const auto opened = state_.openings.update(plan, settings_, stop_);
+    if (!opened) return opened.error();
     Standing s;
     s.size = size;
     s.readings = std::move(readings).value();
-    if (const auto* worst = openings->worstLight()) s.lightBlock_cm2 = worst->light.area_cm2, makers_ = worst->light.pieces;
+    if (const auto* worst = opened->worstLight()) s.lightBlock_cm2 = worst->light.area_cm2, makers_ = worst->light.pieces;
     else makers_.clear();
-    if (const auto* worst = openings->worstDark()) s.darkBlock_cm2 = worst->dark.area_cm2;
+    if (const auto* worst = opened->worstDark()) s.darkBlock_cm2 = worst->dark.area_cm2;
     s.miss_levels = missOf(s.readings, aims_);
     s.effort = effortOf(plan, settings_.choice);
     return s;

@@ -69,39 +69,44 @@ double PlaceNamer::fromHairline_mm(const Vec3& p) const {
   return hairline_.contains(p) ? length : -length;
 }
 
-PlaceName PlaceNamer::at(const Vec3& p) const {
-  PlaceName name;
-  name.fromHairline_mm = fromHairline_mm(p);
-  // The way to the mirror image crosses the centre line square, half-way.
-  const SurfacePath across = shortestPath(shape_, p, p.cwiseProduct(Vec3(-1, 1, 1)));
-  name.fromCentre_mm = std::copysign(across.length_mm / 2, p.x());
-  const std::size_t n = across.points.size();
-  Vec3 foot = n % 2 == 1 ? across.points[n / 2]
-                         : Vec3((across.points[n / 2 - 1] + across.points[n / 2]) / 2);
-  foot.x() = 0;
-  const double along = alongCentreLine_mm(shape_.project(foot));
-
+Place PlaceNamer::placeAt(const Vec3& p) const {
   const double azimuth = std::abs(degrees(std::atan2(p.x(), p.y())));
   const double high = shape_.axes().c_mm / 90, deep = shape_.axes().b_mm / 94.9;
   const bool aboveRidge = p.z() > high * (37 + 0.07 * p.y() / deep);
   const bool belowOccipital = p.z() < high * (-24 + 0.09 * p.y() / deep);
   // Bounds of the names: own choice, along the trade's section lines.
   constexpr double kCrownReach_mm = 32, kFrontReach_mm = 45, kTempleReach_mm = 30;
-  if (name.fromHairline_mm < 0)
-    name.place = Place::OffHair;
-  else if (surfaceDistance_mm(shape_, p, marks_.crown) < kCrownReach_mm * deep)
-    name.place = Place::Crown;
-  else if (std::min((p - marks_.templeLeft).norm(), (p - marks_.templeRight).norm()) <
-           kTempleReach_mm * deep)
-    name.place = Place::Temple;
-  else if (azimuth < 60 && name.fromHairline_mm < kFrontReach_mm * deep)
-    name.place = Place::Front;
-  else if (aboveRidge)
-    name.place = p.y() > marks_.crown.y() ? Place::Top : Place::Back;
-  else if (p.y() > -30 * deep)
-    name.place = Place::Side;
-  else
-    name.place = belowOccipital ? Place::Nape : Place::Back;
+  // No way on the surface is shorter than the straight one, which costs nothing.
+  const auto isNear = [&](const Vec3& mark, double reach_mm) {
+    return (p - mark).norm() < reach_mm && surfaceDistance_mm(shape_, p, mark) < reach_mm;
+  };
+  if (!hairline_.contains(p)) return Place::OffHair;
+  if (isNear(marks_.crown, kCrownReach_mm * deep)) return Place::Crown;
+  if (std::min((p - marks_.templeLeft).norm(), (p - marks_.templeRight).norm()) < kTempleReach_mm * deep) return Place::Temple;
+  if (azimuth < 60 && fromHairline_mm(p) < kFrontReach_mm * deep) return Place::Front;
+  if (aboveRidge) return p.y() > marks_.crown.y() ? Place::Top : Place::Back;
+  if (p.y() > -30 * deep) return Place::Side;
+  return belowOccipital ? Place::Nape : Place::Back;
+}
+
+SurfacePath PlaceNamer::acrossFrom(const Vec3& p) const {
+  return shortestPath(shape_, p, p.cwiseProduct(Vec3(-1, 1, 1)));
+}
+
+double PlaceNamer::fromCentre_mm(const Vec3& p) const { return std::copysign(acrossFrom(p).length_mm / 2, p.x()); }
+
+PlaceName PlaceNamer::at(const Vec3& p) const {
+  PlaceName name;
+  name.place = placeAt(p);
+  name.fromHairline_mm = fromHairline_mm(p);
+  const SurfacePath across = acrossFrom(p);
+  name.fromCentre_mm = std::copysign(across.length_mm / 2, p.x());
+  const std::size_t n = across.points.size();
+  Vec3 foot = n % 2 == 1 ? across.points[n / 2]
+                         : Vec3((across.points[n / 2 - 1] + across.points[n / 2]) / 2);
+  foot.x() = 0;
+  const double along = alongCentreLine_mm(shape_.project(foot));
+  const double azimuth = std::abs(degrees(std::atan2(p.x(), p.y())));
 
   const bool beside = name.place == Place::Side || name.place == Place::Temple ||
                       (name.place == Place::OffHair && azimuth > 60 && azimuth < 115);

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "engine/head/landmarks.h"
+#include "engine/head/surface_distance.h"
 
 namespace combdraft::head {
 
@@ -25,15 +26,21 @@ struct PlaceName {
   double fromHairline_mm = 0;  ///< to the nearest hairline; + inside the hair
 };
 
-/// Names places of one head; build once per head, then about 1 ms a question.
-/// All distances on the surface, within 1 mm up to 100 mm.
+/// Names places of one head; build once per head, then about 1 ms for a name with its
+/// distances, less for the place alone. All distances on the surface, within 1 mm up to 100 mm.
 class PlaceNamer {
  public:
   PlaceNamer(const HeadShape& shape, const Hairline& hairline);
   PlaceName at(const Vec3& surfacePoint) const;
+  /// The place of `at` alone.
+  Place placeAt(const Vec3& surfacePoint) const;
+  /// The distance from the centre line of `at` alone, + the wearer's right.
+  double fromCentre_mm(const Vec3& surfacePoint) const;
 
  private:
   double fromHairline_mm(const Vec3& p) const;
+  /// The way to the mirror image: it crosses the centre line square, half-way.
+  SurfacePath acrossFrom(const Vec3& p) const;
   double alongCentreLine_mm(const Vec3& onCentreLine) const;  // from the front hairline
 
   HeadShape shape_;

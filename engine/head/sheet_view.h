@@ -41,6 +41,7 @@ class SheetView {
   static SheetView facing(const HeadShape& shape, const Vec3& centre);
 
   ViewName name() const { return name_; }
+  bool operator==(const SheetView&) const = default;
   ViewFrame frame() const;
   ViewPoint project(const Vec3& p) const {
     const Vec3 q = p - origin_;

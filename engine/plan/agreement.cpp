@@ -9,6 +9,7 @@
 #include "engine/plan/json_reader.h"
 #include "engine/plan/json_text.h"
 #include "engine/plan/json_writer.h"
+#include "engine/plan/object_reader.h"
 
 namespace combdraft::plan {
 namespace {
@@ -30,14 +31,6 @@ std::string_view jsonKind(const JsonValue& value) {
     case Kind::Object: return "an object";
   }
   return {};
-}
-
-bool isDate(std::string_view text) {  // 2026-11-28
-  if (text.size() != 10 || text[4] != '-' || text[7] != '-') return false;
-  for (const std::size_t i : {0, 1, 2, 3, 5, 6, 8, 9})
-    if (text[i] < '0' || text[i] > '9') return false;
-  const int month = (text[5] - '0') * 10 + text[6] - '0', day = (text[8] - '0') * 10 + text[9] - '0';
-  return month >= 1 && month <= 12 && day >= 1 && day <= 31;
 }
 
 bool isBase64(std::string_view text) {

@@ -56,7 +56,7 @@ const QStringList kLeftOut{QStringLiteral("file.quit"),  QStringLiteral("file.op
 /// What may take longer, and why.
 const QStringList kMayStall{
     QStringLiteral("file.save"),     // the disk is asked whether it has the bytes
-    QStringLiteral("pattern.save"),  // the same
+    QStringLiteral("pattern.save"), QStringLiteral("click on Save"),  // the same
     QStringLiteral("view.dark"),     // every widget is styled anew; so with the next ones
     QStringLiteral("click on Dark"), QStringLiteral("click on Light"), QStringLiteral("click on As the system"),
     QStringLiteral("click on 90 %"), QStringLiteral("click on 100 %"), QStringLiteral("click on 115 %"),
