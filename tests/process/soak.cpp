@@ -37,6 +37,7 @@
 #include "app/desk/main_window.h"
 #include "app/sheet/head_sheet.h"
 #include "app/store/plan_store.h"
+#include "engine/base/give_back.h"
 #include "engine/base/random.h"
 #include "tests/support/memory.h"
 
@@ -305,6 +306,7 @@ class Soak {
 }  // namespace
 
 int main(int argc, char** argv) {
+  giveMemoryBack();
   qInstallMessageHandler(onMessage);
   QStandardPaths::setTestModeEnabled(true);
   QApplication app(argc, argv);
