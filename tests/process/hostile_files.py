@@ -1,6 +1,8 @@
 #!/usr/bin/env python3
 """Files made to hurt: each is refused with a clear message, or opened, within two
-seconds of processor time and 300 MB, and never crashes the program.
+seconds of processor time and 300 MB, and never crashes the program. What is opened is
+then drawn, worked out and printed too: no command crashes on it, runs without end or
+writes anything but the file it was told to.
 
 Usage: hostile_files.py PROGRAM SOURCE_FOLDER
 """
@@ -15,6 +17,10 @@ PROGRAM, SOURCE = os.path.realpath(sys.argv[1]), os.path.realpath(sys.argv[2])
 CPU_S = 2            # killed by the kernel beyond this, however loaded the machine is
 MEMORY_KB = 300_000  # peak resident
 MB = 1 << 20
+# What is done with a file that opens. A legal plan may be far beyond any head.
+USES = [["draw", "--layer", "diagram", "--out", "out.svg"], ["work"], ["share", "--out", "out.json"],
+        ["handout", "--parts", "title,kit,views,steps,timing", "--out", "out.pdf"]]
+USE_CPU_S, USE_MEMORY_KB = 120, 1_500_000
 
 with open(os.path.join(SOURCE, "examples", "soft-root-bold-ends.json"), encoding="utf-8") as file:
     EXAMPLE = file.read()
@@ -116,17 +122,34 @@ def cases():
     yield "format 1.5", text(plan(version=1.5)), {1}, "/version"
 
 
-def limit():
-    resource.setrlimit(resource.RLIMIT_CPU, (CPU_S, CPU_S))
-    resource.setrlimit(resource.RLIMIT_CORE, (0, 0))
+def run(arguments, cpu_s=CPU_S, folder=None):
+    def limit():
+        resource.setrlimit(resource.RLIMIT_CPU, (cpu_s, cpu_s))
+        resource.setrlimit(resource.RLIMIT_CORE, (0, 0))
 
-
-def run(arguments):
-    child = subprocess.Popen([PROGRAM, *arguments], stdout=subprocess.PIPE, stderr=subprocess.PIPE, preexec_fn=limit)
-    out, err = child.stdout.read(), child.stderr.read()  # both are short
+    child = subprocess.Popen([PROGRAM, *arguments], stdout=subprocess.PIPE, stderr=subprocess.STDOUT, cwd=folder, preexec_fn=limit)
+    out = child.stdout.read()
     _, status, used = os.wait4(child.pid, 0)
     child.returncode = os.waitstatus_to_exitcode(status)
-    return child.returncode, (out + err).decode("utf-8", "replace"), used
+    return child.returncode, out.decode("utf-8", "replace"), used
+
+
+def use(path):
+    """What goes wrong when the file is drawn, worked out, shared and printed."""
+    wrong = []
+    for command, *options in USES:
+        with tempfile.TemporaryDirectory() as folder:
+            code, said, used = run([command, path, *options], USE_CPU_S, folder)
+            told = {option for option in options if option.startswith("out.")}
+            if code not in (0, 1):
+                wrong.append(f"{command}: exit code {code}: {said[-300:]!r}")
+            if used.ru_maxrss > USE_MEMORY_KB:
+                wrong.append(f"{command}: {used.ru_maxrss // 1000} MB")
+            if not set(os.listdir(folder)) <= told:
+                wrong.append(f"{command} wrote {os.listdir(folder)}")
+            if os.environ.get("COMBDRAFT_HOSTILE_TIMES"):
+                print(f"  {command} {code} {used.ru_utime + used.ru_stime:.1f} s {used.ru_maxrss // 1000} MB", flush=True)
+    return wrong
 
 
 def main():
@@ -155,12 +178,19 @@ def main():
             if wrong:
                 failures += 1
                 print(f"FAIL: {name}: {'; '.join(wrong)}\n  {said[:400]!r}")
+            return code
 
         for name, content, codes, words in cases():
             with open(path, "wb") as file:
                 file.write(content)
             del content
-            judge(name, ["check", path], codes, words)
+            code = judge(name, ["check", path], codes, words)
+            if os.environ.get("COMBDRAFT_HOSTILE_TIMES"):
+                print(name, code, flush=True)
+            wrong = use(path) if code == 0 else []
+            if wrong:
+                failures += 1
+                print(f"FAIL: {name}: {'; '.join(wrong)}")
         os.remove(path)
         os.mkfifo(path)
         judge("a pipe that nobody writes to", ["check", path], {3}, "not a regular file")
