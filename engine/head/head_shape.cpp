@@ -74,17 +74,7 @@ double HeadShape::sectionRadius_mm(const Vec3& out, double z) const {
   return std::sqrt(std::max(1 - up * up, 0.0)) / std::pow(sum, 1 / axes_.p);
 }
 
-double HeadShape::implicit(const Vec3& q) const {
-  const bool neck = q.z() < neckTop_mm() && q.y() < 0;
-  const double a = neck ? halfWidth_mm(q.z()) : axes_.a_mm;
-  const double b = neck ? halfDepthBehind_mm(q.z()) : axes_.b_mm;
-  const double sum =
-      std::pow(std::abs(q.x()) / a, axes_.p) + std::pow(std::abs(q.y()) / b, axes_.p);
-  const double up = neck ? 0.0 : q.z() / axes_.c_mm;
-  return std::pow(sum, 2 / axes_.p) + up * up - 1;
-}
-
-Vec3 HeadShape::gradient(const Vec3& q) const {
+HeadShape::Level HeadShape::levelAt(const Vec3& q) const {
   const bool neck = q.z() < neckTop_mm() && q.y() < 0;
   const double a = neck ? halfWidth_mm(q.z()) : axes_.a_mm;
   const double b = neck ? halfDepthBehind_mm(q.z()) : axes_.b_mm;
@@ -92,16 +82,20 @@ Vec3 HeadShape::gradient(const Vec3& q) const {
   const double rx = std::abs(q.x()) / a, ry = std::abs(q.y()) / b;
   const double px = std::pow(rx, p), py = std::pow(ry, p);
   const double sum = std::max(px + py, kSmallestSum);
-  const double outer = 2 * std::pow(sum, 2 / p - 1);
-  const double gx = outer * std::pow(rx, p - 1) / a * (q.x() < 0 ? -1 : 1);
-  const double gy = outer * std::pow(ry, p - 1) / b * (q.y() < 0 ? -1 : 1);
-  if (!neck) return {gx, gy, 2 * q.z() / (axes_.c_mm * axes_.c_mm)};
+  const double outer = std::pow(sum, 2 / p - 1);
+  const double up = neck ? 0.0 : q.z() / axes_.c_mm;
+  const double section = px + py < kSmallestSum ? std::pow(px + py, 2 / p) : sum * outer;
+  const double value = section + up * up - 1;
+  // p is above 1: r^(p - 1) is 0 where r is.
+  const double gx = rx > 0 ? 2 * outer * (px / rx) / a * (q.x() < 0 ? -1 : 1) : 0.0;
+  const double gy = ry > 0 ? 2 * outer * (py / ry) / b * (q.y() < 0 ? -1 : 1) : 0.0;
+  if (!neck) return {value, {gx, gy, 2 * q.z() / (axes_.c_mm * axes_.c_mm)}};
   constexpr double kStep_mm = 1e-3;
   const double da =
       (halfWidth_mm(q.z() + kStep_mm) - halfWidth_mm(q.z() - kStep_mm)) / (2 * kStep_mm);
   const double db = (halfDepthBehind_mm(q.z() + kStep_mm) - halfDepthBehind_mm(q.z() - kStep_mm)) /
                     (2 * kStep_mm);
-  return {gx, gy, outer * (-px / a * da - py / b * db)};
+  return {value, {gx, gy, 2 * outer * (-px / a * da - py / b * db)}};
 }
 
 Vec3 HeadShape::normalAt(const Vec3& q) const { return unitOr(gradient(q), Vec3::UnitZ()); }
@@ -109,10 +103,9 @@ Vec3 HeadShape::normalAt(const Vec3& q) const { return unitOr(gradient(q), Vec3:
 Vec3 HeadShape::project(const Vec3& position) const {
   Vec3 q = position;
   for (int i = 0; i < 4; ++i) {
-    const Vec3 g = gradient(q);
-    const double value = implicit(q);
+    const auto [value, slope] = levelAt(q);
     if (std::abs(value) < 1e-10) break;
-    q -= value * g / std::max(g.squaredNorm(), 1e-12);
+    q -= value * slope / std::max(slope.squaredNorm(), 1e-12);
   }
   return q;
 }
@@ -133,9 +126,9 @@ Vec3 HeadShape::pointAlong(const Vec3& direction) const {
   double lo = t * 0.8, hi = t * 3, at = t;
   for (int i = 0; i < 60; ++i) {
     const Vec3 q = d * at;
-    const double value = implicit(q);
+    const auto [value, rising] = levelAt(q);
     (value < 0 ? lo : hi) = at;
-    const double slope = gradient(q).dot(d);
+    const double slope = rising.dot(d);
     double next = slope > 0 ? at - value / slope : (lo + hi) / 2;
     if (next <= lo || next >= hi) next = (lo + hi) / 2;
     const bool settled = std::abs(next - at) < 1e-11 * t;

@@ -37,9 +37,9 @@ class HeadShape {
   ScalpPoint scalpPointAt(const Vec3& position) const { return scalpPointAlong(position); }
 
   /// Implicit value: negative inside, 0 on the surface, positive outside; no unit.
-  double implicit(const Vec3& position) const;
+  double implicit(const Vec3& position) const { return levelAt(position).value; }
   /// Gradient of `implicit`, never zero on or near the surface.
-  Vec3 gradient(const Vec3& position) const;
+  Vec3 gradient(const Vec3& position) const { return levelAt(position).gradient; }
   /// Outward unit normal of the level set through `position`.
   Vec3 normalAt(const Vec3& position) const;
   /// Moves a point near the surface onto it along the gradient (Newton); for
@@ -61,6 +61,13 @@ class HeadShape {
   double circumference_mm() const;
 
  private:
+  /// Both at once: they share their powers, which are what a head costs.
+  struct Level {
+    double value;
+    Vec3 gradient;
+  };
+  Level levelAt(const Vec3& position) const;
+
   HeadAxes axes_;
 };
 

@@ -170,18 +170,20 @@ SectionRows::Front SectionRows::cornerLine() const {
 
 SectionRows::Front SectionRows::stepped(const Front& front) const {
   Front next;
+  std::vector<Vec3> rights;
   for (const Ray& ray : front) {
     const SurfaceStep step = stepAlong(shape_, ray.at, ray.heading, kStep_mm);
     next.push_back({step.at, step.heading});
+    rights.push_back(step.heading.cross(shape_.normalAt(step.at)));
   }
   // Rays that have met end there.
   for (bool again = true; again && next.size() > 2;) {
     again = false;
     for (std::size_t i = 0; i + 1 < next.size(); ++i) {
-      const Vec3 right = next[i].heading.cross(shape_.normalAt(next[i].at));
-      if ((next[i + 1].at - next[i].at).dot(right) > 0.4) continue;
-      next.erase(next.begin() + static_cast<std::ptrdiff_t>(i),
-                 next.begin() + static_cast<std::ptrdiff_t>(std::min(i + 2, next.size())));
+      if ((next[i + 1].at - next[i].at).dot(rights[i]) > 0.4) continue;
+      const auto first = static_cast<std::ptrdiff_t>(i), last = static_cast<std::ptrdiff_t>(std::min(i + 2, next.size()));
+      next.erase(next.begin() + first, next.begin() + last);
+      rights.erase(rights.begin() + first, rights.begin() + last);
       again = true;
       break;
     }

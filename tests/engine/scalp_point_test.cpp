@@ -19,6 +19,30 @@ TEST_CASE("a scalp point comes back from its place on the surface", "[head]") {
     }
 }
 
+// The superellipsoid's own formula (Barr 1981, in head_shape.h), and differences of it.
+TEST_CASE("the head's value is its formula and the gradient its slope, at the vertex too", "[head]") {
+  for (const double p : {2.0, 2.4, 2.8, 3.2}) {
+    const HeadShape shape({73.9, 94.9, 90, p});
+    const auto& axes = shape.axes();
+    for (double bearing = -175; bearing < 180; bearing += 19)
+      for (const double drop : {0.0005, 0.01, 0.05, 0.3, 5.0, 40.0, 85.0, 110.0, 135.0}) {
+        const Vec3 on = shape.pointAt({bearing, drop});
+        CHECK(std::abs(shape.implicit(on)) < 1e-9);
+        const Vec3 at = 1.02 * on;
+        const bool isNeck = at.z() < shape.neckTop_mm() && at.y() < 0;
+        const double section = std::pow(std::abs(at.x()) / axes.a_mm, p) + std::pow(std::abs(at.y()) / axes.b_mm, p);
+        if (!isNeck)
+          CHECK(shape.implicit(at) == Approx(std::pow(section, 2 / p) + std::pow(at.z() / axes.c_mm, 2) - 1).margin(1e-12));
+        if (drop < 0.1) continue;  // the gradient is held away from the vertex
+        const Vec3 slope = shape.gradient(at);
+        for (int axis = 0; axis < 3; ++axis) {
+          const Vec3 step = 1e-5 * Vec3::Unit(axis);
+          CHECK(slope[axis] == Approx((shape.implicit(at + step) - shape.implicit(at - step)) / 2e-5).margin(1e-6));
+        }
+      }
+  }
+}
+
 TEST_CASE("casting a drawn position back meets the surface where it was drawn", "[head]") {
   const HeadShape shape;
   const Vec3 whorl = shape.pointAt({-176, 40});
