@@ -3,8 +3,9 @@
 // meet all of them.
 #include <QRectF>
 #include <algorithm>
-#include <cmath>
 #include <vector>
+
+#include "engine/base/expect.h"
 
 namespace combdraft::paint {
 
@@ -12,9 +13,11 @@ template <class Thing>
 class Cells {
  public:
   /// `frame`: where most of them lie, in any unit; what lies outside counts to its rim.
-  explicit Cells(const QRectF& frame) : frame_(frame), cells_(kAcross * kAcross) {}
+  explicit Cells(const QRectF& frame) : frame_(frame), cells_(kAcross * kAcross) {
+    COMBDRAFT_EXPECT(frame.width() > 0 && frame.height() > 0, frame.width(), frame.height());
+  }
 
-  /// `box`: a rectangle that holds the thing.
+  /// `box`: a rectangle that holds the thing; it may be a line or a point.
   void add(const Thing& thing, const QRectF& box) {
     forCells(box, [&](std::size_t cell) {
       cells_[cell].push_back(thing);
@@ -35,10 +38,11 @@ class Cells {
   template <class Act>
   bool forCells(const QRectF& box, const Act& act) const {
     const auto index = [](double at, double from, double size) {
-      return static_cast<int>(std::clamp(std::floor(kAcross * (at - from) / size), 0.0, kAcross - 1.0));
+      const double cell = kAcross * (at - from) / size;
+      return cell > 0 ? static_cast<int>(std::min(cell, kAcross - 1.0)) : 0;
     };
-    const int left = index(box.left(), frame_.left(), frame_.width()), right = index(box.right(), frame_.left(), frame_.width());
-    const int top = index(box.top(), frame_.top(), frame_.height()), bottom = index(box.bottom(), frame_.top(), frame_.height());
+    const auto [left, right] = std::minmax({index(box.left(), frame_.left(), frame_.width()), index(box.right(), frame_.left(), frame_.width())});
+    const auto [top, bottom] = std::minmax({index(box.top(), frame_.top(), frame_.height()), index(box.bottom(), frame_.top(), frame_.height())});
     for (int row = top; row <= bottom; ++row)
       for (int column = left; column <= right; ++column)
         if (act(static_cast<std::size_t>(row * kAcross + column))) return true;

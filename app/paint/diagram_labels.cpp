@@ -336,6 +336,8 @@ void addLabels(Items& items, const Scene& scene, const head::SheetView& view, co
         for (const auto edge : {&StripSample::a, &StripSample::centre, &StripSample::b})
           room.avoid(at(view, run.strip[i].*edge));
   room.avoidLines(earLines(scene, view.name(), style.palette, Ink(style.scale)));
+  for (const DrawingItem& item : items)
+    if (item.role == Role::Whorl) room.avoidLines(item.path);
   addPieceLabels(items, room, scene, view, shape, style);
   addSectionNames(items, room, scene, view, style);
   addNotes(items, scene, view, style);

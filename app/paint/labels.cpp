@@ -26,7 +26,7 @@ QRectF boxOf(const QLineF& line) {
 
 }  // namespace
 
-void LabelRoom::avoid(const QPointF& place) { places_.add(place, QRectF(place, QSizeF())); }
+void LabelRoom::avoid(const QPointF& place) { places_.add(place, QRectF(place, QSizeF(0, 0))); }
 
 void LabelRoom::avoidLines(const QPainterPath& lines) {
   const QList<QPolygonF> polygons = lines.toSubpathPolygons();

@@ -2,6 +2,7 @@
 // and no piece is without a label.
 #include <catch2/catch.hpp>
 #include <QLineF>
+#include <algorithm>
 #include <cmath>
 #include <filesystem>
 #include <functional>
@@ -14,6 +15,7 @@
 #include "app/paint/diagram_labels.h"
 #include "app/paint/key.h"
 #include "app/paint/labels.h"
+#include "engine/base/random.h"
 #include "engine/plan/plan_file.h"
 #include "tests/app/demo_plans.h"
 #include "tests/support/places.h"
@@ -66,7 +68,8 @@ std::vector<Label> checkLabels(const Scene& scene, const Items& items) {
   return labels;
 }
 
-// Where there is no other room a leader may pass beneath a label, once in a view.
+// Where there is no other room a leader may pass beneath a label, once in a view, and in a full
+// view a label over a swirl; no label lies over another.
 void checkRoom(const Items& items, const std::vector<Label>& labels) {
   int beneath = 0;
   for (std::size_t i = 0; i < labels.size(); ++i)
@@ -75,6 +78,11 @@ void checkRoom(const Items& items, const std::vector<Label>& labels) {
       CHECK_FALSE(labels[i].room.intersects(labels[k].room));
     }
   for (const DrawingItem& item : items) {
+    if (item.role == Role::Whorl && labels.size() <= 20)
+      for (const Label& label : labels) {
+        INFO(label.id.toStdString() << " over a swirl");
+        CHECK_FALSE(item.path.intersects(label.room));
+      }
     if (item.role != Role::Leader) continue;
     for (const Label& label : labels) {
       INFO("leader of " << item.id.toStdString() << " over " << label.id.toStdString());
@@ -176,6 +184,29 @@ TEST_CASE("room for a label keeps clear of labels and leaders", "[paint][labels]
   CHECK(found->centre == clear.centre);
   CHECK_FALSE(room.take({onLabel, outside}, {10, 10}, Cover::Leaders));
   CHECK(room.take({through}, {10, 10}, Cover::Leaders));
+}
+
+TEST_CASE("every place to keep off is kept off, wherever it lies", "[paint][labels]") {
+  for (const double size : {30.0, 100.0, 320.0}) {
+    const QRectF frame(-0.3 * size, 0.1 * size, size, 0.8 * size);
+    LabelRoom room(frame);
+    std::vector<QPointF> places;
+    for (std::uint64_t i = 0; i < 40; ++i) {
+      places.emplace_back(frame.left() + frame.width() * randomUniform(7, i, 0), frame.top() + frame.height() * randomUniform(7, i, 1));
+      room.avoid(places.back());
+    }
+    int off = 0;
+    for (std::uint64_t i = 0; i < 4000; ++i) {
+      const QSizeF label(0.05 * size, 0.04 * size);
+      const QRectF box(QPointF(frame.left() + (frame.width() - label.width()) * randomUniform(8, i, 0),
+                               frame.top() + (frame.height() - label.height()) * randomUniform(8, i, 1)), label);
+      const bool isOn = std::any_of(places.begin(), places.end(), [&](const QPointF& place) { return box.contains(place); });
+      off += isOn;
+      LabelRoom copy = room;  // taking leaves a label
+      CHECK(copy.take({{box.center(), {}}}, label, LabelRoom::Cover::Nothing).has_value() != isOn);
+    }
+    CHECK(off > 40);
+  }
 }
 
 TEST_CASE("room for a label keeps off the ear and the pieces when it can", "[paint][labels]") {
