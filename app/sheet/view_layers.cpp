@@ -43,7 +43,8 @@ void ViewLayers::draw(QPixmap& pixmap, const paint::Items& items, const QRegion&
 void ViewLayers::drawDiagram(const paint::Items& next) {
   ++drawn_.diagram;
   const double dots = kStep_px * source_.pixelRatio;
-  const auto changed = dots == std::round(dots) ? changedArea(items_, next) : std::nullopt;
+  const bool canPart = !items_.empty() && dots == std::round(dots);
+  const auto changed = canPart ? changedArea(items_, next) : std::nullopt;
   const auto draws = [&] {
     diagram_ = blank();
     draw(diagram_, next);
