@@ -87,9 +87,7 @@ FindingsList::FindingsList(document::DocumentController& controller, QWidget* pa
   connect(&controller_, &document::DocumentController::changed, this, [this](const document::DocumentChange& change) {
     const bool isOther = change.kind == document::DocumentChange::Kind::Replaced;
     if (isOther) advice_.reset();
-    if (isOther) isChecked_ = false;
     if (change.kind != document::DocumentChange::Kind::Tentative) check();
-    if (isOther) Q_EMIT countChanged();
   });
   later_ = new QTimer(this);
   later_->setSingleShot(true);
@@ -106,13 +104,15 @@ QString FindingsList::countText() const {
   if (wrong > 0 && others > 0) return tr("Wrong: %1, needs a look: %2").arg(wrong).arg(others);
   if (wrong > 0) return tr("Wrong: %1").arg(wrong);
   if (others > 0) return tr("Needs a look: %1").arg(others);
-  if (!isChecked_) return tr("The drawing is being checked");
+  if (state_ == Placement::Sought) return tr("The drawing is being checked");
+  if (state_ == Placement::NoMemory) return tr("Not checked: too little memory");
   return advice_ ? tr("Nothing listed") : tr("Only the drawing was checked");
 }
 
 void FindingsList::check() {
   // How things lie is dearer to find out: once the hand rests, and on a worker.
   placementCheck_.cancel();
+  state_ = Placement::Sought;
   std::erase_if(placement_, [this](const plan::Issue& issue) {
     return std::any_of(issue.items.begin(), issue.items.end(),
                        [this](const plan::ItemId& id) { return !controller_.document().item(id); });
@@ -122,23 +122,25 @@ void FindingsList::check() {
 }
 
 void FindingsList::checkLater() {
-  placementCheck_.begin([this, plan = controller_.document()](const std::stop_token&) -> live::NewestJob::Deliver {
-    return [this, issues = plan::checkPlacement(plan)] {
-      placement_ = issues;
-      const bool isFirst = !std::exchange(isChecked_, true);
-      put();
-      if (isFirst) Q_EMIT countChanged();
-    };
-  });
+  placementCheck_.begin(
+      [this, plan = controller_.document()](const std::stop_token& stop) -> live::NewestJob::Deliver {
+        return [this, issues = plan::checkPlacement(plan, stop)] { placed(issues, Placement::Known); };
+      },
+      [this] { placed({}, Placement::NoMemory); });
+}
+
+void FindingsList::placed(std::vector<plan::Issue> issues, Placement state) {
+  placement_ = std::move(issues);
+  state_ = state;
+  put();
 }
 
 void FindingsList::put() {
   std::vector<plan::Issue> now = plan::validate(controller_.document());
   now.insert(now.end(), placement_.begin(), placement_.end());
-  const bool same = now == issues_;
   issues_ = std::move(now);
-  fill();  // names of pieces may have changed where the issues did not
-  if (!same) Q_EMIT countChanged();
+  fill();
+  Q_EMIT countChanged();
 }
 
 void FindingsList::fill() {
@@ -169,7 +171,7 @@ void FindingsList::fill() {
   list_->setCurrentRow(std::min(row, list_->count() - 1));
   fitHeight();
   list_->setVisible(!lines_.empty());
-  empty_->setVisible(lines_.empty() && isChecked_);
+  empty_->setVisible(lines_.empty() && state_ == Placement::Known);
   chooseAgain();
 }
 

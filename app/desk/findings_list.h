@@ -46,9 +46,13 @@ class FindingsList : public QWidget {
   bool eventFilter(QObject* watched, QEvent* event) override;
 
  private:
+  /// How things lie in the plan as it is now: looked for still, found out, or not to be found out.
+  enum class Placement { Sought, Known, NoMemory };
+
   void fitHeight();
   void check();
   void checkLater();
+  void placed(std::vector<plan::Issue> issues, Placement state);
   void put();
   void fill();
   void choose(int row);
@@ -62,7 +66,7 @@ class FindingsList : public QWidget {
   std::vector<plan::Issue> issues_, placement_;
   std::shared_ptr<const live::AdviceResult> advice_;
   std::vector<Line> lines_;
-  bool isChecked_ = false;  ///< of this plan all was looked for, how things lie too
+  Placement state_ = Placement::Sought;
   QTimer* later_ = nullptr;
   QLabel *title_, *empty_;
   QListWidget* list_;

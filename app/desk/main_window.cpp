@@ -36,6 +36,7 @@
 #include "app/handout/composer_page.h"
 #include "app/sheet/head_sheet.h"
 #include "app/store/plan_store.h"
+#include "engine/base/give_back.h"
 
 namespace combdraft::desk {
 
@@ -52,6 +53,7 @@ MainWindow::MainWindow(const DeskPlaces& places, PassesMaker makePasses, SearchM
       recovery_(controller_, places.recoveryRoot, places.pace),
       fileWatch_(controller_),
       discarded_(places.recoveryRoot) {
+  giveMemoryBack();
   setAcceptDrops(true);
   buildPages();
   declareFileActions();

@@ -8,7 +8,6 @@
 #include "app/controls/theme.h"
 #include "app/desk/language.h"
 #include "app/desk/main_window.h"
-#include "engine/base/give_back.h"
 
 namespace combdraft::desk {
 namespace {
@@ -30,7 +29,6 @@ void dropMessage(QtMsgType, const QMessageLogContext&, const QString& text) {
 }  // namespace
 
 int runWindow(int argc, char** argv) {
-  giveMemoryBack();
   if (!hasDisplay()) {
     std::fputs("combdraft: there is no display for the window. "
                "The commands look, check and draw work without one: combdraft --help\n",

@@ -1,6 +1,5 @@
 #include "app/live/hair_count_service.h"
 
-#include <new>
 #include <utility>
 
 namespace combdraft::live {
@@ -15,19 +14,17 @@ void HairCountService::request(const plan::Plan& plan) {
   if (const auto* known = answerFor(plan); known && known->ok()) return cancel();  // older ones are wanted no more
   if (asked_ && work::countAlike(*asked_, plan)) return;
   asked_ = plan;
-  job_.begin([this, plan](std::stop_token stop) -> NewestJob::Deliver {
-    Result<work::HairCount> hair = Error{ErrorCode::OutOfMemory, {}, {}, {}};
-    try {
-      hair = count_(plan, std::move(stop));
-    } catch (const std::bad_alloc&) {
-      // The plan itself is safe in the window's own thread: say so and go on.
-    }
-    return [this, answer = std::make_shared<const Result<work::HairCount>>(std::move(hair))] {
-      answered_ = std::exchange(asked_, std::nullopt);
-      answer_ = answer;
-      Q_EMIT answered();
-    };
-  });
+  job_.begin(
+      [this, plan](std::stop_token stop) -> NewestJob::Deliver {
+        return [this, answer = std::make_shared<const Answer>(count_(plan, std::move(stop)))] { take(answer); };
+      },
+      [this] { take(std::make_shared<const Answer>(Error{ErrorCode::OutOfMemory, {}, {}, {}})); });
+}
+
+void HairCountService::take(std::shared_ptr<const Answer> answer) {
+  answered_ = std::exchange(asked_, std::nullopt);
+  answer_ = std::move(answer);
+  Q_EMIT answered();
 }
 
 void HairCountService::cancel() {

@@ -43,12 +43,13 @@ class HairCountService : public QObject {
   void answered();
 
  private:
-  using Answer = std::shared_ptr<const Result<work::HairCount>>;
+  using Answer = Result<work::HairCount>;
+  void take(std::shared_ptr<const Answer> answer);
 
   const Count count_;
   std::optional<plan::Plan> asked_;     ///< whose answer is on its way
   std::optional<plan::Plan> answered_;  ///< whose answer stands
-  Answer answer_;
+  std::shared_ptr<const Answer> answer_;
   NewestJob job_;  // last: ends before the rest goes
 };
 

@@ -17,15 +17,14 @@ NewestJob::~NewestJob() {
     const std::lock_guard lock(mutex_);
     now_.request_stop();
   }
-  wake_.notify_all();
   if (worker_.joinable()) worker_.join();
 }
 
-void NewestJob::begin(Work work) {
+void NewestJob::begin(Work work, Deliver noMemory) {
   {
     const std::lock_guard lock(mutex_);
     now_.request_stop();
-    mailbox_ = Job{std::move(work), ++newestSerial_};
+    mailbox_ = Job{std::move(work), std::move(noMemory), ++newestSerial_};
   }
   wake_.notify_one();
 }
@@ -55,7 +54,7 @@ void NewestJob::run(const std::stop_token& stop) {
     try {
       deliver = job.work(stopNow);
     } catch (const std::bad_alloc&) {
-      continue;
+      deliver = std::move(job.noMemory);  // the plan itself is safe on the window's thread
     }
     QMetaObject::invokeMethod(
         this,

@@ -18,21 +18,23 @@ class NewestJob : public QObject {
  public:
   /// Hands the answer over, on the thread that asked.
   using Deliver = std::function<void()>;
-  /// Done by the worker; what it needs of a plan it holds as its own. Where memory runs out
-  /// nothing is handed over.
+  /// Done by the worker; what it needs of a plan it holds as its own. Stopped work ends early
+  /// with anything: its answer is dropped.
   using Work = std::function<Deliver(std::stop_token)>;
 
   explicit NewestJob(QObject* parent = nullptr);
   /// Waits for what is under way to stop.
   ~NewestJob() override;
 
-  void begin(Work work);
+  /// `noMemory` is handed over where the work runs out of memory.
+  void begin(Work work, Deliver noMemory);
   /// Nobody waits any more.
   void cancel();
 
  private:
   struct Job {
     Work work;
+    Deliver noMemory;
     std::uint64_t serial = 0;
   };
   void run(const std::stop_token& stop);

@@ -65,7 +65,7 @@ double overlap_mm(const Line& a, const Line& b) {
 
 }  // namespace
 
-std::vector<Issue> checkPlacement(const Plan& plan) {
+std::vector<Issue> checkPlacement(const Plan& plan, const std::stop_token& stop) {
   std::vector<Issue> issues;
   const auto fitted = head::fitHead(plan.head().measures);
   if (!fitted) return issues;
@@ -75,6 +75,7 @@ std::vector<Issue> checkPlacement(const Plan& plan) {
     bool isWhole = true;
     std::size_t laidOut = 0;  // pieces: more than a plan may have cannot be meant
     for (const auto& [id, section] : plan.sections(choiceId)) {
+      if (stop.stop_requested()) return issues;
       if (section->outline.size() < 3) continue;
       std::vector<Vec3> corners;
       for (const ScalpPoint& point : section->outline) corners.push_back(shape.pointAt(point));
@@ -107,6 +108,7 @@ std::vector<Issue> checkPlacement(const Plan& plan) {
       lines.push_back(std::move(line));
     }
     for (std::size_t i = 0; i < lines.size(); ++i) {
+      if (stop.stop_requested()) return issues;
       Issue issue{IssueCode::PiecesOverlap, Severity::Note, {lines[i].id}, {}};
       double deepest = 0;
       for (std::size_t k = i + 1; k < lines.size(); ++k) {

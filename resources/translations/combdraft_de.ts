@@ -10947,6 +10947,10 @@ vereinbart</translation>
         <source>Only the drawing was checked</source>
         <translation>Nur die Zeichnung wurde geprüft</translation>
     </message>
+    <message>
+        <source>Not checked: too little memory</source>
+        <translation>Nicht geprüft: zu wenig Speicher</translation>
+    </message>
 </context>
 <context>
     <name>combdraft::desk::HintBar</name>

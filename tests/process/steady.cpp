@@ -18,7 +18,6 @@
 #include "app/controls/theme.h"
 #include "app/desk/main_window.h"
 #include "app/store/plan_store.h"
-#include "engine/base/give_back.h"
 #include "engine/plan/edits.h"
 #include "tests/support/memory.h"
 
@@ -39,7 +38,6 @@ void editOnce(document::DocumentController& controller, int number) {
 }  // namespace
 
 int main(int argc, char** argv) {
-  giveMemoryBack();
   QStandardPaths::setTestModeEnabled(true);
   QApplication app(argc, argv);
   QApplication::setApplicationName(QStringLiteral("combdraft-steady"));
