@@ -12,6 +12,7 @@ import resource
 import subprocess
 import sys
 import tempfile
+import threading
 
 PROGRAM, SOURCE = os.path.realpath(sys.argv[1]), os.path.realpath(sys.argv[2])
 CPU_S = 2            # killed by the kernel beyond this, however loaded the machine is
@@ -128,14 +129,18 @@ def run(arguments, cpu_s=CPU_S, folder=None):
         resource.setrlimit(resource.RLIMIT_CORE, (0, 0))
 
     child = subprocess.Popen([PROGRAM, *arguments], stdout=subprocess.PIPE, stderr=subprocess.STDOUT, cwd=folder, preexec_fn=limit)
+    stuck = threading.Timer(60 + 4 * cpu_s, child.kill)  # waits for something, without working
+    stuck.start()
     out = child.stdout.read()
     _, status, used = os.wait4(child.pid, 0)
+    stuck.cancel()
     child.returncode = os.waitstatus_to_exitcode(status)
     return child.returncode, out.decode("utf-8", "replace"), used
 
 
-def use(path):
-    """What goes wrong when the file is drawn, worked out, shared and printed."""
+def use(path, done):
+    """What goes wrong when the file is drawn, worked out, shared and printed; commands that
+    did it are added to `done`."""
     wrong = []
     for command, *options in USES:
         with tempfile.TemporaryDirectory() as folder:
@@ -145,15 +150,18 @@ def use(path):
                 wrong.append(f"{command}: exit code {code}: {said[-300:]!r}")
             if used.ru_maxrss > USE_MEMORY_KB:
                 wrong.append(f"{command}: {used.ru_maxrss // 1000} MB")
-            if not set(os.listdir(folder)) <= told:
-                wrong.append(f"{command} wrote {os.listdir(folder)}")
+            wrote = set(os.listdir(folder))
+            if wrote != told if code == 0 else not wrote <= told:
+                wrong.append(f"{command}, exit code {code}, wrote {sorted(wrote)}")
+            if code == 0:
+                done.add(command)
             if os.environ.get("COMBDRAFT_HOSTILE_TIMES"):
                 print(f"  {command} {code} {used.ru_utime + used.ru_stime:.1f} s {used.ru_maxrss // 1000} MB", flush=True)
     return wrong
 
 
 def main():
-    failures, worst_s, worst_kb = 0, 0.0, 0
+    failures, worst_s, worst_kb, done = 0, 0.0, 0, set()
     environment = {key: os.environ.pop(key) for key in ("DISPLAY", "WAYLAND_DISPLAY") if key in os.environ}
     del environment
     with tempfile.TemporaryDirectory() as folder:
@@ -187,7 +195,7 @@ def main():
             code = judge(name, ["check", path], codes, words)
             if os.environ.get("COMBDRAFT_HOSTILE_TIMES"):
                 print(name, code, flush=True)
-            wrong = use(path) if code == 0 else []
+            wrong = use(path, done) if code == 0 else []
             if wrong:
                 failures += 1
                 print(f"FAIL: {name}: {'; '.join(wrong)}")
@@ -200,6 +208,10 @@ def main():
         judge("a device without end", ["check", "/dev/zero"], {3}, "not a regular file")
         judge("a folder", ["check", folder], {3}, "folder")
         judge("a name of 5,000 letters", ["check", "x" * 5000], {3}, "")
+    for command, *_ in USES:
+        if command not in done:
+            failures += 1
+            print(f"FAIL: {command} refused every file that opens")
     print(f"worst: {worst_s:.2f} s of processor time, {worst_kb // 1000} MB")
     sys.exit(1 if failures else 0)
 
