@@ -10,6 +10,7 @@
 #include <cmath>
 
 #include "app/controls/drop_widgets.h"
+#include "app/controls/flow_layout.h"
 #include "app/controls/number_input.h"
 #include "app/controls/theme.h"
 #include "app/controls/wrapped_label.h"
@@ -151,7 +152,7 @@ void FindingDetail::build() {
   words->addWidget(wrapped(capital(words::inWords(advise::sentenceOf(finding))), content_));
   if (const QString range = rangeText(advice_->advice, finding); !range.isEmpty()) words->addWidget(wrapped(range, content_));
   words->addWidget(wrapped(lineText(controller_.document(), finding), content_, true));
-  auto* buttons = new QHBoxLayout;
+  auto* buttons = new controls::FlowLayout(nullptr, 6);  // beside the picture there may be room for one
   auto* wear = new QPushButton(tr("Show it"), content_);
   wear->setToolTip(tr("Wear the hair the way that shows it: %1").arg(words::inWords(advise::wornPhrase(finding.worn))));
   connect(wear, &QPushButton::clicked, this, [this, worn = finding.worn, look = place.view(paint::HeadScene(controller_.document().head()))] {
@@ -167,7 +168,6 @@ void FindingDetail::build() {
     connect(line, &QPushButton::clicked, this, [this, name = QString::fromStdString(finding.assumption)] { Q_EMIT assumptionWanted(name); });
     buttons->addWidget(line);
   }
-  buttons->addStretch(1);
   words->addLayout(buttons);
   words->addStretch(1);
   top->addLayout(words, 1);
@@ -176,7 +176,7 @@ void FindingDetail::build() {
   if (trying_) {
     const advise::Remedy& remedy = finding.remedies[*trying_];
     column->addWidget(wrapped(tr("Trying: %1").arg(words::inWords(advise::sentenceOf(remedy))), content_));
-    auto* ends = new QHBoxLayout;
+    auto* ends = new controls::FlowLayout(nullptr, 6);
     keep_ = new QPushButton(tr("Keep it"), content_);
     keep_->setToolTip(tr("Make it part of the plan; undo takes it back"));
     drop_ = new QPushButton(tr("Drop it"), content_);
@@ -185,7 +185,6 @@ void FindingDetail::build() {
     connect(drop_, &QPushButton::clicked, this, &FindingDetail::drop);
     ends->addWidget(keep_);
     ends->addWidget(drop_);
-    ends->addStretch(1);
     column->addLayout(ends);
     effect_ = wrapped({}, content_, true);
     column->addWidget(effect_);

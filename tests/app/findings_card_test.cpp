@@ -4,6 +4,8 @@
 
 #include <QListWidget>
 #include <QPushButton>
+#include <QScrollArea>
+#include <QScrollBar>
 
 #include "app/desk/card_column.h"
 #include "app/desk/finding_detail.h"
@@ -134,6 +136,22 @@ TEST_CASE("a finding of the look opens with its place, its line and its remedies
   SECTION("leaving the card takes the mark off the sheet") {
     desk.window->cards().turnTo(desk::CardColumn::Card::Piece);
     CHECK(desk.window->viewState().marks().places.empty());
+  }
+}
+
+TEST_CASE("an opened finding is as wide as its card, on a small window too", "[findings]") {
+  AdvisedDesk desk;
+  desk.openFinding();
+  QScrollArea* area = desk.card().findChild<QScrollArea*>();
+  REQUIRE(area);
+  for (const QSize& size : {QSize(820, 1180), QSize(1366, 768)}) {
+    desk.window->resize(size);
+    CHECK(QTest::qWaitFor([&] { return area->verticalScrollBar()->isVisible(); }, 2000));  // it is laid out
+    CHECK(area->widget()->width() <= area->viewport()->width());
+    for (const QPushButton* button : desk.card().detail()->findChildren<QPushButton*>()) {
+      INFO(button->text().toStdString() << " at " << size.width());
+      CHECK(button->mapTo(area->widget(), QPoint(button->width(), 0)).x() <= area->viewport()->width());
+    }
   }
 }
 
