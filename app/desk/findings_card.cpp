@@ -98,8 +98,9 @@ void FindingsCard::choose(std::optional<std::size_t> finding) {
   // What belongs to the plan before the last change is listed, not opened.
   if (advice_ && advice_->revision != controller_.revision()) finding.reset();
   detail_->show(advice_, finding);
-  // Once it has its place: the opened finding from its top, below a rest of the list.
-  if (advice_ && finding)
+  // Once it has its place: the opened finding from its top, below a rest of the list. One that
+  // stays open while more is found out about it stays under the hand.
+  if (advice_ && finding && !isUpdating_)
     QTimer::singleShot(40, detail_, [this] {
       if (detail_->isVisible()) scroll_->verticalScrollBar()->setValue(detail_->y() - fontMetrics().height());
     });
@@ -115,7 +116,9 @@ void FindingsCard::setAdvice(std::shared_ptr<const live::AdviceResult> advice) {
   growth_->setVisible(!growth_->text().isEmpty());
   if (detail_->isTrying()) return detail_->setTriedAdvice(*advice);
   advice_ = advice;
+  isUpdating_ = true;
   list_->setAdvice(advice);  // chooses the same finding again where it is still there
+  isUpdating_ = false;
 }
 
 void FindingsCard::hideEvent(QHideEvent* event) {

@@ -45,6 +45,7 @@ class FindingsCard : public QWidget {
   QLabel* words_;   ///< what the chart says
   QLabel* growth_;  ///< when regrowth shows, where stripes are seen
   QScrollArea* scroll_;
+  bool isUpdating_ = false;  ///< the choice is told again because advice came
 };
 
 }  // namespace combdraft::desk

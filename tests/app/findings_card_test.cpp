@@ -155,6 +155,25 @@ TEST_CASE("an opened finding is as wide as its card, on a small window too", "[f
   }
 }
 
+TEST_CASE("an opened finding stays under the hand while more is found out", "[findings]") {
+  AdvisedDesk desk;
+  desk.openFinding();
+  QScrollBar* bar = desk.card().findChild<QScrollArea*>()->verticalScrollBar();
+  desk.window->resize(1366, 768);
+  REQUIRE(QTest::qWaitFor([&] { return bar->value() > 0; }, 2000));  // it has come to its top
+  REQUIRE(bar->value() < bar->maximum());
+  bar->setValue(bar->maximum());
+  const int place = bar->value();
+  auto more = std::make_shared<live::AdviceResult>();
+  more->revision = desk.window->controller().revision();
+  more->advice = adviceOn(desk.window->controller().document());
+  more->advice.findings.front().remedies.front().amount = 3;
+  desk.card().setAdvice(more);
+  QTest::qWait(200);
+  CHECK(desk.card().detail()->isVisible());
+  CHECK(bar->value() == place);
+}
+
 TEST_CASE("the chart of openings says its worst and moves the part", "[findings]") {
   AdvisedDesk desk;
   desk::OpeningChart* chart = desk.card().chart();
