@@ -80,6 +80,7 @@ FindingsCard::FindingsCard(document::DocumentController& controller, document::V
   column->addWidget(growth_);
   column->addStretch(1);
   connect(list_, &FindingsList::findingChosen, this, &FindingsCard::choose);
+  connect(list_, &FindingsList::findingToldAgain, this, &FindingsCard::open);  // stays under the hand
   connect(detail_, &FindingDetail::tryingChanged, this, [this] {
     const bool trying = detail_->isTrying();
     list_->setEnabled(!trying);
@@ -94,13 +95,16 @@ FindingsCard::FindingsCard(document::DocumentController& controller, document::V
   });
 }
 
-void FindingsCard::choose(std::optional<std::size_t> finding) {
+void FindingsCard::open(std::optional<std::size_t> finding) {
   // What belongs to the plan before the last change is listed, not opened.
   if (advice_ && advice_->revision != controller_.revision()) finding.reset();
   detail_->show(advice_, finding);
-  // Once it has its place: the opened finding from its top, below a rest of the list. One that
-  // stays open while more is found out about it stays under the hand.
-  if (advice_ && finding && !isUpdating_)
+}
+
+void FindingsCard::choose(std::optional<std::size_t> finding) {
+  open(finding);
+  // Once it has its place: the opened finding from its top, below a rest of the list.
+  if (detail_->isVisible())
     QTimer::singleShot(40, detail_, [this] {
       if (detail_->isVisible()) scroll_->verticalScrollBar()->setValue(detail_->y() - fontMetrics().height());
     });
@@ -116,9 +120,7 @@ void FindingsCard::setAdvice(std::shared_ptr<const live::AdviceResult> advice) {
   growth_->setVisible(!growth_->text().isEmpty());
   if (detail_->isTrying()) return detail_->setTriedAdvice(*advice);
   advice_ = advice;
-  isUpdating_ = true;
-  list_->setAdvice(advice);  // chooses the same finding again where it is still there
-  isUpdating_ = false;
+  list_->setAdvice(advice);  // tells the same finding again where it is still there
 }
 
 void FindingsCard::hideEvent(QHideEvent* event) {

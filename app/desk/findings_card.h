@@ -34,6 +34,7 @@ class FindingsCard : public QWidget {
   void showEvent(QShowEvent* event) override;
 
  private:
+  void open(std::optional<std::size_t> finding);
   void choose(std::optional<std::size_t> finding);
 
   document::DocumentController& controller_;
@@ -45,7 +46,6 @@ class FindingsCard : public QWidget {
   QLabel* words_;   ///< what the chart says
   QLabel* growth_;  ///< when regrowth shows, where stripes are seen
   QScrollArea* scroll_;
-  bool isUpdating_ = false;  ///< the choice is told again because advice came
 };
 
 }  // namespace combdraft::desk

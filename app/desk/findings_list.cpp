@@ -212,7 +212,7 @@ void FindingsList::setAdvice(std::shared_ptr<const live::AdviceResult> advice) {
 void FindingsList::chooseAgain() {
   const int row = list_->currentRow();
   const bool has = row >= 0 && row < static_cast<int>(lines_.size());
-  Q_EMIT findingChosen(has ? lines_[static_cast<std::size_t>(row)].finding : std::nullopt);
+  Q_EMIT findingToldAgain(has ? lines_[static_cast<std::size_t>(row)].finding : std::nullopt);
 }
 
 void FindingsList::choose(int row) {

@@ -41,6 +41,8 @@ class FindingsList : public QWidget {
   void itemWanted(const std::string& id);
   /// A finding of the advice was chosen, or a line that is none.
   void findingChosen(std::optional<std::size_t> finding);
+  /// The same, after the list was filled anew.
+  void findingToldAgain(std::optional<std::size_t> finding);
 
  protected:
   bool eventFilter(QObject* watched, QEvent* event) override;
