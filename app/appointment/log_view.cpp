@@ -87,6 +87,11 @@ LogView::LogView(document::DocumentController& controller, Clock clock, QWidget*
   trouble_->setProperty("caution", true);
   trouble_->hide();
   column->addWidget(trouble_);
+  unwritten_ = new controls::WrappedLabel(tr("The last tap is not on the disk yet. It is tried again; note times on paper until this line goes."), this);
+  unwritten_->setProperty("caution", true);
+  unwritten_->setFont(largeFont(this, 1.15));
+  unwritten_->hide();
+  column->addWidget(unwritten_);
   state_ = new controls::WrappedLabel(this);
   state_->setFont(largeFont(this, 1.15));
   state_->hide();
@@ -326,7 +331,7 @@ void LogView::fillSide(const work::AppointmentLog& log, double now_s) {
   for (const work::BowlTimer& bowl : work::bowlsAt(plan, log, now_s)) {
     const QString name = tr("%1: bowl %2").arg(formulaName(plan, bowl.formula), QString::number(bowl.number));
     bowls << (!bowl.life_s                         ? tr("%1, mixed; how long it may be used is not typed from its leaflet").arg(name)
-              : bowl.say == work::Say::LifeOver ? tr("%1, %2 old: longer than it may be used. Mix a new one.").arg(name, clockText(bowl.age_s))
+              : bowl.say == work::Say::LifeOver ? tr("%1, %2 old: longer than it may be used as typed from its leaflet. See the leaflet.").arg(name, clockText(bowl.age_s))
                                                 : tr("%1, %2 old, of %3 typed from its leaflet").arg(name, clockText(bowl.age_s), clockText(*bowl.life_s)));
   }
   const auto taps = work::tapsOfVisit(log);
@@ -378,7 +383,7 @@ void LogView::tap(Tap which) {
   const auto log = logNow();
   if (!log || isTouchedTwice(std::optional(which))) return;
   if (log->events.size() >= work::kMostTaps)
-    return say(tr("This log holds %1 taps, and more are not kept in one plan. Save a copy of the plan and go on there.").arg(work::kMostTaps));
+    return say(tr("This log holds %1 taps, and more are not kept in one plan. Save the plan as another and go on there.").arg(work::kMostTaps));
   work::LogEvent event;
   event.tap = which;
   event.who = words::oneLine(who_->text()).simplified().toStdString();
@@ -450,6 +455,8 @@ void LogView::say(const QString& text) {
   state_->setText(text);
   state_->show();
 }
+
+void LogView::setUnwritten(bool isUnwritten) { unwritten_->setVisible(isUnwritten); }
 
 bool LogView::keep(const work::AppointmentLog& log) {
   const auto outcome = controller_.record(document::DocumentController::Record::Log, work::writeLog(log));

@@ -54,6 +54,9 @@ class LogView : public QWidget {
   QLineEdit* who() { return who_; }
   QString firstText() const { return first_->text(); }
   QString lastText() const { return last_->text(); }
+  /// The last tap is in the plan and not on the disk: said above the pieces until it is.
+  void setUnwritten(bool isUnwritten);
+  QString unwrittenText() const { return unwritten_->isHidden() ? QString() : unwritten_->text(); }
   QString troubleText() const { return trouble_->isHidden() ? QString() : trouble_->text(); }
   QString safetyText() const { return safety_->text(); }
   QString stateText() const { return state_->isHidden() ? QString() : state_->text(); }
@@ -98,7 +101,7 @@ class LogView : public QWidget {
   controls::NumberField* level_;
   QComboBox *pigment_, *bowl_;
   QLineEdit* who_;
-  QLabel *safety_, *trouble_, *state_, *offer_, *awakeText_, *first_, *bowls_, *last_, *odd_;
+  QLabel *safety_, *trouble_, *unwritten_, *state_, *offer_, *awakeText_, *first_, *bowls_, *last_, *odd_;
 };
 
 }  // namespace combdraft::appointment

@@ -131,12 +131,12 @@ QWidget* ChairView::buildPanel() {
   }
   column->addLayout(chipsLayout_);
 
-  lifts_ = new PictureRow(tr("How far it lightens"),
-                          {{tr("A little darker"), QStringLiteral("lift-less")},
+  lifts_ = new PictureRow(tr("If it lightens less or more"),
+                          {{tr("If less"), QStringLiteral("lift-less")},
                            {tr("As planned"), QStringLiteral("lift-planned")},
-                           {tr("A little lighter"), QStringLiteral("lift-more")}},
+                           {tr("If more"), QStringLiteral("lift-more")}},
                           Qt::Horizontal, panel);
-  column->addWidget(titled(tr("How far it lightens"), lifts_, nullptr, panel));
+  column->addWidget(titled(tr("If it lightens less or more"), lifts_, nullptr, panel));
 
   readingsLayout_ = new QBoxLayout(QBoxLayout::TopToBottom);
   readingsLayout_->setSpacing(kGap_px);

@@ -92,7 +92,7 @@ PlainReading howLight(const LookSpan& span, const look::Readings* today) {
   const bool whole = isWhole(span);
   plain.value = whole ? fromTo(levels->low, levels->high) : about(levels->planned);
   const LevelSpan shown = whole ? asShown(*levels) : *levels;
-  const QString low = levelWord(std::floor(shown.low)), high = levelWord(std::ceil(shown.high));
+  const QString low = levelWord(std::floor(shown.low)), high = levelWord(std::floor(shown.high));  // a colour that is not reached is not named
   const QString words = low == high ? low : Words::tr("%1 to %2").arg(low, high);
   plain.sentence = today ? Words::tr("Looks like %1 as a whole; today it is %2 (%3). 1 is black, 10 lightest blond.")
                                .arg(words, levelWords(today->whole.level), number(today->whole.level))

@@ -1,5 +1,6 @@
 #include "app/desk/left_compare_page.h"
 
+#include <QDateTime>
 #include <QFileInfo>
 #include <QFrame>
 #include <QHBoxLayout>
@@ -23,6 +24,9 @@ namespace {
 
 constexpr int kLowest_px = 32;     // buttons
 constexpr int kDrawing_lines = 10;  // height of a drawing in lines of text
+
+// The month as a word: no two countries read its figures alike.
+QString momentText(const QDateTime& when) { return QLocale().toString(when, QStringLiteral("d MMMM yyyy, HH:mm")); }
 
 }  // namespace
 
@@ -89,8 +93,10 @@ void LeftComparePage::show(const store::LeftPlan& left) {
   const Result<plan::Plan> recovered = store::peekLeftPlan(left);
   const Result<store::OpenedPlan> opened = store::openPlan(left.originalPath);
   const Result<plan::Plan> saved = opened ? Result<plan::Plan>(opened->plan) : Result<plan::Plan>(opened.error());
-  showSide(sides_[0], tr("Unsaved work, %1, changed %2").arg(leftTitle(left), QLocale().toString(left.when, QLocale::ShortFormat)), recovered);
-  showSide(sides_[1], tr("In the file %1").arg(QFileInfo(left.originalPath).fileName()), saved);
+  const QFileInfo file(left.originalPath);
+  showSide(sides_[0], tr("Unsaved work, %1, changed %2").arg(leftTitle(left), momentText(left.when)), recovered);
+  showSide(sides_[1], file.exists() ? tr("In the file %1, saved %2").arg(file.fileName(), momentText(file.lastModified()))
+                                    : tr("In the file %1").arg(file.fileName()), saved);
   changes_->clear();
   if (recovered && saved) {
     const QStringList lines = planChanges(*saved, *recovered);

@@ -261,12 +261,15 @@ void MainWindow::connectAll() {
   });
   connect(&recovery_, &store::Recovery::failed, this, [this](const QString& why) {
     messages_->say({Message::Kind::Caution,
-                     tr("Your latest work is only in this window: %1. It is tried again. Do not close the window; save a copy on another disk.").arg(why),
-                     {{tr("Save a copy elsewhere…"), [this] { saveAs(); }}, {tr("Go on working"), {}}},
+                     tr("Your latest work is only in this window: %1. It is tried again. Do not close the window; save it on another disk.").arg(why),
+                     {{tr("Save it elsewhere…"), [this] { saveAs(); }}, {tr("Go on working"), {}}},
                      QStringLiteral("recovery")});
   });
   connect(&recovery_, &store::Recovery::written, this,
-          [this] { messages_->clear(QStringLiteral("recovery")); });
+          [this] {
+            messages_->clear(QStringLiteral("recovery"));
+            appointment_->log().setUnwritten(false);
+          });
 
   connect(start_, &StartPage::newWanted, this, [this] { actions_.action(QStringLiteral("file.new"))->trigger(); });
   connect(start_, &StartPage::openWanted, this, [this] { openDialog(); });

@@ -72,11 +72,7 @@ void MainWindow::connectAppointment() {
   // A tap is on the disk before the next one can come, whatever happens then.
   connect(appointment_, &appointment::AppointmentPage::tapped, this, [this] {
     actions_.refresh();
-    if (recovery_.writeNow() == store::Recovery::Written::No)
-      messages_->say({Message::Kind::Caution,
-                      tr("The last tap is in the plan but not on the disk yet. It is tried again; note times on paper until this message goes."), {}, kTopic});
-    else
-      messages_->clear(kTopic);
+    appointment_->log().setUnwritten(recovery_.writeNow() == store::Recovery::Written::No);
   });
 }
 

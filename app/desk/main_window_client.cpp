@@ -161,7 +161,7 @@ void MainWindow::sayClientNotKept(const Error& trouble, const std::function<void
                     {{tr("Throw it away"), go}, {tr("Stay"), {}}}, kQuestion});
   };
   messages_->say({Message::Kind::Caution, tr("What you typed about the client is not on the disk: %1.").arg(errorText(trouble)),
-                  {{tr("Try again"), [this, go] { leaveClient(go); }}, {tr("Close and lose it…"), lose}, {tr("Stay"), {}}}, kQuestion});
+                  {{tr("Try again"), [this, go] { leaveClient(go); }}, {tr("Leave and lose it…"), lose}, {tr("Stay"), {}}}, kQuestion});
 }
 
 void MainWindow::joinClient(quint64 number) {

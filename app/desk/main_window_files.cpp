@@ -3,6 +3,7 @@
 #include <QFileInfo>
 #include <QRandomGenerator>
 
+#include "app/appointment/appointment_page.h"
 #include "app/desk/error_text.h"
 #include "app/desk/main_window.h"
 #include "app/desk/message_bar.h"
@@ -66,7 +67,7 @@ void MainWindow::askBeforeLeaving(const QString& question, std::function<void()>
   if (!controller_.isModified()) return leaveClient(go);
   const std::function<void()> leave = [this, go] { leaveClient(go); };
   messages_->say({Message::Kind::Caution,
-                   tr("“%1” has changes that are only in this window. %2")
+                   tr("“%1” has changes that are not saved. %2")
                        .arg(store::shownTitle(controller_.document(), controller_.file().path), question),
                    {{tr("Save"), [this, leave] { save(leave); }},
                     {tr("Do not save…"), [this, leave] { askBeforeLosing(leave); }},
@@ -215,14 +216,15 @@ void MainWindow::writeTo(const QString& path, const std::function<void()>& then,
   if (!saved) {
     const QString why = tr("Not saved. %1.").arg(errorText(saved.error()));
     messages_->say({Message::Kind::Caution,
-                     QFileInfo::exists(path) ? tr("%1 Your work is still open here, and the file holds what it held before. Do not close this window.").arg(why)
+                     path == controller_.file().path && QFileInfo::exists(path) && !store::isChangedOnDisk(controller_.file()) ? tr("%1 Your work is still open here, and the file holds what it held before. Do not close this window.").arg(why)
                                              : tr("%1 Your work is still open here. Do not close this window.").arg(why),
-                     {{tr("Save a copy elsewhere…"), [this, then] { saveAs(then); }},
+                     {{tr("Save it elsewhere…"), [this, then] { saveAs(then); }},
                       {tr("Try again"), [this, path, then] { writeTo(path, then); }},
                       {tr("Go on working"), {}}},
                      QStringLiteral("file")});
     return;
   }
+  const QString before = controller_.file().path;
   if (!planLock_.isHeldFor(path)) planLock_ = std::move(next);
   messages_->clear(QStringLiteral("file"));
   messages_->clear(kInUse);
@@ -232,6 +234,12 @@ void MainWindow::writeTo(const QString& path, const std::function<void()>& then,
   recovery_.close();
   settings_.addRecent(saved->path, store::shownTitle(controller_.document(), saved->path));
   settings_.setLastFolder(QFileInfo(saved->path).absolutePath());
+  appointment_->log().setUnwritten(false);
+  if (!before.isEmpty() && before != saved->path) {
+    const bool areNamedAlike = QFileInfo(before).fileName() == QFileInfo(saved->path).fileName();
+    const auto named = [&](const QString& file) { return areNamedAlike ? file : QFileInfo(file).fileName(); };
+    messages_->say({Message::Kind::News, tr("Saved as %1. You go on in it; %2 stays as its last save left it.").arg(named(saved->path), named(before)), {}, QStringLiteral("file")});
+  }
   if (then) then();
 }
 

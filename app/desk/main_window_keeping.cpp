@@ -271,7 +271,11 @@ void MainWindow::readAnew() {
 // One step of undo; what stands outside undo is put together, or stays as it is here.
 void MainWindow::readAnewNow() {
   const Result<store::OpenedPlan> opened = store::openPlan(controller_.file().path);
-  if (!opened) return tellError(errorText(opened.error()));
+  if (!opened) {
+    messages_->say({Message::Kind::Caution, tr("Not read anew. %1. Yours is still open here, as it was.").arg(errorText(opened.error())),
+                    {{tr("Try again"), [this] { readAnewNow(); }}, {tr("Save as…"), [this] { saveAs(); }}, {tr("Stay"), {}}}, kOnDisk});
+    return;
+  }
   messages_->clear(kOnDisk);
   if (controller_.access() == Access::ReadOnly) {
     controller_.replace(opened->plan, opened->file);

@@ -26,7 +26,6 @@ QVBoxLayout* pageColumn(QWidget* page, const QString& title, std::function<void(
   top->addWidget(label, 1);
   auto* done = new QPushButton(QObject::tr("Back"), box);
   done->setObjectName(QStringLiteral("done"));
-  done->setProperty("primary", true);
   done->setMinimumHeight(34);
   done->setAccessibleName(QObject::tr("Back"));
   done->setToolTip(QObject::tr("Back to where you were (Escape)"));

@@ -51,7 +51,6 @@ QWidget* ComposerPage::buildTop() {
   preview_ = button(tr("Print preview…"), tr("The same pages as a print, in a window of their own"), top);
   auto* done = button(tr("Back"), tr("Back to where you were (Escape)"), top);
   done->setObjectName(QStringLiteral("done"));
-  done->setProperty("primary", true);
   connect(done, &QPushButton::clicked, this, &ComposerPage::done);
   controls::NumberFieldSpec fineness;
   fineness.label = tr("PNG, dots an inch");

@@ -203,7 +203,7 @@ QString problemText(const plan::Plan& plan, const work::LogProblem& problem) {
 
 QString reasonText(work::LookReason reason) {
   switch (reason) {
-    case work::LookReason::LimitReached: return Words::tr("maker's longest time reached: take it out");
+    case work::LookReason::LimitReached: return Words::tr("longest time typed from the leaflet reached: take it out");
     case work::LookReason::NotRinsed: return Words::tr("taken out, not rinsed: product may still be on it");
     case work::LookReason::LevelReached: return Words::tr("seen at its planned level: look");
     case work::LookReason::FineHair: return Words::tr("fine hair at the hairline: look");
@@ -213,9 +213,9 @@ QString reasonText(work::LookReason reason) {
 }
 
 QString timerText(const work::PieceTimer& timer) {
-  if (timer.say == work::Say::LimitReached && timer.stage == work::Stage::TakenOut) return Words::tr("maker's longest time reached: not rinsed yet");
-  return timer.say == work::Say::LimitReached ? Words::tr("maker's longest time reached: take it out")
-                                              : Words::tr("look; maker's longest time in %1").arg(clockText(std::ceil(timer.limit_s - timer.onHair_s)));
+  if (timer.say == work::Say::LimitReached && timer.stage == work::Stage::TakenOut) return Words::tr("longest time typed from the leaflet reached: not rinsed yet");
+  return timer.say == work::Say::LimitReached ? Words::tr("longest time typed from the leaflet reached: take it out")
+                                              : Words::tr("look; longest time typed from the leaflet in %1").arg(clockText(std::ceil(timer.limit_s - timer.onHair_s)));
 }
 
 QString factorText(work::Factor which, const work::LearnedFactor& learned) {

@@ -218,7 +218,9 @@ void Recovery::ended(std::uint64_t serial, const Result<void>& result) {
     writtenSerial_ = std::max(writtenSerial_, serial);
     failures_ = 0;
   } else if (newest_ && serial > closedSerial_) {  // of this plan
-    why = words::inWords(result.error());
+    Error error = result.error();
+    error.file.clear();  // a hidden place of the program's, not where the work is
+    why = words::inWords(error);
     const int doubled = std::min(failures_++, 10);
     due_ = Clock::now() + milliseconds(std::min(pace_.retryFirst_ms << doubled, pace_.retryMost_ms));
     startedSerial_ = writtenSerial_;  // all of it once more, with a new folder if need be

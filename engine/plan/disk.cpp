@@ -33,7 +33,19 @@ class Descriptor {
   int number_;
 };
 
-std::string reason() { return std::generic_category().message(errno); }
+std::string reason() {
+  switch (errno) {
+    case ENOSPC:
+    case EDQUOT: return "the disk is full";
+    case EACCES:
+    case EPERM: return "you may not do that there";
+    case EROFS: return "the disk can only be read";
+    case ENOENT:
+    case ENOTDIR: return "there is no such folder";
+    case EIO: return "the disk reports a fault";
+    default: return std::generic_category().message(errno);
+  }
+}
 
 Error unwritable(const std::string& path) {
   return {ErrorCode::FileUnwritable, {}, {reason()}, path};

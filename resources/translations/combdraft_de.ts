@@ -203,10 +203,6 @@
         <translation>Eintrag %1 nennt %2; das steht nicht mehr im Plan.</translation>
     </message>
     <message>
-        <source>maker&apos;s longest time reached: take it out</source>
-        <translation>längste Zeit des Herstellers erreicht: herausnehmen</translation>
-    </message>
-    <message>
         <source>seen at its planned level: look</source>
         <translation>bei der geplanten Tonhöhe gesehen: ansehen</translation>
     </message>
@@ -217,10 +213,6 @@
     <message>
         <source>look</source>
         <translation>ansehen</translation>
-    </message>
-    <message>
-        <source>look; maker&apos;s longest time in %1</source>
-        <translation>ansehen; längste Zeit des Herstellers in %1</translation>
     </message>
     <message>
         <source>1 head</source>
@@ -253,10 +245,6 @@
     <message>
         <source>taken out, not rinsed: product may still be on it</source>
         <translation>herausgenommen, nicht ausgespült: es kann noch Produkt daran sein</translation>
-    </message>
-    <message>
-        <source>maker&apos;s longest time reached: not rinsed yet</source>
-        <translation>längste Zeit des Herstellers erreicht: noch nicht ausgespült</translation>
     </message>
     <message>
         <source>%1: on the hair for %2 min before the list looks for the first time. Neither the maker&apos;s longest time nor rounds of looking (Look every) are typed.</source>
@@ -325,6 +313,18 @@
     <message>
         <source>Toner, deepening colour and root shadow are colour: before each, ask about past reactions, look at the scalp just rinsed, and check which tests its label asks for and the lowest age. The maker&apos;s directions and local rules come first. Sore or broken skin, or in doubt: do not put it on; refer.</source>
         <translation>Toner, abdunkelnde Farbe und Ansatzschatten sind Farbe: vor jeder nach früheren Reaktionen fragen, die eben gespülte Kopfhaut ansehen und prüfen, welche Tests das Etikett verlangt und ab welchem Alter. Anweisungen des Herstellers und örtliche Regeln gehen vor. Wunde oder verletzte Haut, oder im Zweifel: nicht auftragen; weiterverweisen.</translation>
+    </message>
+    <message>
+        <source>longest time typed from the leaflet reached: take it out</source>
+        <translation>längste Zeit laut Eingabe aus der Packungsbeilage erreicht: herausnehmen</translation>
+    </message>
+    <message>
+        <source>longest time typed from the leaflet reached: not rinsed yet</source>
+        <translation>längste Zeit laut Eingabe aus der Packungsbeilage erreicht: noch nicht ausgespült</translation>
+    </message>
+    <message>
+        <source>look; longest time typed from the leaflet in %1</source>
+        <translation>nachsehen; längste Zeit laut Eingabe aus der Packungsbeilage in %1</translation>
     </message>
 </context>
 <context>
@@ -1529,7 +1529,7 @@
     </message>
     <message>
         <source>what was written does not read back the same; the file on disk was left as it was</source>
-        <translation>was geschrieben wurde, liest sich nicht gleich zurück; die Datei auf der Platte blieb, wie sie war</translation>
+        <translation>was geschrieben wurde, liest sich nicht gleich zurück; die Datei auf dem Datenträger blieb, wie sie war</translation>
     </message>
     <message>
         <source>this is not valid JSON: %1</source>
@@ -2585,7 +2585,7 @@
     </message>
     <message>
         <source>the disk does not answer</source>
-        <translation>das Speichermedium antwortet nicht</translation>
+        <translation>der Datenträger antwortet nicht</translation>
     </message>
     <message>
         <source>another program has this client open, or it cannot be read</source>
@@ -2730,6 +2730,26 @@
     <message>
         <source>pages 1 to %1</source>
         <translation>Seiten 1 bis %1</translation>
+    </message>
+    <message>
+        <source>the disk is full</source>
+        <translation>der Datenträger ist voll</translation>
+    </message>
+    <message>
+        <source>you may not do that there</source>
+        <translation>dort ist Ihnen das nicht erlaubt</translation>
+    </message>
+    <message>
+        <source>the disk can only be read</source>
+        <translation>der Datenträger lässt sich nur lesen</translation>
+    </message>
+    <message>
+        <source>there is no such folder</source>
+        <translation>einen solchen Ordner gibt es nicht</translation>
+    </message>
+    <message>
+        <source>the disk reports a fault</source>
+        <translation>der Datenträger meldet einen Fehler</translation>
     </message>
 </context>
 <context>
@@ -6059,10 +6079,6 @@
         <translation>%1, angemischt; wie lange sie verwendet werden darf, ist aus ihrer Packungsbeilage nicht eingetippt</translation>
     </message>
     <message>
-        <source>%1, %2 old: longer than it may be used. Mix a new one.</source>
-        <translation>%1, %2 alt: länger, als sie verwendet werden darf. Eine neue anmischen.</translation>
-    </message>
-    <message>
         <source>%1  %2</source>
         <translation>%1  %2</translation>
     </message>
@@ -6111,10 +6127,6 @@
         <translation>%1, %2 alt, von %3 laut Packungsbeilage getippt</translation>
     </message>
     <message>
-        <source>This log holds %1 taps, and more are not kept in one plan. Save a copy of the plan and go on there.</source>
-        <translation>Dieses Protokoll hat %1 Einträge; mehr werden in einem Plan nicht aufbewahrt. Eine Kopie des Plans sichern und dort weitermachen.</translation>
-    </message>
-    <message>
         <source>A second touch in less than half a second was not counted.</source>
         <translation>Eine zweite Berührung in weniger als einer halben Sekunde wurde nicht gezählt.</translation>
     </message>
@@ -6145,6 +6157,18 @@
     <message>
         <source>placed at %1</source>
         <translation>aufgetragen um %1</translation>
+    </message>
+    <message>
+        <source>The last tap is not on the disk yet. It is tried again; note times on paper until this line goes.</source>
+        <translation>Der letzte Eintrag ist noch nicht auf dem Datenträger. Es wird noch einmal versucht; Zeiten auf Papier notieren, bis diese Zeile verschwindet.</translation>
+    </message>
+    <message>
+        <source>%1, %2 old: longer than it may be used as typed from its leaflet. See the leaflet.</source>
+        <translation>%1, %2 alt: länger, als sie laut Eingabe aus der Packungsbeilage verwendet werden darf. In der Packungsbeilage nachsehen.</translation>
+    </message>
+    <message>
+        <source>This log holds %1 taps, and more are not kept in one plan. Save the plan as another and go on there.</source>
+        <translation>Dieses Protokoll enthält %1 Einträge, und mehr werden in einem Plan nicht aufbewahrt. Den Plan unter anderem Namen speichern und dort weiterarbeiten.</translation>
     </message>
 </context>
 <context>
@@ -7185,11 +7209,11 @@ irgendwo</translation>
     </message>
     <message>
         <source>On this computer, in a folder that only your login can open, apart from the plan. It is not encrypted unless your disk is.</source>
-        <translation>Auf diesem Computer, in einem Ordner, den nur deine Anmeldung öffnen kann, getrennt vom Plan. Verschlüsselt ist er nur, wenn deine Platte es ist.</translation>
+        <translation>Auf diesem Rechner, in einem Ordner, den nur Ihre Anmeldung öffnen kann, getrennt vom Plan. Verschlüsselt ist er nur, wenn Ihr Datenträger es ist.</translation>
     </message>
     <message>
         <source>The plan has no field for a name, a contact or a health answer. It does hold the head, the hair, your notes, the agreed picture and the log: write no name and no health answer into it.</source>
-        <translation>Der Plan hat kein Feld für Namen, Kontakt oder Gesundheitsangaben. Er enthält aber Kopf, Haar, deine Notizen, das vereinbarte Bild und das Protokoll: keinen Namen und keine Gesundheitsangabe hineinschreiben.</translation>
+        <translation>Der Plan hat kein Feld für Namen, Kontakt oder Gesundheitsangaben. Er enthält aber Kopf, Haar, Ihre Notizen, das vereinbarte Bild und das Protokoll: keinen Namen und keine Gesundheitsangabe hineinschreiben.</translation>
     </message>
     <message>
         <source>All that is kept of this client goes for good: answers, photos, notes, visits; of the plans of this client also what the program keeps beside them: unsaved work, versions before the last save. Plans of other visits, pages and PDFs, handed-over folders and backups stay.</source>
@@ -8575,7 +8599,7 @@ irgendwo</translation>
     </message>
     <message>
         <source>It is taken off the disk and cannot be brought back. The file it was copied from stays.</source>
-        <translation>Es wird vom Speichermedium genommen und ist nicht zurückzuholen. Die Datei, von der es kopiert wurde, bleibt.</translation>
+        <translation>Es wird vom Datenträger genommen und ist nicht zurückzuholen. Die Datei, von der es kopiert wurde, bleibt.</translation>
     </message>
     <message>
         <source>Remove it for good</source>
@@ -10024,20 +10048,8 @@ irgendwo</translation>
         <translation>Rechtes Bild</translation>
     </message>
     <message>
-        <source>How far it lightens</source>
-        <translation>Wie weit es aufhellt</translation>
-    </message>
-    <message>
-        <source>A little darker</source>
-        <translation>Etwas dunkler</translation>
-    </message>
-    <message>
         <source>As planned</source>
         <translation>Wie geplant</translation>
-    </message>
-    <message>
-        <source>A little lighter</source>
-        <translation>Etwas heller</translation>
     </message>
     <message>
         <source>“This one” keeps the picture as planned, on the day, in daylight.</source>
@@ -10060,6 +10072,18 @@ vereinbart</translation>
     <message>
         <source>✓ Noted in the plan; it goes into the file with the next save. %1 as planned, on the day, in daylight, and the date %2. Its range was still being worked out: touch again later to keep it too.</source>
         <translation>✓ Im Plan vermerkt; in die Datei kommt es mit dem nächsten Speichern. %1 wie geplant, am Tag selbst, bei Tageslicht, und das Datum %2. Die Spanne war noch nicht ausgerechnet: später noch einmal berühren, um auch sie aufzubewahren.</translation>
+    </message>
+    <message>
+        <source>If it lightens less or more</source>
+        <translation>Wenn es weniger oder mehr aufhellt</translation>
+    </message>
+    <message>
+        <source>If less</source>
+        <translation>Wenn weniger</translation>
+    </message>
+    <message>
+        <source>If more</source>
+        <translation>Wenn mehr</translation>
     </message>
 </context>
 <context>
@@ -10551,7 +10575,7 @@ vereinbart</translation>
     </message>
     <message>
         <source>Kept on this computer in a folder that only your login can open; not encrypted unless your disk is.</source>
-        <translation>Aufbewahrt auf diesem Rechner in einem Ordner, den nur Ihre Anmeldung öffnen kann; verschlüsselt nur, wenn Ihr Speichermedium es ist.</translation>
+        <translation>Aufbewahrt auf diesem Rechner in einem Ordner, den nur Ihre Anmeldung öffnen kann; verschlüsselt nur, wenn Ihr Datenträger es ist.</translation>
     </message>
     <message>
         <source>You set no time for keeping them (Preferences).</source>
@@ -11110,7 +11134,7 @@ vereinbart</translation>
     </message>
     <message>
         <source>Nothing is decided yet. Your unsaved work waits until you open or discard it.</source>
-        <translation>Noch ist nichts entschieden. Deine nicht gespeicherte Arbeit wartet, bis du sie öffnest oder verwirfst.</translation>
+        <translation>Noch ist nichts entschieden. Ihre nicht gespeicherte Arbeit wartet, bis Sie sie öffnen oder verwerfen.</translation>
     </message>
     <message>
         <source>Unsaved work, %1, changed %2</source>
@@ -11119,6 +11143,10 @@ vereinbart</translation>
     <message>
         <source>In the file %1</source>
         <translation>In der Datei %1</translation>
+    </message>
+    <message>
+        <source>In the file %1, saved %2</source>
+        <translation>In der Datei %1, gespeichert %2</translation>
     </message>
 </context>
 <context>
@@ -12007,10 +12035,6 @@ vereinbart</translation>
         <translation>Nicht gespeichert: %1</translation>
     </message>
     <message>
-        <source>Save a copy elsewhere…</source>
-        <translation>Eine Kopie anderswo speichern…</translation>
-    </message>
-    <message>
         <source>the plan would have %1 pieces; a plan file holds at most %2</source>
         <translation>der Plan hätte %1 Strähnen; eine Plandatei fasst höchstens %2</translation>
     </message>
@@ -12136,11 +12160,11 @@ vereinbart</translation>
     </message>
     <message>
         <source>%1 was changed on the disk by another program; you have changes here too.</source>
-        <translation>%1 wurde auf der Platte von einem anderen Programm geändert; auch hier gibt es Änderungen.</translation>
+        <translation>%1 wurde auf dem Datenträger von einem anderen Programm geändert; auch hier gibt es Änderungen.</translation>
     </message>
     <message>
         <source>%1 was changed on the disk by another program.</source>
-        <translation>%1 wurde auf der Platte von einem anderen Programm geändert.</translation>
+        <translation>%1 wurde auf dem Datenträger von einem anderen Programm geändert.</translation>
     </message>
     <message>
         <source>Keep mine</source>
@@ -12164,7 +12188,7 @@ vereinbart</translation>
     </message>
     <message>
         <source>Read anew from the disk</source>
-        <translation>Von der Platte neu lesen</translation>
+        <translation>Vom Datenträger neu lesen</translation>
     </message>
     <message>
         <source>The program stopped because of an error in it.</source>
@@ -12587,10 +12611,6 @@ vereinbart</translation>
         <translation>Sie speichern, bevor der Plan des nächsten Besuchs beginnt?</translation>
     </message>
     <message>
-        <source>The last tap is in the plan but not on the disk yet. It is tried again; note times on paper until this message goes.</source>
-        <translation>Der letzte Eintrag ist im Plan, aber noch nicht auf dem Speichermedium. Es wird noch einmal versucht; notieren Sie Zeiten auf Papier, bis diese Meldung verschwindet.</translation>
-    </message>
-    <message>
         <source>This is the next visit&apos;s plan, not saved yet; the plan before is as it was. Condition and porosity are blank: check them anew.</source>
         <translation>Das ist der Plan des nächsten Besuchs, noch nicht gespeichert; der Plan davor ist, wie er war. Zustand und Porosität sind leer: neu prüfen.</translation>
     </message>
@@ -12871,10 +12891,6 @@ vereinbart</translation>
         <translation>Warten</translation>
     </message>
     <message>
-        <source>Your latest work is only in this window: %1. It is tried again. Do not close the window; save a copy on another disk.</source>
-        <translation>Deine letzte Arbeit ist nur in diesem Fenster: %1. Es wird weiter versucht. Fenster nicht schließen; eine Kopie auf einem anderen Datenträger speichern.</translation>
-    </message>
-    <message>
         <source>Go on working</source>
         <translation>Weiterarbeiten</translation>
     </message>
@@ -12884,19 +12900,19 @@ vereinbart</translation>
     </message>
     <message>
         <source>A copy without client data, notes, photos, agreed picture, visits and log. Title, formulas, texts and names that you gave go along</source>
-        <translation>Eine Kopie ohne Kundendaten, Notizen, Fotos, vereinbartes Bild, Besuche und Protokoll. Titel, Rezepturen, Texte und Namen, die du gegeben hast, gehen mit</translation>
+        <translation>Eine Kopie ohne Kundendaten, Notizen, Fotos, vereinbartes Bild, Besuche und Protokoll. Titel, Rezepturen, Texte und Namen, die Sie gegeben haben, gehen mit</translation>
     </message>
     <message>
         <source>Deleted: what was kept of the client, and this plan. Still there, if you made them: plans of other visits, pages and PDFs, handed-over folders, backups. Delete those yourself.</source>
-        <translation>Gelöscht: was zur Kundin aufbewahrt war, und dieser Plan. Noch da, wenn du sie gemacht hast: Pläne anderer Besuche, Seiten und PDFs, ausgehändigte Ordner, Sicherungen. Diese selbst löschen.</translation>
+        <translation>Gelöscht: was zur Kundin aufbewahrt war, und dieser Plan. Noch da, wenn Sie sie gemacht haben: Pläne anderer Besuche, Seiten und PDFs, ausgehändigte Ordner, Sicherungen. Diese selbst löschen.</translation>
     </message>
     <message>
         <source>Deleted: what was kept of the client. Still there: all plans, and, if you made them, pages and PDFs, handed-over folders, backups. Delete yourself what is to go too.</source>
-        <translation>Gelöscht: was zur Kundin aufbewahrt war. Noch da: alle Pläne und, wenn du sie gemacht hast, Seiten und PDFs, ausgehändigte Ordner, Sicherungen. Selbst löschen, was auch weg soll.</translation>
+        <translation>Gelöscht: was zur Kundin aufbewahrt war. Noch da: alle Pläne und, wenn Sie sie gemacht haben, Seiten und PDFs, ausgehändigte Ordner, Sicherungen. Selbst löschen, was auch weg soll.</translation>
     </message>
     <message>
         <source>%1 is a copy without client data, notes, photos, agreed picture, visits and log. What goes along: the title “%2”, head and hair with their history, formulas, handout texts, and the names you gave to choices, sections and pieces. Look through them before you send it.</source>
-        <translation>%1 ist eine Kopie ohne Kundendaten, Notizen, Fotos, vereinbartes Bild, Besuche und Protokoll. Es gehen mit: der Titel „%2“, Kopf und Haar mit Vorgeschichte, Rezepturen, Texte des Handzettels und die Namen, die du Varianten, Abteilungen und Strähnen gegeben hast. Vor dem Verschicken durchsehen.</translation>
+        <translation>%1 ist eine Kopie ohne Kundendaten, Notizen, Fotos, vereinbartes Bild, Besuche und Protokoll. Es gehen mit: der Titel „%2“, Kopf und Haar mit Vorgeschichte, Rezepturen, Texte des Handzettels und die Namen, die Sie Varianten, Abteilungen und Strähnen gegeben haben. Vor dem Verschicken durchsehen.</translation>
     </message>
     <message>
         <source>Save the plan under another name, for the same client</source>
@@ -12909,10 +12925,6 @@ vereinbart</translation>
     <message>
         <source>The drawing as a new plan: without client data, notes, photos, agreed picture, visits and log</source>
         <translation>Die Zeichnung als neuer Plan: ohne Kundendaten, Notizen, Fotos, vereinbartes Bild, Besuche und Protokoll</translation>
-    </message>
-    <message>
-        <source>“%1” has changes that are only in this window. %2</source>
-        <translation>„%1“ hat Änderungen, die nur in diesem Fenster sind. %2</translation>
     </message>
     <message>
         <source>Do not save…</source>
@@ -12956,7 +12968,7 @@ vereinbart</translation>
     </message>
     <message>
         <source>%1 was saved by someone else meanwhile. Yours is still here, not saved. If you put it in its place, theirs is kept beside it until the save after that.</source>
-        <translation>%1 wurde inzwischen von jemand anderem gespeichert. Deine Fassung ist noch hier, nicht gespeichert. Setzt du sie an die Stelle, bleibt die andere daneben, bis danach wieder gespeichert wird.</translation>
+        <translation>%1 wurde inzwischen von jemand anderem gespeichert. Ihre Fassung ist noch hier, nicht gespeichert. Setzen Sie sie an die Stelle, bleibt die andere daneben, bis danach wieder gespeichert wird.</translation>
     </message>
     <message>
         <source>Put mine in its place</source>
@@ -12972,11 +12984,11 @@ vereinbart</translation>
     </message>
     <message>
         <source>%1 Your work is still open here, and the file holds what it held before. Do not close this window.</source>
-        <translation>%1 Deine Arbeit ist hier noch offen, und die Datei enthält, was sie vorher enthielt. Dieses Fenster nicht schließen.</translation>
+        <translation>%1 Ihre Arbeit ist hier noch offen, und die Datei enthält, was sie vorher enthielt. Dieses Fenster nicht schließen.</translation>
     </message>
     <message>
         <source>%1 Your work is still open here. Do not close this window.</source>
-        <translation>%1 Deine Arbeit ist hier noch offen. Dieses Fenster nicht schließen.</translation>
+        <translation>%1 Ihre Arbeit ist hier noch offen. Dieses Fenster nicht schließen.</translation>
     </message>
     <message>
         <source>Try again</source>
@@ -12988,7 +13000,7 @@ vereinbart</translation>
     </message>
     <message>
         <source>in %1 on the computer “%2”</source>
-        <translation>in %1 auf dem Computer „%2“</translation>
+        <translation>in %1 auf dem Rechner „%2“</translation>
     </message>
     <message>
         <source>Change a plan that is open elsewhere too; whoever saves second must choose between the two</source>
@@ -13008,23 +13020,19 @@ vereinbart</translation>
     </message>
     <message>
         <source>What was typed about the client since it was last on the disk goes for good.</source>
-        <translation>Was über die Kundin eingegeben wurde, seit es zuletzt auf der Platte war, geht endgültig verloren.</translation>
+        <translation>Was über die Kundin eingegeben wurde, seit es zuletzt auf dem Datenträger war, geht endgültig verloren.</translation>
     </message>
     <message>
         <source>What you typed about the client is not on the disk: %1.</source>
-        <translation>Was du über die Kundin eingegeben hast, ist nicht auf der Platte: %1.</translation>
-    </message>
-    <message>
-        <source>Close and lose it…</source>
-        <translation>Schließen und verlieren …</translation>
+        <translation>Was Sie über die Kundin eingegeben haben, ist nicht auf dem Datenträger: %1.</translation>
     </message>
     <message>
         <source>All that was typed about the client is deleted. What was kept while you worked on the plan is not off the disk yet, since the disk does not answer. It goes as soon as the disk does; leave the program open until then.</source>
-        <translation>Alles, was über die Kundin eingegeben wurde, ist gelöscht. Was während der Arbeit am Plan aufbewahrt wurde, ist noch nicht von der Platte, weil die Platte nicht antwortet. Es geht, sobald sie antwortet; das Programm bis dahin offen lassen.</translation>
+        <translation>Alles, was über die Kundin eingegeben wurde, ist gelöscht. Was während der Arbeit am Plan aufbewahrt wurde, ist noch nicht vom Datenträger, weil er nicht antwortet. Es geht, sobald er antwortet; das Programm bis dahin offen lassen.</translation>
     </message>
     <message>
         <source>Your changes would give way to what stands in %1. Undo brings back all but agreed picture, visits and log until you close this window. Of these, the file&apos;s and yours are put together; where that cannot be, yours stay.</source>
-        <translation>Deine Änderungen würden dem weichen, was in %1 steht. Rückgängig bringt alles außer vereinbartem Bild, Besuchen und Protokoll zurück, bis du dieses Fenster schließt. Diese werden aus der Datei und deinen zusammengeführt; wo das nicht geht, bleiben deine.</translation>
+        <translation>Ihre Änderungen würden dem weichen, was in %1 steht. Rückgängig bringt alles außer vereinbartem Bild, Besuchen und Protokoll zurück, bis Sie dieses Fenster schließen. Diese werden aus der Datei und Ihren zusammengeführt; wo das nicht geht, bleiben Ihre.</translation>
     </message>
     <message>
         <source>the agreed picture</source>
@@ -13040,11 +13048,35 @@ vereinbart</translation>
     </message>
     <message>
         <source>Read anew, except: %1. What stands in %2 of it cannot be put together with yours: one of the two cannot be read by this program, or both are too much for one file. Yours stays. Your next save replaces the file&apos;s, which stands beside it as %2.previous until the save after that; Save as… keeps both.</source>
-        <translation>Neu gelesen, außer: %1. Was davon in %2 steht, lässt sich mit deinem nicht zusammenführen: Eines von beiden kann dieses Programm nicht lesen, oder beide sind zu viel für eine Datei. Deines bleibt. Dein nächstes Speichern ersetzt das der Datei, das bis zum übernächsten als %2.previous daneben steht; Speichern unter … behält beide.</translation>
+        <translation>Neu gelesen, außer: %1. Was davon in %2 steht, lässt sich mit Ihrem nicht zusammenführen: Eines von beiden kann dieses Programm nicht lesen, oder beide sind zu viel für eine Datei. Ihres bleibt. Ihr nächstes Speichern ersetzt das der Datei, das bis zum Speichern danach als %2.previous daneben steht; Speichern unter … behält beide.</translation>
     </message>
     <message>
         <source>Not changed: a file could not hold it. %1.</source>
         <translation>Nicht geändert: Eine Datei könnte es nicht enthalten. %1.</translation>
+    </message>
+    <message>
+        <source>Your latest work is only in this window: %1. It is tried again. Do not close the window; save it on another disk.</source>
+        <translation>Die letzte Arbeit ist nur in diesem Fenster: %1. Es wird weiter versucht. Fenster nicht schließen; auf einem anderen Datenträger speichern.</translation>
+    </message>
+    <message>
+        <source>Save it elsewhere…</source>
+        <translation>Anderswo speichern …</translation>
+    </message>
+    <message>
+        <source>Leave and lose it…</source>
+        <translation>Verlassen und verlieren …</translation>
+    </message>
+    <message>
+        <source>“%1” has changes that are not saved. %2</source>
+        <translation>„%1“ hat Änderungen, die nicht gespeichert sind. %2</translation>
+    </message>
+    <message>
+        <source>Saved as %1. You go on in it; %2 stays as its last save left it.</source>
+        <translation>Gespeichert als %1. Dort geht es weiter; %2 bleibt, wie zuletzt gespeichert.</translation>
+    </message>
+    <message>
+        <source>Not read anew. %1. Yours is still open here, as it was.</source>
+        <translation>Nicht neu gelesen. %1. Ihre Fassung ist hier noch offen, wie sie war.</translation>
     </message>
 </context>
 <context>
@@ -14801,7 +14833,7 @@ Nicht für: %2</translation>
     </message>
     <message>
         <source>What you type here is printed on this page but not kept; a PDF that you save does hold it. It is gone when another plan is opened or the window closes.</source>
-        <translation>Was du hier eingibst, wird auf diese Seite gedruckt, aber nicht aufbewahrt; ein gespeichertes PDF enthält es. Es ist weg, sobald ein anderer Plan geöffnet wird oder das Fenster schließt.</translation>
+        <translation>Was Sie hier eingeben, wird auf diese Seite gedruckt, aber nicht aufbewahrt; ein gespeichertes PDF enthält es. Es ist weg, sobald ein anderer Plan geöffnet wird oder das Fenster schließt.</translation>
     </message>
 </context>
 <context>
@@ -15453,7 +15485,7 @@ Nicht für: %2</translation>
     </message>
     <message>
         <source>%1 cannot be written: what you chose or taught the program last is gone when it ends, if not before. It needs room on the disk and the permission to write there; then choose it once more.</source>
-        <translation>%1 kann nicht geschrieben werden: Was du zuletzt gewählt oder dem Programm beigebracht hast, ist weg, wenn es endet, vielleicht früher. Es braucht Platz auf der Platte und die Erlaubnis, dort zu schreiben; danach noch einmal wählen.</translation>
+        <translation>%1 kann nicht geschrieben werden: Was Sie zuletzt gewählt oder dem Programm beigebracht haben, ist weg, wenn es endet, vielleicht früher. Es braucht Platz auf dem Datenträger und die Erlaubnis, dort zu schreiben; danach noch einmal wählen.</translation>
     </message>
 </context>
 </TS>

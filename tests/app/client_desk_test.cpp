@@ -4,6 +4,7 @@
 #include <QFileDialog>
 #include <QListWidget>
 
+#include "app/appointment/log_view.h"
 #include "app/cards/confirm_row.h"
 #include "app/cards/consultation_card.h"
 #include "app/cards/consultation_client.h"
@@ -229,6 +230,26 @@ bool says(desk::MainWindow& window, const char* words) { return window.messages(
 
 }  // namespace
 
+TEST_CASE("a tap that is not on the disk is said beside the pieces until it is", "[appointment][desk][kept]") {
+  Desk desk;
+  desk.window->openPath(desk.file("tapped"));
+  actionOf(desk, "appointment.log")->trigger();
+  auto* log = desk.window->findChild<appointment::LogView*>();
+  REQUIRE(log);
+  CHECK(log->unwrittenText().isEmpty());
+  // A file stands where the copies for recovery are made: whoever runs the tests cannot write there.
+  const QString root = desk.places().recoveryRoot;
+  REQUIRE(QDir(root).removeRecursively());
+  QFile inTheWay(root);
+  REQUIRE(inTheWay.open(QIODevice::WriteOnly | QIODevice::NewOnly));
+  log->button(work::Tap::Placed)->click();
+  CHECK(log->unwrittenText().contains(QStringLiteral("note times on paper")));
+  CHECK(says(*desk.window, "only in this window"));  // and does not hide it
+  CHECK_FALSE(says(*desk.window, root.toUtf8().constData()));
+  REQUIRE(inTheWay.remove());
+  CHECK(QTest::qWaitFor([&] { return log->unwrittenText().isEmpty(); }, 10000));
+}
+
 TEST_CASE("closing asks while what was typed about the client is not on the disk", "[client][desk][kept]") {
   Desk desk;
   desk.window->openPath(desk.file("one"));
@@ -243,7 +264,7 @@ TEST_CASE("closing asks while what was typed about the client is not on the disk
   desk.press("Try again");
   CHECK(desk.window->isVisible());
   CHECK(says(*desk.window, "is not on the disk"));
-  desk.press("Close and lose it…");
+  desk.press("Leave and lose it…");
   CHECK(desk.window->isVisible());  // asked once more
   CHECK(says(*desk.window, "goes for good"));
   desk.press("Stay");
@@ -271,7 +292,7 @@ TEST_CASE("an unsaved plan and an unkept client are asked for one after the othe
   const QString path = desk.dir.filePath(QStringLiteral("other.json"));
   REQUIRE(store::savePlan(other, path).ok());
   desk.window->openPath(path);
-  CHECK(says(*desk.window, "only in this window"));
+  CHECK(says(*desk.window, "changes that are not saved"));
   desk.press("Save");
   CHECK_FALSE(desk.window->controller().isModified());
   CHECK(says(*desk.window, "is not on the disk"));
@@ -286,7 +307,7 @@ TEST_CASE("an unsaved plan and an unkept client are asked for one after the othe
   CHECK(keeperOf(desk)->file().name == "Markername");
   // Losing it is the user's word, given twice.
   CHECK_FALSE(desk.window->close());
-  desk.press("Close and lose it…");
+  desk.press("Leave and lose it…");
   desk.press("Throw it away");
   CHECK_FALSE(desk.window->isVisible());
 }

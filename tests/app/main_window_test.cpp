@@ -273,7 +273,7 @@ TEST_CASE("a name that is still typed in goes along with a save, and closing ask
   QTest::keyClicks(name, QStringLiteral(" left"));
   CHECK_FALSE(desk.window->close());
   CHECK(desk.window->isVisible());
-  CHECK(desk.window->messages().text().contains(QStringLiteral("only in this window")));
+  CHECK(desk.window->messages().text().contains(QStringLiteral("changes that are not saved")));
   CHECK(labelNow() == "nape left");
   desk.press("Save");
   CHECK_FALSE(desk.window->isVisible());

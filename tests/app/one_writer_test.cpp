@@ -189,6 +189,7 @@ TEST_CASE("the lock goes with the plan: save as, another plan, close", "[lock]")
   CHECK(isLocked(first));
   CHECK(QFileInfo(PlanLock::lockFileOf(first)).fileName() == QStringLiteral(".first.json.in-use"));
   saveAs(desk, third);
+  CHECK(desk.window->messages().text().contains(QStringLiteral("Saved as third.json. You go on in it; first.json stays")));
   CHECK_FALSE(isLocked(first));
   CHECK(isLocked(third));
   desk.window->openPath(second);

@@ -51,7 +51,7 @@ TEST_CASE("quitting asks in each window that has unsaved work", "[habits][window
   desk.edit();
   other->actions().action(QStringLiteral("file.quit"))->trigger();
   CHECK(desk.window->isVisible());
-  CHECK(desk.window->messages().text().contains(QStringLiteral("only in this window")));
+  CHECK(desk.window->messages().text().contains(QStringLiteral("changes that are not saved")));
   CHECK(other->isVisible());
   desk.press("Do not save…");
   desk.press("Throw it away");
@@ -72,7 +72,7 @@ TEST_CASE("quitting asks for a field that is still typed in", "[habits][windows]
   QTest::keyClicks(field->edit(), QStringLiteral("nape"));
   actionOf(desk, "file.quit")->trigger();
   CHECK(desk.window->isVisible());
-  CHECK(desk.window->messages().text().contains(QStringLiteral("only in this window")));
+  CHECK(desk.window->messages().text().contains(QStringLiteral("changes that are not saved")));
   CHECK(desk.window->controller().document().find<plan::Piece>("piece-1")->label == "nape");
 }
 
