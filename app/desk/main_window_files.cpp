@@ -142,8 +142,11 @@ void MainWindow::openNow(const QString& path) {
 }
 
 void MainWindow::tellNotOpened(const QString& path, const Error& error) {
-  const QString text = tr("Not opened, and left as it was. %1").arg(errorText(error)), before = path + previousEnding();
-  if (error.code == ErrorCode::VersionTooNew || !QFileInfo::exists(before)) return tellError(text);
+  if (error.code == ErrorCode::VersionTooNew)
+    return tellError(tr("Not opened, and left as it was: %1 is of a newer program (format %2; this one reads up to format %3). Open it where it was saved, or with a newer program.")
+                         .arg(QFileInfo(path).fileName(), QString::fromStdString(error.args.at(0)), QString::fromStdString(error.args.at(1))));
+  const QString text = tr("Not opened, and left as it was. %1.").arg(errorText(error)), before = path + previousEnding();
+  if (!QFileInfo::exists(before)) return tellError(text);
   messages_->say({Message::Kind::Caution,
                   tr("%1 The version before its last save is beside it.").arg(text),
                   {{tr("Open the version before, as a copy"), [this, before] { openPath(before); }}, {tr("Close"), {}}},

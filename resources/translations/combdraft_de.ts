@@ -12955,10 +12955,6 @@ vereinbart</translation>
         <translation>Das ist %1, wie es vor dem letzten Speichern war, als Plan, der noch nicht gespeichert ist.</translation>
     </message>
     <message>
-        <source>Not opened, and left as it was. %1</source>
-        <translation>Nicht geöffnet und gelassen, wie es war. %1</translation>
-    </message>
-    <message>
         <source>%1 The version before its last save is beside it.</source>
         <translation>%1 Die Fassung vor dem letzten Speichern liegt daneben.</translation>
     </message>
@@ -13077,6 +13073,14 @@ vereinbart</translation>
     <message>
         <source>Not read anew. %1. Yours is still open here, as it was.</source>
         <translation>Nicht neu gelesen. %1. Ihre Fassung ist hier noch offen, wie sie war.</translation>
+    </message>
+    <message>
+        <source>Not opened, and left as it was: %1 is of a newer program (format %2; this one reads up to format %3). Open it where it was saved, or with a newer program.</source>
+        <translation>Nicht geöffnet und so gelassen, wie sie war: %1 ist von einem neueren Programm (Format %2; dieses liest bis Format %3). Dort öffnen, wo sie gespeichert wurde, oder mit einem neueren Programm.</translation>
+    </message>
+    <message>
+        <source>Not opened, and left as it was. %1.</source>
+        <translation>Nicht geöffnet und so gelassen, wie sie war. %1.</translation>
     </message>
 </context>
 <context>
