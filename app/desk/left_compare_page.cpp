@@ -1,13 +1,11 @@
 #include "app/desk/left_compare_page.h"
 
-#include <QDateTime>
 #include <QFileInfo>
 #include <QFrame>
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QLabel>
 #include <QListWidget>
-#include <QLocale>
 #include <QPushButton>
 
 #include "app/controls/wrapped_label.h"
@@ -18,15 +16,13 @@
 #include "app/desk/plan_drawing.h"
 #include "app/sheet/screen_palette.h"
 #include "app/store/plan_store.h"
+#include "app/words/date_words.h"
 
 namespace combdraft::desk {
 namespace {
 
 constexpr int kLowest_px = 32;     // buttons
 constexpr int kDrawing_lines = 10;  // height of a drawing in lines of text
-
-// The month as a word: no two countries read its figures alike.
-QString momentText(const QDateTime& when) { return QLocale().toString(when, QStringLiteral("d MMMM yyyy, HH:mm")); }
 
 }  // namespace
 
@@ -94,8 +90,8 @@ void LeftComparePage::show(const store::LeftPlan& left) {
   const Result<store::OpenedPlan> opened = store::openPlan(left.originalPath);
   const Result<plan::Plan> saved = opened ? Result<plan::Plan>(opened->plan) : Result<plan::Plan>(opened.error());
   const QFileInfo file(left.originalPath);
-  showSide(sides_[0], tr("Unsaved work, %1, changed %2").arg(leftTitle(left), momentText(left.when)), recovered);
-  showSide(sides_[1], file.exists() ? tr("In the file %1, saved %2").arg(file.fileName(), momentText(file.lastModified()))
+  showSide(sides_[0], tr("Unsaved work, %1, changed %2").arg(leftTitle(left), words::momentText(left.when)), recovered);
+  showSide(sides_[1], file.exists() ? tr("In the file %1, saved %2").arg(file.fileName(), words::momentText(file.lastModified()))
                                     : tr("In the file %1").arg(file.fileName()), saved);
   changes_->clear();
   if (recovered && saved) {

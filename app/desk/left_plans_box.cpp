@@ -4,7 +4,6 @@
 #include <QFileInfo>
 #include <QHBoxLayout>
 #include <QLabel>
-#include <QLocale>
 #include <QPushButton>
 #include <QTimer>
 #include <QVBoxLayout>
@@ -16,6 +15,7 @@
 #include "app/desk/plan_drawing.h"
 #include "app/sheet/screen_palette.h"
 #include "app/store/plan_store.h"
+#include "app/words/date_words.h"
 
 namespace combdraft::desk {
 namespace {
@@ -121,7 +121,7 @@ void LeftPlansBox::addRow(const store::LeftPlan& left) {
   auto* words = new QVBoxLayout;
   words->setSpacing(4);
   words->addWidget(heading(leftTitle(left), 1.1, row.box));
-  row.words = wrapped(tr("Changed %1. %2").arg(QLocale().toString(left.when, QLocale::ShortFormat), leftBelongs(left)), row.box);
+  row.words = wrapped(tr("Changed %1. %2").arg(words::momentText(left.when), leftBelongs(left)), row.box);
   row.words->setToolTip(left.originalPath);
   words->addWidget(row.words);
   if (!trouble.isEmpty()) {
