@@ -83,6 +83,11 @@ ThreadTime threadTime() {
   return now;
 }
 
+std::size_t pieceCount(const plan::Plan& plan) {
+  const auto& items = plan.items();
+  return static_cast<std::size_t>(std::count_if(items.begin(), items.end(), [](const auto& item) { return std::holds_alternative<plan::Piece>(*item.second); }));
+}
+
 int warnings = 0;
 void onMessage(QtMsgType type, const QMessageLogContext&, const QString& text) {
   if (type == QtDebugMsg || type == QtInfoMsg) return;
@@ -136,7 +141,10 @@ class Soak {
     double& worst = worstOf_[last_];
     worst = std::max(worst, own_ms);
     if (own_ms > kStall_ms) ++stalls_;
-    if (own_ms > most_ms_ && !kMayStall.contains(last_)) ++held_[last_];
+    if (own_ms <= most_ms_ || kMayStall.contains(last_)) return;
+    ++held_[last_];
+    std::printf("%5.0f s: %s took %.0f ms, with %zu pieces in all choices\n", static_cast<double>(since_.elapsed()) / 1000, qPrintable(last_), own_ms,
+                pieceCount(window_.controller().plan()));
   }
 
   void gesture() {
