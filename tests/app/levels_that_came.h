@@ -8,7 +8,7 @@
 namespace combdraft::appointment {
 
 struct Seen {
-  const char* piece;
+  std::string piece;
   double level;
 };
 
