@@ -1,9 +1,9 @@
 # What the scripts that build have in common; they read it. Wants `root`.
 
-# The compiler's cache. Paths are relative to the checkout, so that the mutated copy shares
-# what is kept. The sloppiness lets files with a precompiled header in; dependencies out of
-# the compiler's own list and hashes kept by file spare preprocessing and reading such a
-# header for each file, which took as long as compiling.
+# The compiler's cache. The sloppiness lets files with a precompiled header in; such a header
+# names its own folder, so that two checkouts, or the mutated copy, share little. Dependencies
+# out of the compiler's own list and hashes kept by file spare preprocessing and reading such
+# a header for each file, which took as long as compiling.
 export CCACHE_BASEDIR=$root CCACHE_NOHASHDIR=true CCACHE_SLOPPINESS=pch_defines,time_macros
 export CCACHE_DEPEND=true CCACHE_INODECACHE=true
 
