@@ -25,6 +25,7 @@
 #include "app/desk/hint_bar.h"
 #include "app/desk/keys_page.h"
 #include "app/desk/left_compare_page.h"
+#include "app/desk/menu_corner.h"
 #include "app/desk/message_bar.h"
 #include "app/desk/new_plan_page.h"
 #include "app/desk/patterns_page.h"
@@ -70,7 +71,7 @@ MainWindow::MainWindow(const DeskPlaces& places, PassesMaker makePasses, SearchM
   declareKeepingActions();
   declareShowActions();
   buildMenusAndTools();
-  buildFindingsButton();
+  buildCorner();
   connectAll();
   connectReadings();
   connectSettings();
@@ -354,6 +355,12 @@ void MainWindow::titleChanged() {
   setWindowTitle(!work || showing_ != Showing::Desk ? QStringLiteral("Combdraft[*]")
                  : readOnly ? tr("%1[*] (read only) — Combdraft").arg(title)
                             : tr("%1[*] — Combdraft").arg(title));
+  const QString path = controller_.file().path;
+  if (!corner_) return sessionChanged();
+  if (work)
+    corner_->setFile(path, readOnly ? MenuCorner::Kept::ReadOnly : controller_.isModified() ? MenuCorner::Kept::NotSaved : MenuCorner::Kept::Saved);
+  else
+    corner_->setNoFile();
   sessionChanged();
 }
 

@@ -47,6 +47,7 @@ class AppointmentPage;
 
 namespace combdraft::desk {
 
+class MenuCorner;
 class MessageBar;
 class NewPlanPage;
 class PatternsPage;
@@ -128,7 +129,7 @@ class MainWindow : public QMainWindow {
   handout::ComposerPage& composerPage() { return *composer_; }
   appointment::AppointmentPage& appointmentPage() { return *appointment_; }
   HintBar& hints() { return *hints_; }
-  QPushButton& findingsButton() { return *findingsButton_; }
+  MenuCorner& corner() { return *corner_; }
   CommandSearch& search() { return *search_; }
   WornBar& wornBar() { return *wornBar_; }
   store::Recovery& recovery() { return recovery_; }
@@ -206,7 +207,7 @@ class MainWindow : public QMainWindow {
   store::Settings::WindowHeight heightNow() const;
 
   // habits (main_window_settings.cpp)
-  void buildFindingsButton();
+  void buildCorner();
   void connectSettings();
   void takePreferences();
   /// Tells when what the user chose could not be written, until it can be.
@@ -377,7 +378,7 @@ class MainWindow : public QMainWindow {
   appointment::AppointmentPage* appointment_ = nullptr;
   HintBar* hints_ = nullptr;
   QSplitter* splitter_ = nullptr;
-  QPushButton* findingsButton_ = nullptr;
+  MenuCorner* corner_ = nullptr;
 };
 
 }  // namespace combdraft::desk

@@ -18,6 +18,7 @@
 #include "app/desk/keys.h"
 #include "app/desk/keys_page.h"
 #include "app/desk/main_window.h"
+#include "app/desk/menu_corner.h"
 #include "app/desk/message_bar.h"
 #include "app/desk/preferences_page.h"
 #include "app/desk/readings_strip.h"
@@ -76,24 +77,16 @@ void MainWindow::declareWidthActions() {
                 QKeySequence(Qt::CTRL | Qt::ALT | Qt::Key_Right), {}, [this] { widenCards(-1); }, whileWorking()});
 }
 
-void MainWindow::buildFindingsButton() {
-  // In the corner of the menus: always in sight, and it costs no room.
-  findingsButton_ = new QPushButton(menuBar());
-  findingsButton_->setProperty("quiet", true);
-  findingsButton_->setMinimumHeight(28);
-  findingsButton_->setFocusPolicy(Qt::TabFocus);
-  menuBar()->setCornerWidget(findingsButton_, Qt::TopRightCorner);
+void MainWindow::buildCorner() {
+  corner_ = new MenuCorner(menuBar());
   QAction* action = actions_.action(QStringLiteral("view.findings"));
-  connect(findingsButton_, &QPushButton::clicked, action, &QAction::trigger);
+  connect(corner_->findings(), &QPushButton::clicked, action, &QAction::trigger);
   const auto show = [this, action] {
     const auto& issues = cards_->findings()->issues();
     const bool serious = !issues.empty() && issues.front().severity != plan::Severity::Note;
-    const QString text = cards_->findings()->countText();
-    findingsButton_->setText((issues.empty() ? QString() : serious ? QStringLiteral("\u26A0 ") : QStringLiteral("\u2139 ")) + text);
-    findingsButton_->setAccessibleName(text);
-    findingsButton_->setToolTip(action->toolTip());
-    findingsButton_->setVisible(pages_->currentIndex() == static_cast<int>(Page::Work));
-    menuBar()->setCornerWidget(findingsButton_, Qt::TopRightCorner);  // takes the new width
+    corner_->setFindings(issues.empty() ? QString() : serious ? QStringLiteral("\u26A0 ") : QStringLiteral("\u2139 "),
+                         cards_->findings()->countText(), action->toolTip());
+    corner_->setFindingsShown(pages_->currentIndex() == static_cast<int>(Page::Work));
   };
   connect(cards_->findings(), &FindingsList::countChanged, this, show);
   connect(pages_, &QStackedWidget::currentChanged, this, show);
@@ -239,6 +232,7 @@ void MainWindow::changeEvent(QEvent* event) {
 void MainWindow::resizeEvent(QResizeEvent* event) {
   QMainWindow::resizeEvent(event);
   fitReadings();
+  if (corner_) corner_->fit();
   sessionChanged();
 }
 

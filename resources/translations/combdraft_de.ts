@@ -13084,6 +13084,25 @@ vereinbart</translation>
     </message>
 </context>
 <context>
+    <name>combdraft::desk::MenuCorner</name>
+    <message>
+        <source>not saved yet</source>
+        <translation>noch nicht gespeichert</translation>
+    </message>
+    <message>
+        <source>%1: read only</source>
+        <translation>%1: nur lesen</translation>
+    </message>
+    <message>
+        <source>%1: not saved</source>
+        <translation>%1: nicht gespeichert</translation>
+    </message>
+    <message>
+        <source>%1: saved</source>
+        <translation>%1: gespeichert</translation>
+    </message>
+</context>
+<context>
     <name>combdraft::desk::MessageBar</name>
     <message>
         <source>Message</source>

@@ -5,6 +5,7 @@
 #include <QCheckBox>
 #include <QLineEdit>
 #include <QListWidget>
+#include <QMenuBar>
 #include <QTreeWidget>
 #include <QUndoView>
 
@@ -13,6 +14,7 @@
 #include "app/desk/findings_list.h"
 #include "app/desk/hint_bar.h"
 #include "app/desk/keys_page.h"
+#include "app/desk/menu_corner.h"
 #include "app/desk/preferences_page.h"
 #include "app/desk/start_page.h"
 #include "app/sheet/head_sheet.h"
@@ -22,16 +24,37 @@ using namespace combdraft;
 using tests::actionOf;
 using tests::Desk;
 
+TEST_CASE("the corner says which file this is and whether it holds what is here", "[habits][keeping]") {
+  Desk desk;
+  desk.window->resize(1180, 820);
+  CHECK(desk.window->corner().fileText().isEmpty());  // on the start page
+  desk.window->openPath(desk.file("friday"));
+  const auto isInside = [&] { return desk.window->menuBar()->rect().contains(desk.window->corner().geometry()); };
+  CHECK(isInside());
+  desk.window->corner().setFindings({}, QStringLiteral("1"), {});  // what is shorter now keeps its place
+  QTest::qWait(50);
+  CHECK(isInside());
+  CHECK(desk.window->corner().fileText() == QStringLiteral("friday.json: saved"));
+  desk.edit();
+  CHECK(desk.window->corner().fileText() == QStringLiteral("friday.json: not saved"));
+  actionOf(desk, "file.save")->trigger();
+  CHECK(desk.window->corner().fileText() == QStringLiteral("friday.json: saved"));
+  desk.window->resize(760, 620);
+  CHECK(QTest::qWaitFor([&] { return desk.window->corner().fileText().isEmpty(); }, 2000));  // the menus go first
+  desk.window->resize(1180, 820);
+  CHECK(QTest::qWaitFor([&] { return !desk.window->corner().fileText().isEmpty(); }, 2000));
+}
+
 TEST_CASE("what needs a look is counted, listed, and leads to its pieces", "[habits][findings]") {
   Desk desk;
   const QString path = desk.file("look");
-  CHECK_FALSE(desk.window->findingsButton().isVisible());
+  CHECK_FALSE(desk.window->corner().findings()->isVisible());
   desk.window->openPath(path);
-  REQUIRE(desk.window->findingsButton().isVisible());
+  REQUIRE(desk.window->corner().findings()->isVisible());
   plan::Plan plan = desk.window->controller().document();
   CHECK(plan::validate(plan).empty());
   // Nothing reads as an all-clear: before the check is through it says so, then what was looked at.
-  const auto says = [&](const char* words) { return desk.window->findingsButton().text().contains(QLatin1String(words)); };
+  const auto says = [&](const char* words) { return desk.window->corner().findings()->text().contains(QLatin1String(words)); };
   CHECK(says("is being checked"));
   CHECK(QTest::qWaitFor([&] { return says("Only the drawing was checked"); }, 3000));
 
@@ -44,8 +67,8 @@ TEST_CASE("what needs a look is counted, listed, and leads to its pieces", "[hab
   desk.window->controller().edit(plan, QStringLiteral("Add"));
   const auto found = plan::validate(plan);
   REQUIRE(found.size() == 1);
-  CHECK(desk.window->findingsButton().text().contains(QStringLiteral("Needs a look: 1")));
-  desk.window->findingsButton().click();
+  CHECK(desk.window->corner().findings()->text().contains(QStringLiteral("Needs a look: 1")));
+  desk.window->corner().findings()->click();
   CHECK(desk.window->cards().current() == desk::CardColumn::Card::Findings);
   QListWidget* list = desk.window->cards().findings()->list();
   REQUIRE(list->isVisible());
@@ -60,13 +83,13 @@ TEST_CASE("what needs a look is counted, listed, and leads to its pieces", "[hab
   piece.section = "nobody";
   plan.put("piece-1", piece);
   desk.window->controller().edit(plan, QStringLiteral("Change"));
-  CHECK(desk.window->findingsButton().text().contains(QStringLiteral("Wrong: 1")));
+  CHECK(desk.window->corner().findings()->text().contains(QStringLiteral("Wrong: 1")));
   CHECK(list->item(0)->text().contains(QStringLiteral("Wrong")));
   CHECK(list->item(0)->text().contains(QStringLiteral("nobody")));
   desk.window->controller().undoStack().setIndex(0);
   CHECK(list->isHidden());
   CHECK(says("is being checked"));  // an edit's overlaps are not known at once
-  desk.window->findingsButton().click();
+  desk.window->corner().findings()->click();
   CHECK(desk.window->cards().current() == desk::CardColumn::Card::Piece);
 }
 
