@@ -12,6 +12,7 @@ namespace {
 
 constexpr int kLongestName_letters = 28;
 constexpr int kMenuRim_px = 26;  // beside a menu's word
+constexpr int kHeight_px = 28;
 
 }  // namespace
 
@@ -22,11 +23,12 @@ MenuCorner::MenuCorner(QMenuBar* menus) : QWidget(menus), menus_(menus) {
   file_ = new QLabel(this);
   file_->setTextFormat(Qt::PlainText);
   file_->setProperty("soft", true);
+  file_->setMinimumHeight(kHeight_px);
   row->addWidget(file_);
   row->addStretch(1);
   findings_ = new QPushButton(this);
   findings_->setProperty("quiet", true);
-  findings_->setMinimumHeight(28);
+  findings_->setMinimumHeight(kHeight_px);
   findings_->setFocusPolicy(Qt::TabFocus);
   row->addWidget(findings_);
   menus_->setCornerWidget(this, Qt::TopRightCorner);

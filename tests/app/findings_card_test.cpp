@@ -160,7 +160,11 @@ TEST_CASE("an opened finding stays under the hand while more is found out", "[fi
   desk.openFinding();
   QScrollBar* bar = desk.card().findChild<QScrollArea*>()->verticalScrollBar();
   desk.window->resize(1366, 768);
-  REQUIRE(QTest::qWaitFor([&] { return bar->value() > 0; }, 2000));  // it has come to its top
+  int most = -1;  // it has come to its top, and all is laid out
+  REQUIRE(QTest::qWaitFor([&] {
+    QTest::qWait(150);
+    return bar->value() > 0 && bar->maximum() == std::exchange(most, bar->maximum());
+  }, 5000));
   REQUIRE(bar->value() < bar->maximum());
   bar->setValue(bar->maximum());
   const int place = bar->value();
