@@ -118,6 +118,7 @@ LogView::LogView(document::DocumentController& controller, Clock clock, QWidget*
   timer_.setInterval(kTick_ms);
   connect(&timer_, &QTimer::timeout, this, &LogView::tick);
   connect(&controller_, &document::DocumentController::changed, this, [this](const document::DocumentChange& change) {
+    if (change.kind == document::DocumentChange::Kind::Replaced) setUnwritten(false);  // that was another plan's tap
     if (isVisible() && change.kind != document::DocumentChange::Kind::Tentative) fill();
   });
 }
