@@ -5,6 +5,8 @@ then drawn, worked out and printed too: no command crashes on it, runs without e
 writes anything but the file it was told to.
 
 Usage: hostile_files.py PROGRAM SOURCE_FOLDER
+
+COMBDRAFT_HOSTILE_SLACK multiplies the limits, for a program with a sanitizer in it.
 """
 import json
 import os
@@ -15,13 +17,14 @@ import tempfile
 import threading
 
 PROGRAM, SOURCE = os.path.realpath(sys.argv[1]), os.path.realpath(sys.argv[2])
-CPU_S = 2            # killed by the kernel beyond this, however loaded the machine is
-MEMORY_KB = 300_000  # peak resident
+SLACK = int(os.environ.get("COMBDRAFT_HOSTILE_SLACK", "1"))
+CPU_S = 2 * SLACK    # killed by the kernel beyond this, however loaded the machine is
+MEMORY_KB = 300_000 * SLACK  # peak resident
 MB = 1 << 20
 # What is done with a file that opens. A legal plan may be far beyond any head.
 USES = [["draw", "--layer", "diagram", "--out", "out.svg"], ["work"], ["share", "--out", "out.json"],
         ["handout", "--parts", "title,kit,views,steps,timing", "--out", "out.pdf"]]
-USE_CPU_S, USE_MEMORY_KB = 120, 1_500_000
+USE_CPU_S, USE_MEMORY_KB = 120 * SLACK, 1_500_000 * SLACK
 
 with open(os.path.join(SOURCE, "examples", "soft-root-bold-ends.json"), encoding="utf-8") as file:
     EXAMPLE = file.read()

@@ -5,7 +5,7 @@ Usage: no_network.py COMBDRAFT SOURCE_DIR WATCH_LIBRARY
 
 WATCH_LIBRARY (watch_network.cpp) stands before the system's own socket and name
 functions and writes down whoever asks for an internet address. The command line and
-a window that opens a plan, draws it and is closed leave that list empty; a program
+a window that opens a plan and draws it until it is stopped leave that list empty; a program
 that does ask fills it, so the list can be believed. Nor is Qt's network library linked.
 """
 import os
