@@ -11,7 +11,8 @@ Outcome outcomeOf(const Error& error) {
     case ErrorCode::FileIsDirectory:
     case ErrorCode::FileUnreadable:
     case ErrorCode::FileUnwritable:
-    case ErrorCode::FileReadBackDiffers: return Outcome::FileTrouble;
+    case ErrorCode::FileReadBackDiffers:
+    case ErrorCode::FileNotSynced: return Outcome::FileTrouble;
     case ErrorCode::UnknownName: return Outcome::WrongUsage;
     case ErrorCode::Cancelled:
     case ErrorCode::OutOfMemory: return Outcome::OwnFault;

@@ -96,11 +96,13 @@ KeysPage::KeysPage(ActionRegistry& actions, QWidget* parent) : QWidget(parent), 
 void KeysPage::fill() {
   const QString before = chosen();
   list_->clear();
+  QList<QTreeWidgetItem*> rows;  // all at once: a list lays itself out for each change of a row it has
   for (const QString& id : findCommands(actions_, filter_->text())) {
-    auto* item = new QTreeWidgetItem(list_);
-    item->setData(0, Qt::UserRole, id);
+    rows << new QTreeWidgetItem;
+    rows.back()->setData(0, Qt::UserRole, id);
+    fillRow(*rows.back());
   }
-  refreshRows();
+  list_->addTopLevelItems(rows);
   for (const int column : {0, 1, 2}) {
     list_->resizeColumnToContents(column);
     list_->setColumnWidth(column, list_->columnWidth(column) + 14);
@@ -113,21 +115,22 @@ void KeysPage::fill() {
   showChosen();
 }
 
+void KeysPage::fillRow(QTreeWidgetItem& row) const {
+  const ActionSpec& spec = *actions_.find(row.data(0, Qt::UserRole).toString());
+  const QKeySequence keys = actions_.action(spec.id)->shortcut();
+  const bool changed = keys != spec.shortcut;
+  row.setText(0, plainText(spec.text));
+  row.setText(1, keys.isEmpty() ? tr("none") : shown(keys));
+  row.setText(2, !changed ? QString() : spec.shortcut.isEmpty() ? tr("none") : shown(spec.shortcut));
+  row.setText(3, spec.tip);
+  row.setToolTip(3, spec.tip);
+  QFont font = list_->font();
+  font.setWeight(changed ? QFont::DemiBold : QFont::Normal);
+  row.setFont(1, font);
+}
+
 void KeysPage::refreshRows() {
-  for (int i = 0; i < list_->topLevelItemCount(); ++i) {
-    QTreeWidgetItem* item = list_->topLevelItem(i);
-    const ActionSpec& spec = *actions_.find(item->data(0, Qt::UserRole).toString());
-    const QKeySequence keys = actions_.action(spec.id)->shortcut();
-    const bool changed = keys != spec.shortcut;
-    item->setText(0, plainText(spec.text));
-    item->setText(1, keys.isEmpty() ? tr("none") : shown(keys));
-    item->setText(2, !changed ? QString() : spec.shortcut.isEmpty() ? tr("none") : shown(spec.shortcut));
-    item->setText(3, spec.tip);
-    item->setToolTip(3, spec.tip);
-    QFont font = list_->font();
-    font.setWeight(changed ? QFont::DemiBold : QFont::Normal);
-    item->setFont(1, font);
-  }
+  for (int i = 0; i < list_->topLevelItemCount(); ++i) fillRow(*list_->topLevelItem(i));
 }
 
 QString KeysPage::chosen() const {

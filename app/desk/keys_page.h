@@ -9,6 +9,7 @@ class QLabel;
 class QLineEdit;
 class QPushButton;
 class QTreeWidget;
+class QTreeWidgetItem;
 
 namespace combdraft::desk {
 
@@ -40,6 +41,7 @@ class KeysPage : public QWidget {
  private:
   QString chosen() const;
   void showChosen();
+  void fillRow(QTreeWidgetItem& row) const;
   void refreshRows();
   void say(const QString& words);
   void resetOne();

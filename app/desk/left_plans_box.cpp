@@ -91,7 +91,7 @@ void LeftPlansBox::addRow(const store::LeftPlan& left) {
   std::optional<plan::Plan> plan;
   QString trouble;
   if (left.endedWhileDrawn) {
-    trouble = tr("There is no picture: the program ended while it drew this plan.");
+    trouble = tr("There is no picture: the program ended while it read or drew this plan.");
   } else {
     const store::DrawingMark mark(left);
     if (auto read = store::peekLeftPlan(left))

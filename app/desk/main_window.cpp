@@ -267,9 +267,9 @@ void MainWindow::connectAll() {
                      QStringLiteral("recovery")});
   });
   connect(&recovery_, &store::Recovery::written, this,
-          [this] {
+          [this](store::Recovery::Reached which) {
             messages_->clear(QStringLiteral("recovery"));
-            appointment_->log().setUnwritten(false);
+            if (which == store::Recovery::Reached::Newest) appointment_->log().setUnwritten(false);
           });
 
   connect(start_, &StartPage::newWanted, this, [this] { actions_.action(QStringLiteral("file.new"))->trigger(); });

@@ -221,6 +221,7 @@ class MainWindow : public QMainWindow {
   MainWindow* windowWith(const QString& path) const;
   static std::vector<MainWindow*> allWindows();
   void quitAll();
+  void stayOpen();
   void comeForward();
 
   store::WindowState deskState() const;
@@ -263,6 +264,7 @@ class MainWindow : public QMainWindow {
   void connectKeeping();
   void takeLock(const QString& path);
   void sayInUse();
+  void sayProtected();
   void openAnyway();
   void openAsCopy();
   void sayChanged();
@@ -299,6 +301,7 @@ class MainWindow : public QMainWindow {
 
   // the client beside the plan (main_window_client.cpp)
   void connectClient();
+  std::uint64_t clientOf(const plan::Plan& plan) const;
   void followClient();
   void showClient(std::shared_ptr<store::ClientKeeper> keeper);
   void joinClient(quint64 number);
@@ -339,7 +342,7 @@ class MainWindow : public QMainWindow {
   std::vector<look::PictureRequest> askedPictures_;
   std::shared_ptr<const live::LookResult> shownLook_;  ///< null: none yet for this document
   bool closing_ = false;
-  QString inUseBy_;           ///< who has the plan that may only be read
+  QString inUseBy_;           ///< who has the plan that may only be read; "" = its file is write-protected
   bool leftSession_ = false;  ///< closed while others stay
   bool lookPaused_ = false, pauseNext_ = false;
   int attempts_ = 0;  ///< of the recovered plan that waits for its look

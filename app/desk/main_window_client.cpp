@@ -107,11 +107,11 @@ void MainWindow::connectClient() {
   });
 }
 
+std::uint64_t MainWindow::clientOf(const plan::Plan& plan) const { return store::clientOfPlan(places_.clientsFolder, plan.info().number); }
+
 void MainWindow::followClient() {
   const bool isNone = controller_.file().path.isEmpty() && !controller_.isModified();
-  const std::uint64_t number = controller_.document().info().number;
-  showClient(isNone ? nullptr
-                    : store::ClientKeeper::of(places_.clientsFolder, store::clientOfPlan(places_.clientsFolder, number)));
+  showClient(isNone ? nullptr : store::ClientKeeper::of(places_.clientsFolder, clientOf(controller_.document())));
 }
 
 void MainWindow::showClient(std::shared_ptr<store::ClientKeeper> keeper) {
@@ -158,10 +158,11 @@ void MainWindow::leaveClient(const std::function<void()>& go) {
 void MainWindow::sayClientNotKept(const Error& trouble, const std::function<void()>& go) {
   const auto lose = [this, go] {
     messages_->say({Message::Kind::Caution, tr("What was typed about the client since it was last on the disk goes for good."),
-                    {{tr("Throw it away"), go}, {tr("Stay"), {}}}, kQuestion});
+                    {{tr("Throw it away"), go}, {tr("Stay"), [this] { stayOpen(); }}}, kQuestion});
   };
   messages_->say({Message::Kind::Caution, tr("What you typed about the client is not on the disk: %1.").arg(errorText(trouble)),
-                  {{tr("Try again"), [this, go] { leaveClient(go); }}, {tr("Leave and lose it…"), lose}, {tr("Stay"), {}}}, kQuestion});
+                  {{tr("Try again"), [this, go] { leaveClient(go); }}, {tr("Leave and lose it…"), lose}, {tr("Stay"), [this] { stayOpen(); }}},
+                  kQuestion});
 }
 
 void MainWindow::joinClient(quint64 number) {

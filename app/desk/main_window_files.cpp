@@ -10,6 +10,7 @@
 #include "app/desk/message_topics.h"
 #include "app/desk/new_plan_page.h"
 #include "app/store/plan_store.h"
+#include "app/words/engine_words.h"
 #include "engine/plan/plan_file.h"
 #include "engine/plan/share.h"
 
@@ -71,7 +72,7 @@ void MainWindow::askBeforeLeaving(const QString& question, std::function<void()>
                        .arg(store::shownTitle(controller_.document(), controller_.file().path), question),
                    {{tr("Save"), [this, leave] { save(leave); }},
                     {tr("Do not save…"), [this, leave] { askBeforeLosing(leave); }},
-                    {tr("Stay"), {}}},
+                    {tr("Stay"), [this] { stayOpen(); }}},
                    kQuestion});
 }
 
@@ -81,7 +82,7 @@ void MainWindow::askBeforeLosing(const std::function<void()>& go) {
                   controller_.file().path.isEmpty() ? tr("“%1” was never saved: all of it goes for good.").arg(title)
                                                     : tr("What was changed in “%1” since its last save goes for good.").arg(title),
                   {{tr("Throw it away"), go},  // what comes instead takes the snapshot away, once it is there
-                   {tr("Stay"), {}}},
+                   {tr("Stay"), [this] { stayOpen(); }}},
                   kQuestion});
 }
 
@@ -205,6 +206,14 @@ void MainWindow::saveAs(std::function<void()> then) {
 
 void MainWindow::writeTo(const QString& path, const std::function<void()>& then, IfInUse ifInUse) {
   // The lock that is held stays until the plan stands in its new place.
+  if (ifInUse == IfInUse::Ask && path != controller_.file().path && store::isProtected(path)) {
+    messages_->say({Message::Kind::Caution, tr("%1 is write-protected. Saving would change it all the same.").arg(QFileInfo(path).fileName()),
+                    {{tr("Save as…"), [this, then] { saveAs(then); }},
+                     {tr("Replace it"), [this, path, then] { writeTo(path, then, IfInUse::WriteAnyway); }},
+                     {tr("Stay"), {}}},
+                    kQuestion});
+    return;
+  }
   store::PlanLock next;
   if (!planLock_.isHeldFor(path) && next.take(path) == store::PlanLock::Standing::Others && ifInUse == IfInUse::Ask) {
     messages_->say({Message::Kind::Caution,
@@ -216,6 +225,21 @@ void MainWindow::writeTo(const QString& path, const std::function<void()>& then,
     return;
   }
   const Result<document::FileIdentity> saved = store::savePlan(controller_.document(), path);
+  if (!saved && saved.error().code == ErrorCode::FileNotSynced) {
+    if (path == controller_.file().path) {  // what stands there is this, and not another program's
+      controller_.markDiffering({path, store::contentKeyOf(path)});
+      messages_->clear(kOnDisk);
+      messages_->clear(kQuestion);
+    }
+    messages_->say({Message::Kind::Caution,
+                    tr("%1 was written, but the disk did not confirm it (%2): it may not outlive a power cut. Your work is still open here.")
+                        .arg(QFileInfo(path).fileName(), words::inWords(saved.error().args.empty() ? std::string() : saved.error().args.front())),
+                    {{tr("Try again"), [this, path, then] { writeTo(path, then, IfInUse::WriteAnyway); }},
+                     {tr("Save it elsewhere…"), [this, then] { saveAs(then); }},
+                     {tr("Go on working"), {}}},
+                    QStringLiteral("file")});
+    return;
+  }
   if (!saved) {
     const QString why = tr("Not saved. %1.").arg(errorText(saved.error()));
     messages_->say({Message::Kind::Caution,
@@ -232,6 +256,7 @@ void MainWindow::writeTo(const QString& path, const std::function<void()>& then,
   messages_->clear(QStringLiteral("file"));
   messages_->clear(kInUse);
   messages_->clear(kOnDisk);
+  messages_->clear(kQuestion);  // what it asked of the file is answered
   controller_.markSaved(*saved);
   controller_.setAccess(document::DocumentController::Access::Full);
   recovery_.close();

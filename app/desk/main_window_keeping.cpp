@@ -12,10 +12,12 @@
 #include "app/desk/main_window.h"
 #include "app/desk/message_bar.h"
 #include "app/desk/message_topics.h"
+#include "app/paint/check_words.h"
 #include "app/store/plan_store.h"
 #include "engine/plan/agreement.h"
 #include "engine/plan/validate.h"
 #include "engine/work/appointment_log.h"
+#include "engine/work/join_logs.h"
 #include "engine/work/log_text.h"
 
 namespace combdraft::desk {
@@ -84,27 +86,13 @@ OfBoth agreedOfBoth(const std::string& theirs, const std::string& mine) {
   return text ? OfBoth(*text) : OfBoth();
 }
 
-// Every tap of both, the file's first: an appointment may go on here while an older
-// state of the file comes back from elsewhere.
+// Every tap of both: an appointment may go on here while an older state of the file comes
+// back from elsewhere.
 OfBoth logOfBoth(const std::string& theirs, const std::string& mine) {
   const Result<work::AppointmentLog> file = work::readLog(theirs), ours = work::readLog(mine);
   if (!file || !ours) return {};
-  work::AppointmentLog both = *file;
-  for (const work::LogEvent& event : ours->events) {
-    const auto same = [&](const work::LogEvent& other) {
-      return other.run == event.run && other.utc_ms == event.utc_ms && other.tap == event.tap && other.pieces == event.pieces;
-    };
-    if (const auto known = std::find_if(both.events.begin(), both.events.end(), same); known != both.events.end()) {
-      known->takenBack = known->takenBack || event.takenBack;
-      continue;
-    }
-    both.events.push_back(event);
-    both.events.back().number = static_cast<int>(both.events.size());
-  }
+  const work::AppointmentLog both = work::joined(*file, *ours);
   if (both.events.size() > work::kMostTaps) return {};  // no program would read it
-  both.extra.insert(ours->extra.begin(), ours->extra.end());
-  // As they happened: a new log that one of them began parts the taps of both.
-  std::stable_sort(both.events.begin(), both.events.end(), [](const work::LogEvent& a, const work::LogEvent& b) { return a.utc_ms < b.utc_ms; });
   return work::writeLog(both);
 }
 
@@ -146,6 +134,10 @@ void MainWindow::declareKeepingActions() {
 void MainWindow::connectKeeping() {
   using document::DocumentController;
   connect(&controller_, &DocumentController::editRefused, this, &MainWindow::sayRefused);
+  connect(&controller_, &DocumentController::changed, this, [this](const document::DocumentChange& change) {
+    // A question is about the plan for which it was asked: its buttons must not reach another.
+    if (change.kind == document::DocumentChange::Kind::Replaced) messages_->clear(kQuestion);
+  });
   connect(&controller_, &DocumentController::accessChanged, this, [this] {
     if (controller_.access() == Access::Full)
       messages_->clear(kInUse);
@@ -157,7 +149,8 @@ void MainWindow::connectKeeping() {
   actions_.setHold([this](const QString& id) {
     if (showing_ != Showing::Desk) return tr("Come back to the desk first");
     if (controller_.access() == Access::Full || !changesPlan(id)) return QString();
-    return tr("This plan may only be read: it is open elsewhere. Change it anyway, or work on a copy");
+    return inUseBy_.isEmpty() ? tr("This plan may only be read: its file is write-protected. Change it anyway, or work on a copy")
+                              : tr("This plan may only be read: it is open elsewhere. Change it anyway, or work on a copy");
   });
   connect(&fileWatch_, &store::FileWatch::changedOnDisk, this, &MainWindow::sayChanged);
   connect(&fileWatch_, &store::FileWatch::goneFromDisk, this, &MainWindow::sayGone);
@@ -187,13 +180,27 @@ void MainWindow::takeLock(const QString& path) {
       return sayInUse();
     }
     case store::PlanLock::Standing::CannotTell:
+      if (store::isProtected(path)) return sayProtected();
       return messages_->say({Message::Kind::News,
-                             tr("No file can be made beside %1, so that another program that opens it cannot be noticed. "
-                                "If saving fails, a copy elsewhere is offered.").arg(QFileInfo(path).fileName()),
+                             tr("This folder does not let the program write beside %1. If it is opened elsewhere too, you are not told; "
+                                "and where saving fails, a copy elsewhere is offered.").arg(QFileInfo(path).fileName()),
                              {}, kInUse});
     case store::PlanLock::Standing::Held:
-    case store::PlanLock::Standing::None: return;
+    case store::PlanLock::Standing::None:
+      if (store::isProtected(path)) sayProtected();
   }
+}
+
+// Replacing a file asks its folder, not the file: what someone protected is looked at only.
+void MainWindow::sayProtected() {
+  inUseBy_.clear();
+  controller_.setAccess(Access::ReadOnly);
+  messages_->say({Message::Kind::Caution,
+                  tr("%1 is write-protected. Looking changes nothing. If you change it anyway, saving replaces it.").arg(fileName(controller_.file())),
+                  {{tr("Change it anyway"), [this] { openAnyway(); }},
+                   {tr("Work on a copy"), [this] { openAsCopy(); }},
+                   {tr("Just look"), {}}},
+                  kInUse});
 }
 
 void MainWindow::sayInUse() {
@@ -220,9 +227,14 @@ void MainWindow::openAsCopy() {
 }
 
 void MainWindow::sayRefused(const document::Refusal& refusal) {
-  if (refusal.why == document::Refusal::Why::ReadOnly) return sayInUse();
+  if (refusal.why == document::Refusal::Why::ReadOnly) return inUseBy_.isEmpty() ? sayProtected() : sayInUse();
   if (refusal.why == document::Refusal::Why::WrongValue)
     return messages_->say({Message::Kind::Caution, tr("Not changed: a file could not hold it. %1.").arg(valueText(refusal.value)), {}, kRefused});
+  if (refusal.why == document::Refusal::Why::OffHead)
+    return messages_->say({Message::Kind::Caution,
+                           tr("Not changed: on a head like that %1 would lie off the hair, and the plan could not be saved. Move or remove it first.")
+                               .arg(paint::itemName(controller_.document(), refusal.item)),
+                           {}, kRefused});
   messages_->say({Message::Kind::Caution, tr("Not done: %1.").arg(roomText(refusal.room)), {}, kRefused});
 }
 
@@ -231,8 +243,8 @@ void MainWindow::sayRefused(const document::Refusal& refusal) {
 void MainWindow::sayChanged() {
   const document::FileIdentity file = controller_.file();
   messages_->say({Message::Kind::Caution,
-                  controller_.isModified() ? tr("%1 was changed on the disk by another program; you have changes here too.").arg(fileName(file))
-                                           : tr("%1 was changed on the disk by another program.").arg(fileName(file)),
+                  controller_.isModified() ? tr("%1 was saved meanwhile by someone else or another program; you have changes here too.").arg(fileName(file))
+                                           : tr("%1 was saved meanwhile by someone else or another program.").arg(fileName(file)),
                   {{tr("Read it anew"), [this] { readAnew(); }},
                    {tr("Save as…"), [this] { saveAs(); }},
                    {tr("Keep mine"),
@@ -276,7 +288,16 @@ void MainWindow::readAnewNow() {
                     {{tr("Try again"), [this] { readAnewNow(); }}, {tr("Save as…"), [this] { saveAs(); }}, {tr("Stay"), {}}}, kOnDisk});
     return;
   }
+  if (clientOf(opened->plan) != clientOf(controller_.document())) {
+    messages_->say({Message::Kind::Caution,
+                    tr("Not read anew: %1 holds another client's plan now, and what is kept of this client stands in this window. Yours is still open here, as it was.").arg(fileName(controller_.file())),
+                    {{tr("Open it instead"), [this, path = controller_.file().path] { askBeforeLeaving(tr("Save them before opening the other plan?"), [this, path] { openNow(path); }); }},
+                     {tr("Save as…"), [this] { saveAs(); }},
+                     {tr("Stay"), {}}}, kOnDisk});
+    return;
+  }
   messages_->clear(kOnDisk);
+  messages_->clear(kQuestion);
   if (controller_.access() == Access::ReadOnly) {
     controller_.replace(opened->plan, opened->file);
     controller_.setAccess(Access::ReadOnly);

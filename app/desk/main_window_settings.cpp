@@ -80,13 +80,19 @@ void MainWindow::declareWidthActions() {
 void MainWindow::buildCorner() {
   corner_ = new MenuCorner(menuBar());
   QAction* action = actions_.action(QStringLiteral("view.findings"));
-  connect(corner_->findings(), &QPushButton::clicked, action, &QAction::trigger);
+  connect(corner_->findings(), &QPushButton::clicked, this, [this, action] {
+    if (pages_->currentIndex() == static_cast<int>(Page::Work)) return action->trigger();
+    turnTo(Page::Work);
+    cards_->turnTo(CardColumn::Card::Findings);
+    actions_.refresh();
+  });
   const auto show = [this, action] {
     const auto& issues = cards_->findings()->issues();
     const bool serious = !issues.empty() && issues.front().severity != plan::Severity::Note;
     corner_->setFindings(issues.empty() ? QString() : serious ? QStringLiteral("\u26A0 ") : QStringLiteral("\u2139 "),
                          cards_->findings()->countText(), action->toolTip());
-    corner_->setFindingsShown(pages_->currentIndex() == static_cast<int>(Page::Work));
+    const auto page = static_cast<Page>(pages_->currentIndex());
+    corner_->setFindingsShown(page == Page::Work || page == Page::Appointment);
   };
   connect(cards_->findings(), &FindingsList::countChanged, this, show);
   connect(pages_, &QStackedWidget::currentChanged, this, show);
@@ -259,6 +265,12 @@ MainWindow* MainWindow::windowWith(const QString& path) const {
   for (MainWindow* window : allWindows())
     if (window->isVisible() && QFileInfo(window->controller_.file().path).canonicalFilePath() == wanted) return window;
   return nullptr;
+}
+
+void MainWindow::stayOpen() {
+  if (!places_.session) return;
+  places_.session->thaw();
+  writeSession();  // without the windows that closed before this one stayed
 }
 
 void MainWindow::quitAll() {

@@ -22,7 +22,7 @@ class MenuCorner : public QWidget {
   /// No plan is shown.
   void setNoFile();
   void setFindings(const QString& sign, const QString& text, const QString& tip);
-  /// Only beside the sheet.
+  /// Beside the sheet and at the appointment.
   void setFindingsShown(bool isShown);
   /// Takes the place that the menus leave; the file's name goes before they do.
   void fit();

@@ -63,6 +63,7 @@ DocumentController::Outcome DocumentController::edit(const plan::Plan& next, con
   if (access_ == Access::ReadOnly) return refuse({Refusal::Why::ReadOnly});
   if (const auto room = roomMissing(next)) return refuse({Refusal::Why::NoRoom, *room});
   if (const auto value = wrongValue(edit)) return refuse({Refusal::Why::WrongValue, {}, *value});
+  if (const auto item = itemOffHead(edit, next)) return refuse({Refusal::Why::OffHead, {}, {}, *item});
   undo_.push(
       new ApplyChangeSet(*this, std::move(edit), selection_, after.within(next), gesture, name));
   return Outcome::Made;

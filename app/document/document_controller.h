@@ -48,10 +48,12 @@ struct Refusal {
     ReadOnly,  ///< the document may only be read
     NoRoom,    ///< the plan would not fit into a file any more
     WrongValue,  ///< a value that could not be read back from a file
+    OffHead,     ///< a head on which what is drawn lies off the hair, not to be read back either
   };
   Why why = Why::ReadOnly;
   NoRoom room{};              ///< with NoRoom
   plan::FieldProblem value{};  ///< with WrongValue
+  plan::ItemId item{};         ///< with OffHead
 };
 
 /// Joins edits that belong to one gesture (held arrow key, typing in one

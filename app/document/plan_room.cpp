@@ -7,6 +7,7 @@
 #include "engine/plan/field_info.h"
 #include "engine/plan/json_reader.h"
 #include "engine/plan/json_writer.h"
+#include "engine/plan/validate.h"
 
 namespace combdraft::document {
 namespace {
@@ -193,6 +194,16 @@ std::optional<plan::FieldProblem> wrongValue(const plan::ChangeSet& edit) {
         return problem;
   }
   return std::nullopt;
+}
+
+std::optional<plan::ItemId> itemOffHead(const plan::ChangeSet& edit, const plan::Plan& next) {
+  const auto isHead = [](const plan::ItemChange& change) { return change.id == plan::kHeadId; };
+  if (std::none_of(edit.changes.begin(), edit.changes.end(), isHead)) return std::nullopt;
+  const auto read = plan::readPlan(plan::writePlan(next));
+  if (read || read.error().code != ErrorCode::PointOffHead) return std::nullopt;
+  for (const plan::Issue& issue : plan::validate(next))
+    if (issue.code == plan::IssueCode::PointOffHair && !issue.items.empty()) return issue.items.front();
+  return plan::kHeadId;
 }
 
 }  // namespace combdraft::document

@@ -31,4 +31,8 @@ std::optional<NoRoom> roomMissing(const plan::Plan& plan);
 /// was as wrong before does not count, so that everything else of its item can be edited.
 std::optional<plan::FieldProblem> wrongValue(const plan::ChangeSet& edit);
 
+/// An item that `next` could not be read back with, because a point of it lies too far off
+/// the head that `edit` brings; nothing where the head stays.
+std::optional<plan::ItemId> itemOffHead(const plan::ChangeSet& edit, const plan::Plan& next);
+
 }  // namespace combdraft::document

@@ -156,6 +156,7 @@ void LookService::work(const std::stop_token& stop) {
         QMetaObject::invokeMethod(
             this,
             [this, serial = job.serial, error = frame.error()] {
+              if (serial < firstWanted_) return;
               if (serial >= newestSerial_) setFreshness(Freshness::Failed);
               Q_EMIT failed(error);
             },

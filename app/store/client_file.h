@@ -45,7 +45,7 @@ struct HairHistory {
 
 struct Health {
   Answer ageReached = Answer::NotAsked;  ///< the age that label, local rules and insurer ask for
-  Answer reacted = Answer::NotAsked;     ///< to colour, lightener, a black tattoo, before
+  Answer reacted = Answer::NotAsked;     ///< to colour, lightener, a temporary black tattoo, before
   std::string reactions;
   ScalpFound scalp = ScalpFound::NotLooked;
   std::string scalpWords;

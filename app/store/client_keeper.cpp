@@ -33,6 +33,8 @@ struct Words {
 // One whose file was missing before is gone too.
 bool removeFile(const QString& path) { return QFile::remove(path) || !QFileInfo::exists(path); }
 
+Error silentDisk() { return {ErrorCode::FileUnwritable, {}, {"the disk does not answer"}, {}}; }
+
 std::string today() { return QDate::currentDate().toString(Qt::ISODate).toStdString(); }
 
 }  // namespace
@@ -134,8 +136,8 @@ void ClientKeeper::photoRead(const QString& name, PhotoOf of, Result<std::string
     photo.date = today();
     Result<void> written;
     {
-      const std::scoped_lock lock(disk_mutex_);
-      written = folder_.addFile(QString::fromStdString(photo.file), *bytes, *disk_);
+      const std::unique_lock lock(disk_mutex_, kMostWait);
+      written = lock ? folder_.addFile(QString::fromStdString(photo.file), *bytes, *disk_) : Result<void>(silentDisk());
     }
     if (written) {
       standing_ = ClientFolder::Standing::Held;
@@ -217,7 +219,7 @@ Result<void> ClientKeeper::writeNow() {
   done_.wait_for(lock, kMostWait, [this] { return (!newest_ && !isWriting_) || lastError_; });
   isHurried_ = false;
   if (lastError_) return *lastError_;
-  if (newest_ || isWriting_) return Error{ErrorCode::FileUnwritable, {}, {"the disk does not answer"}, {}};
+  if (newest_ || isWriting_) return silentDisk();
   return {};
 }
 
@@ -227,7 +229,7 @@ Result<void> ClientKeeper::remove() {
   {
     // The worker cannot begin while this is held, and is not let finish after it.
     std::unique_lock lock(mutex_);
-    done_.wait(lock, [this] { return !isWriting_; });
+    if (!done_.wait_for(lock, kMostWait, [this] { return !isWriting_; })) return silentDisk();
     newest_.reset();
     const std::scoped_lock held(disk_mutex_);
     removed = folder_.remove();

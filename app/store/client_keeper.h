@@ -54,7 +54,8 @@ class ClientKeeper : public QObject, public std::enable_shared_from_this<ClientK
   /// Waits until everything is on the disk (at most five seconds); the error of the
   /// last attempt otherwise.
   Result<void> writeNow();
-  /// Takes everything of this client away; the keeper is empty then.
+  /// Takes everything of this client away; the keeper is empty then. Waits at most five
+  /// seconds for a write that is under way.
   Result<void> remove();
 
  Q_SIGNALS:
@@ -79,7 +80,8 @@ class ClientKeeper : public QObject, public std::enable_shared_from_this<ClientK
   QString trouble_;
 
   // shared, under the mutex
-  std::mutex mutex_, disk_mutex_;  ///< the second while the folder is written
+  std::mutex mutex_;
+  std::timed_mutex disk_mutex_;  ///< while the folder is written
   std::condition_variable_any wake_, done_;
   std::optional<ClientFile> newest_;  ///< not written yet
   bool isWriting_ = false, isHurried_ = false;

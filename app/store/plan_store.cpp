@@ -48,6 +48,12 @@ bool isChangedOnDisk(const document::FileIdentity& file) {
   return contentKeyOf(file.path) != file.contentKey;
 }
 
+bool isProtected(const QString& path) {
+  const QFileInfo file(path);
+  constexpr auto kAnyone = QFile::WriteOwner | QFile::WriteGroup | QFile::WriteOther;
+  return file.exists() && (!file.isWritable() || !(file.permissions() & kAnyone));  // the second for whoever may write all
+}
+
 QString nameOfFile(const QString& path) {
   const QString name = QFileInfo(path).fileName(), ending = u'.' + QLatin1String(kPlanEnding);
   return name.endsWith(ending) && name != ending ? name.chopped(ending.size()) : QFileInfo(path).completeBaseName();

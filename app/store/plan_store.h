@@ -24,6 +24,10 @@ Result<document::FileIdentity> savePlan(const plan::Plan& plan, const QString& p
 /// for files that are gone or were never seen.
 bool isChangedOnDisk(const document::FileIdentity& file);
 
+/// Whether someone took the right to write from a file that is there; its folder may still
+/// let it be replaced.
+bool isProtected(const QString& path);
+
 /// The content of a file as it is now; 0 when it cannot be read.
 std::uint64_t contentKeyOf(const QString& path);
 

@@ -232,11 +232,16 @@ void Recovery::ended(std::uint64_t serial, const Result<void>& result) {
       [this, serial, why] {
         if (serial <= closedSerial_) return;  // of a plan that is gone
         if (why.isEmpty())
-          Q_EMIT written();
+          Q_EMIT written(isAllWritten() ? Reached::Newest : Reached::Older);
         else
           Q_EMIT failed(why);
       },
       Qt::QueuedConnection);
+}
+
+bool Recovery::isAllWritten() const {
+  const std::scoped_lock lock(mutex_);
+  return writtenSerial_ >= serial_;
 }
 
 bool Recovery::writeLastOfThis() {

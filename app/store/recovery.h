@@ -52,6 +52,7 @@ class Recovery : public QObject {
   Written writeNow();
   /// The document was saved or given up: nothing to recover. Returns at once.
   void close();
+  enum class Reached { Newest, Older };
   enum class Ended { Yes, No };
   /// The same, and waits until the folder is let go and removed, also one that is being
   /// written. No: the disk does not answer for that long; it goes once the disk does.
@@ -71,7 +72,8 @@ class Recovery : public QObject {
  Q_SIGNALS:
   /// A snapshot could not be written; it is tried again.
   void failed(const QString& why);
-  void written();
+  /// A snapshot is on the disk: the newest there is, or one that was edited since.
+  void written(combdraft::store::Recovery::Reached which);
 
  private:
   using Clock = std::chrono::steady_clock;
@@ -85,6 +87,7 @@ class Recovery : public QObject {
   void handOver(Lock& lock);
   void removeFolder(Lock& lock);
   void ended(std::uint64_t serial, const Result<void>& result);
+  bool isAllWritten() const;
   bool hasOldQuick() const { return notQuickSerial_ != 0 && writtenSerial_ >= notQuickSerial_; }
   bool writeLastOfThis();
 

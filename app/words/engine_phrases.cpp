@@ -191,6 +191,7 @@ constexpr const char* kPhrases[] = {
     QT_TRANSLATE_NOOP("Engine", "the file is empty; a plan is JSON text"),
     QT_TRANSLATE_NOOP("Engine", "the file has %1 bytes; a plan has at most %2"),
     QT_TRANSLATE_NOOP("Engine", "the file could not be written: %1"),
+    QT_TRANSLATE_NOOP("Engine", "the file stands in its place, and the disk did not confirm it: %1"),
     QT_TRANSLATE_NOOP("Engine", "what was written does not read back the same; the file on disk was left as it was"),
     QT_TRANSLATE_NOOP("Engine", "this is not valid JSON: %1"),
     QT_TRANSLATE_NOOP("Engine", "nested deeper than %1 levels"),

@@ -11,6 +11,7 @@ std::string codeName(ErrorCode code) {
     case ErrorCode::FileTooLarge: return "file-too-large";
     case ErrorCode::FileUnwritable: return "file-unwritable";
     case ErrorCode::FileReadBackDiffers: return "file-read-back-differs";
+    case ErrorCode::FileNotSynced: return "file-not-synced";
     case ErrorCode::JsonSyntax: return "json-syntax";
     case ErrorCode::JsonTooDeep: return "json-too-deep";
     case ErrorCode::JsonDuplicateKey: return "json-duplicate-key";
@@ -54,6 +55,7 @@ std::string sentence(const Error& e) {
       return "the file could not be written: " + arg(e, 0) + (e.args.size() > 1 ? "; needed is " + arg(e, 1) : std::string());
     case ErrorCode::FileReadBackDiffers:
       return "what was written does not read back the same; the file on disk was left as it was";
+    case ErrorCode::FileNotSynced: return "the file stands in its place, and the disk did not confirm it: " + arg(e, 0);
     case ErrorCode::JsonSyntax: return "this is not valid JSON: " + arg(e, 0);
     case ErrorCode::JsonTooDeep: return "nested deeper than " + arg(e, 0) + " levels";
     case ErrorCode::JsonDuplicateKey: return "the key \"" + arg(e, 0) + "\" stands twice";

@@ -21,6 +21,7 @@ enum class ErrorCode {
   FileTooLarge,
   FileUnwritable,
   FileReadBackDiffers,
+  FileNotSynced,  ///< it stands in its place; whether it outlives a power cut is not known
   // JSON text
   JsonSyntax = 200,
   JsonTooDeep,

@@ -51,6 +51,8 @@ Error unwritable(const std::string& path) {
   return {ErrorCode::FileUnwritable, {}, {reason()}, path};
 }
 
+Error notSynced(const std::string& folder) { return {ErrorCode::FileNotSynced, {}, {reason()}, folder}; }
+
 bool writeAll(int file, std::string_view bytes) {
   while (!bytes.empty()) {
     const ssize_t written = ::write(file, bytes.data(), bytes.size());
@@ -73,6 +75,27 @@ bool takeOwnerAndMode(int file, const struct stat& like) {
   // Then the mode that the disk gives counts: nobody may be let in who was kept out.
   struct stat made {};
   return isUnknownToDisk() && ::fstat(file, &made) == 0 && (made.st_mode & ~like.st_mode & 0077) == 0;
+}
+
+// Block by block: what is kept may be empty, or anything that somebody chose to replace.
+Result<void> copyFile(const std::string& from, const std::string& to) {
+  constexpr std::size_t kBlock_bytes = 1 << 20;
+  struct stat info {};
+  const Descriptor source(::open(from.c_str(), O_RDONLY | O_CLOEXEC | O_NONBLOCK));
+  if (!source || ::fstat(source.number(), &info) != 0) return unwritable(from);
+  Descriptor copy(::open(to.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, 0600));
+  if (!copy) return unwritable(from);
+  bool isWhole = takeOwnerAndMode(copy.number(), info);
+  for (std::string block(kBlock_bytes, '\0'); isWhole;) {
+    const ssize_t got = ::read(source.number(), block.data(), block.size());
+    if (got < 0 && errno == EINTR) continue;
+    if (got == 0) break;
+    isWhole = got > 0 && writeAll(copy.number(), std::string_view(block).substr(0, static_cast<std::size_t>(got)));
+  }
+  if (isWhole && ::fsync(copy.number()) == 0 && copy.closeNow()) return {};
+  const Error error = unwritable(from);
+  ::unlink(to.c_str());
+  return error;
 }
 
 // A hidden name beside `path` that nothing has, of the kind that saving uses: what a
@@ -165,15 +188,16 @@ Result<void> Disk::writeNew(const std::string& path, std::string_view bytes,
   return {};
 }
 
+Result<void> Disk::link(const std::string& path, const std::string& name) {
+  if (::link(path.c_str(), name.c_str()) != 0) return unwritable(name);
+  return {};
+}
+
 Result<void> Disk::keepAs(const std::string& path, const std::string& name) {
   // By way of a third name, so that an older `name` is there until the new one is.
   const std::string between = nameForKeeping(path);
-  if (::link(path.c_str(), between.c_str()) != 0) {
-    // A disk without hard links: copy.
-    const auto bytes = read(path, SIZE_MAX - 1);
-    if (!bytes) return bytes.error();
-    if (const auto copied = Disk::writeNew(between, *bytes, path); !copied) return copied;
-  }
+  if (!link(path, between))
+    if (const auto copied = copyFile(path, between); !copied) return copied;
   const auto renamed = Disk::rename(between, name);
   // Renaming one name of a file to another name of the same file does nothing.
   ::unlink(between.c_str());
@@ -189,10 +213,11 @@ void Disk::remove(const std::string& path) { ::unlink(path.c_str()); }
 
 Result<void> Disk::syncFolder(const std::string& folder) {
   const Descriptor handle(::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC));
-  if (!handle) return unwritable(folder);
-  // Some network disks cannot sync a folder and say so.
+  // One that may be written and not listed cannot be synced, as a folder on some network
+  // disks: these say so.
+  if (!handle) return errno == EACCES ? Result<void>() : Result<void>(notSynced(folder));
   if (::fsync(handle.number()) != 0 && errno != EINVAL && errno != ENOTSUP)
-    return unwritable(folder);
+    return notSynced(folder);
   return {};
 }
 

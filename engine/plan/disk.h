@@ -26,7 +26,10 @@ class Disk {
   /// the disk. Owner, group and mode are those of `like` where that exists.
   virtual Result<void> writeNew(const std::string& path, std::string_view bytes,
                                 const std::string& like);
-  /// Gives the content of `path` a second name, which replaces any old `name`.
+  /// Gives a file a second name that must not exist yet; some disks cannot.
+  virtual Result<void> link(const std::string& path, const std::string& name);
+  /// Gives the content of `path` a second name, which replaces any old `name`; a copy
+  /// where the disk cannot link.
   virtual Result<void> keepAs(const std::string& path, const std::string& name);
   /// Replaces `to` by `from` in one step.
   virtual Result<void> rename(const std::string& from, const std::string& to);

@@ -47,7 +47,12 @@ Result<void> replaceFile(const std::string& path, std::string_view bytes, Before
     return result.ok();
   };
   if (const auto same = readBack(fresh); !step(same)) return named(same.error());
-  if (old == FileKind::File && before == Before::KeptBeside)
+  // Written once more it has no version before: the one that is kept beside it stays.
+  const auto isSame = [&] {
+    const auto stands = disk.read(target, bytes.size());
+    return stands && *stands == bytes;
+  };
+  if (old == FileKind::File && before == Before::KeptBeside && !isSame())
     if (const auto kept = disk.keepAs(target, target + std::string(kPreviousEnding)); !step(kept))
       return named(kept.error());
   if (const auto replaced = disk.rename(fresh, target); !step(replaced)) return named(replaced.error());

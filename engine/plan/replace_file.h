@@ -21,9 +21,9 @@ using ReadBack = std::function<Result<void>(const std::string& fresh)>;
 /// Writes a new file beside `path`, syncs it, has it looked at, keeps or drops the
 /// old one, replaces in one step and syncs the folder. Links are followed; owner
 /// and mode stay; those of a new file are as of `modeLike` ("" = as the system
-/// makes them). On error the file is as it was before (unless only the last sync
-/// failed, when it is the new one). Errors: FileIsDirectory, FileUnwritable, those
-/// of `readBack`.
+/// makes them). Where the old one has these very bytes the version before it stays kept.
+/// On error the file is as it was before, but for FileNotSynced: then it is the new one.
+/// Errors: FileIsDirectory, FileUnwritable, FileNotSynced, those of `readBack`.
 Result<void> replaceFile(const std::string& path, std::string_view bytes, Before before, const ReadBack& readBack,
                          Disk& disk, const std::string& modeLike = {});
 

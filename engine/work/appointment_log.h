@@ -102,7 +102,7 @@ bool wasPlaced(const std::map<plan::ItemId, PieceNow>& state, const plan::ItemId
 /// What may be said of a piece or bowl; the window has the sentences.
 enum class Say {
   Look,          ///< before the typed limit: nothing but this
-  LimitReached,  ///< maker's longest time reached: take it out
+  LimitReached,  ///< maker's longest time reached: product off
   LifeOver,      ///< bowl: older than its working life, mix a new one
   InUse,         ///< bowl: within its life
 };

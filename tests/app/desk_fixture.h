@@ -70,10 +70,10 @@ struct Desk {
     REQUIRE(store::savePlan(plan, path).ok());
     return path;
   }
-  void edit() {
+  void edit(double white_frac = 0.77) {
     plan::Plan next = window->controller().document();
     plan::Hair hair = next.hair();
-    hair.white_frac = 0.77;
+    hair.white_frac = white_frac;
     next.put(plan::kHairId, hair);
     window->controller().edit(next, QStringLiteral("Change white hair"));
   }

@@ -199,7 +199,7 @@ TEST_CASE("a plan whose picture ended the program is not drawn again", "[left]")
   desk.open();
   const auto& row = desk.row();
   REQUIRE(row.trouble);
-  CHECK(row.trouble->text().contains(QStringLiteral("while it drew")));
+  CHECK(row.trouble->text().contains(QStringLiteral("while it read or drew")));
   REQUIRE(QTest::qWaitFor([&] { return desk.box().areDrawingsDone(); }));
   CHECK(row.drawing->pixmap().isNull());
   CHECK(row.openSafely);

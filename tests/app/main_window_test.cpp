@@ -20,6 +20,7 @@
 #include <QUrl>
 #include <set>
 
+#include "app/cards/consultation_card.h"
 #include "app/cards/piece_card.h"
 #include "app/desk/card_column.h"
 #include "app/desk/main_window.h"
@@ -28,6 +29,7 @@
 #include "app/desk/readings_strip.h"
 #include "app/desk/start_page.h"
 #include "app/desk/worn_bar.h"
+#include "app/store/client_keeper.h"
 #include "app/store/plan_store.h"
 #include "tests/app/card_helpers.h"
 #include "tests/app/desk_fixture.h"
@@ -231,6 +233,39 @@ TEST_CASE("leaving unsaved work asks inside the window: stay, do not save, save"
   CHECK(store::openPlan(second)->plan.hair().white_frac == 0.1);
 }
 
+TEST_CASE("a question goes with the plan it was asked about", "[desk]") {
+  Desk desk;
+  const auto asks = [&](const char* button) {
+    const auto buttons = desk.window->messages().buttons();
+    return std::any_of(buttons.begin(), buttons.end(), [&](const QPushButton* one) { return one->text() == QString::fromUtf8(button); });
+  };
+  const QString first = desk.file("first"), second = desk.file("second");
+  desk.window->openPath(first);
+  desk.edit();
+  CHECK_FALSE(desk.window->close());
+  desk.press("Do not save…");
+  REQUIRE(asks("Throw it away"));
+  desk.window->actions().action(QStringLiteral("file.save"))->trigger();  // answered another way
+  CHECK_FALSE(asks("Throw it away"));
+  desk.edit(0.3);
+  CHECK_FALSE(desk.window->close());
+  desk.press("Do not save…");
+  REQUIRE(asks("Throw it away"));
+  desk.window->controller().replace(store::openPlan(second)->plan, store::openPlan(second)->file);
+  CHECK_FALSE(asks("Throw it away"));
+  CHECK_FALSE(desk.window->messages().isShowing());
+
+  // The same with the one that would write: it must not put this plan into another's file.
+  desk.window->openPath(first);
+  desk.edit(0.4);
+  desk.file("first", 0.5);  // someone else
+  desk.window->actions().action(QStringLiteral("file.save"))->trigger();
+  REQUIRE(asks("Put mine in its place"));
+  desk.window->controller().replace(store::openPlan(second)->plan, store::openPlan(second)->file);
+  CHECK_FALSE(asks("Put mine in its place"));
+  CHECK(store::openPlan(first)->plan.hair().white_frac == 0.5);
+}
+
 TEST_CASE("saving over a file that someone else changed asks first", "[desk]") {
   Desk desk;
   const QString path = desk.file("shared");
@@ -323,6 +358,26 @@ TEST_CASE("reading anew keeps a record that cannot be put together with the file
   CHECK(buttons.front()->text() == QStringLiteral("Save as…"));
   desk.press("Decide later");
   CHECK(controller.document().info().logJson == mine.logJson);
+}
+
+TEST_CASE("a file that holds another client's plan now is not read into this client's window", "[desk][watch]") {
+  Desk desk;
+  const QString path = desk.file("shared");
+  desk.window->openPath(path);
+  const std::uint64_t number = desk.window->controller().document().info().number;
+  plan::Plan other = desk.window->controller().document();
+  plan::PlanInfo info = other.info();
+  info.number = number + 1;
+  other.put(plan::kPlanId, info);
+  REQUIRE(store::savePlan(other, path).ok());
+  desk.window->fileWatch().look();
+  desk.press("Read it anew");
+  CHECK(desk.window->messages().text().contains(QStringLiteral("holds another client's plan now")));
+  CHECK(desk.window->controller().document().info().number == number);
+  CHECK(desk.window->cards().consultationCard()->keeper()->number() == number);
+  desk.press("Open it instead");
+  CHECK(desk.window->controller().document().info().number == number + 1);
+  CHECK(desk.window->cards().consultationCard()->keeper()->number() == number + 1);
 }
 
 TEST_CASE("killed with unsaved work, the next start offers it and nothing is lost", "[desk]") {

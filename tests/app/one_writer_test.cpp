@@ -265,7 +265,7 @@ TEST_CASE("a plan changed by another program is noticed by itself and read anew,
   desk.window->openPath(path);
   desk.file("shared", 0.5);  // someone else
   REQUIRE(QTest::qWaitFor([&] { return desk.window->messages().isShowing(); }));
-  CHECK(desk.window->messages().text().contains(QStringLiteral("shared.json was changed on the disk")));
+  CHECK(desk.window->messages().text().contains(QStringLiteral("shared.json was saved meanwhile")));
   desk.press("Read it anew");
   CHECK(desk.window->controller().document().hair().white_frac == 0.5);
   CHECK_FALSE(desk.window->controller().isModified());
@@ -367,4 +367,32 @@ TEST_CASE("a file that is gone is said, and the plan is safe", "[watch]") {
   desk.press("Save it there again");
   CHECK(white(path) == 0.1);
   CHECK_FALSE(desk.window->controller().isModified());
+}
+
+TEST_CASE("a plan that someone write-protected is looked at, and changed only when that is said", "[lock]") {
+  Desk desk;
+  const QString path = desk.file("master"), other = desk.file("other");
+  const auto protect = [](const QString& file) { REQUIRE(QFile::setPermissions(file, QFile::ReadOwner | QFile::ReadGroup)); };
+  protect(path);
+  desk.window->openPath(path);
+  CHECK(desk.window->controller().access() == kReadOnly);
+  CHECK(desk.window->messages().text().contains(QStringLiteral("master.json is write-protected")));
+  CHECK(desk.window->actions().whyNot(QStringLiteral("file.save")).contains(QStringLiteral("write-protected")));
+  desk.press("Just look");
+  desk.edit();
+  CHECK_FALSE(desk.window->controller().isModified());
+  CHECK(desk.window->messages().text().contains(QStringLiteral("write-protected")));
+  desk.press("Change it anyway");
+  desk.edit();
+  actionOf(desk, "file.save")->trigger();
+  CHECK_FALSE(desk.window->controller().isModified());
+  CHECK(white(path) == 0.77);
+  CHECK(store::isProtected(path));  // and stays so
+
+  protect(other);
+  saveAs(desk, other);
+  CHECK(white(other) == 0.1);
+  CHECK(desk.window->messages().text().contains(QStringLiteral("other.json is write-protected")));
+  desk.press("Replace it");
+  CHECK(white(other) == 0.77);
 }

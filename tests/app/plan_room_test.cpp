@@ -127,3 +127,38 @@ TEST_CASE("what was wrong before does not keep an item from being edited", "[roo
   REQUIRE(wrong);
   CHECK(wrong->field == "hair.white_frac");
 }
+
+TEST_CASE("a head on which a piece could not be read back is refused with its name", "[room]") {
+  Desk desk;
+  desk.window->openPath(desk.file("low"));
+  document::DocumentController& controller = desk.window->controller();
+  // The lowest end that a file holds on this head.
+  plan::Plan low = controller.document();
+  plan::Piece piece = *low.find<plan::Piece>("piece-1");
+  const auto readable = [](const plan::Plan& plan) { return plan::readPlan(plan::writePlan(plan)).ok(); };
+  for (double drop = 80; drop < 180; drop += 0.25) {
+    piece.line = {{180, 60}, {180, drop}};
+    plan::Plan next = low;
+    next.put("piece-1", piece);
+    if (!readable(next)) break;
+    low = std::move(next);
+  }
+  REQUIRE(controller.edit(low, QStringLiteral("Draw low")) == document::DocumentController::Outcome::Made);
+  int refused = 0;
+  for (const double earToEar_mm : {300., 320., 340., 360., 380., 400., 420., 450.}) {
+    CAPTURE(earToEar_mm);
+    plan::Plan next = controller.document();
+    plan::Head head = next.head();
+    head.measures.earToEar_mm = earToEar_mm;
+    if (!head::fitHead(head.measures)) continue;
+    next.put(plan::kHeadId, head);
+    const bool fits = readable(next);
+    const auto outcome = controller.edit(next, QStringLiteral("Measure"));
+    CHECK((outcome == document::DocumentController::Outcome::Made) == fits);
+    CHECK(readable(controller.document()));
+    if (fits) continue;
+    ++refused;
+    CHECK(desk.window->messages().text().contains(QStringLiteral("on a head like that piece 1 would lie off the hair")));
+  }
+  CHECK(refused > 0);
+}

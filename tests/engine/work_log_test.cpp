@@ -1,6 +1,7 @@
 // The appointment log: taps, times, states, order of looking, text.
 #include <catch2/catch.hpp>
 
+#include "engine/work/join_logs.h"
 #include "engine/work/log_text.h"
 #include "engine/work/outcome.h"
 #include "tests/support/look_plans.h"
@@ -168,6 +169,37 @@ TEST_CASE("look at these first goes by limit then level then time", "[work][log]
   CHECK(then[0].reason == LookReason::NotRinsed);
   taps.at(35, Tap::Rinsed, {"piece-2"});
   CHECK(lookFirst(plan, taps.log, 36 * 60).size() == 3);
+}
+
+TEST_CASE("two logs that went on from one are joined without a tap moving among its own", "[work][log]") {
+  Taps taps;
+  taps.at(0, Tap::BowlMixed, {});
+  taps.at(10, Tap::Placed, {"piece-1"});
+  const AppointmentLog file = taps.log;
+  taps.wallShift_ms = -60 * 60000;  // the clock is set back by an hour
+  taps.at(30, Tap::TakenOut, {"piece-1"});
+  for (const AppointmentLog& both : {joined(file, taps.log), joined(taps.log, file)}) {
+    CHECK(both == taps.log);
+    const PieceNow piece = stateAt(both, secondsAt(both, taps.clock(30))).at("piece-1");
+    CHECK(piece.stage == Stage::TakenOut);
+    CHECK(*piece.placed_s == 600);
+  }
+  // Each went on by itself: by the wall clock between the other's, numbered anew.
+  Taps here, there;
+  here.log = there.log = file;
+  there.run = "two";
+  here.at(20, Tap::Looked, {"piece-1"}, 7);
+  there.at(15, Tap::Placed, {"piece-2"});
+  there.at(25, Tap::Placed, {"piece-3"});
+  here.log.events[1].takenBack = true;
+  const AppointmentLog both = joined(there.log, here.log);
+  REQUIRE(both.events.size() == 5);
+  std::vector<std::string> order;
+  for (const LogEvent& event : both.events) order.push_back(event.pieces.empty() ? "bowl" : event.pieces.front());
+  CHECK(order == std::vector<std::string>{"bowl", "piece-1", "piece-2", "piece-1", "piece-3"});
+  for (int i = 0; i < 5; ++i) CHECK(both.events[static_cast<std::size_t>(i)].number == i + 1);
+  CHECK(both.events[1].takenBack);
+  CHECK(joined(both, here.log) == both);
 }
 
 TEST_CASE("a wall clock set back shortens nothing and is told", "[work][log]") {

@@ -10,6 +10,7 @@
 #include "engine/plan/json_reader.h"
 #include "engine/plan/json_writer.h"
 #include "engine/plan/migrations.h"
+#include "tests/fuzz/named_place.h"
 
 using namespace combdraft;
 using namespace combdraft::plan;
@@ -34,7 +35,7 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
   const std::string text = asFormat({reinterpret_cast<const char*>(data), size - 1}, version);
   const auto read = readPlanAsRead(text);
   if (!read) {
-    if (describe(read.error()).empty()) std::abort();
+    if (!namesAPlace(text, read.error().where)) std::abort();
     return 0;
   }
   if (read->migration.to != kFormatVersion) std::abort();

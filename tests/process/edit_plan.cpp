@@ -22,8 +22,10 @@
 #include <cstdlib>
 #include <string>
 
+#include "app/store/left_plans.h"
 #include "app/store/plan_store.h"
 #include "app/store/recovery.h"
+#include "app/store/snapshot_folder.h"
 #include "engine/base/random.h"
 #include "engine/plan/plan_file.h"
 #include "engine/work/log_text.h"
@@ -152,8 +154,10 @@ int newest(const QString& folder) {
     else
       say("U " + place + ": " + describe(plan.error()));
   };
+  // Each file by itself: beside a whole one a damaged one would not be seen.
   for (const store::LeftPlan& left : store::findLeftPlans(folder + QStringLiteral("/recovery")))
-    take(left.folder.toStdString(), store::peekLeftPlan(left));
+    for (const QString& name : {store::kSnapshotLast, store::kSnapshotQuick, store::kSnapshotDocument})
+      if (const QString path = left.folder + u'/' + name; QFileInfo::exists(path)) take(path.toStdString(), plan::loadPlan(path.toStdString()));
   const QString file = folder + QStringLiteral("/plan.json");
   for (const QString& path : {file, file + QStringLiteral(".previous")})
     if (QFileInfo::exists(path)) take(path.toStdString(), plan::loadPlan(path.toStdString()));

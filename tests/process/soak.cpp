@@ -35,6 +35,7 @@
 #include "app/chair/hold_button.h"
 #include "app/controls/theme.h"
 #include "app/desk/main_window.h"
+#include "app/desk/message_bar.h"
 #include "app/sheet/head_sheet.h"
 #include "app/store/plan_store.h"
 #include "engine/base/random.h"
@@ -143,8 +144,17 @@ class Soak {
     if (own_ms > kStall_ms) ++stalls_;
     if (own_ms <= most_ms_ || kMayStall.contains(last_)) return;
     ++held_[last_];
-    std::printf("%5.0f s: %s took %.0f ms, with %zu pieces in all choices\n", static_cast<double>(since_.elapsed()) / 1000, qPrintable(last_), own_ms,
-                pieceCount(window_.controller().plan()));
+    std::printf("%5.0f s: %s took %.0f ms, with %zu pieces in all choices, %s\n", static_cast<double>(since_.elapsed()) / 1000, qPrintable(last_), own_ms,
+                pieceCount(window_.controller().plan()), qPrintable(state()));
+  }
+
+  /// The window's size and what is switched on in it.
+  QString state() {
+    QStringList on{QStringLiteral("%1 x %2").arg(window_.width()).arg(window_.height())};
+    for (const auto& spec : window_.actions().specs())
+      if (window_.actions().action(spec.id)->isChecked()) on << spec.id;
+    if (window_.messages().isShowing()) on << u'"' + window_.messages().text().left(40) + u'"';
+    return on.join(QStringLiteral(", "));
   }
 
   void gesture() {
@@ -246,6 +256,7 @@ class Soak {
       if (button->isVisible()) button->beginHold();  // a random key may end it: then the next time
   }
 
+  // Every minute: a run of less than twelve is not judged by its memory.
   void report() {
     const long now = static_cast<long>(test::residentMemory_MB());
     memory_.push_back(now);
@@ -268,6 +279,7 @@ class Soak {
     const plan::Plan last = controller.document();
     QUndoStack& undo = controller.undoStack();
     const bool reachesStart = undo.count() > 0 && undo.index() > 0;
+    if (!reachesStart) std::printf("undo: nothing to take back at the end, so it was not looked at\n");
     const int steps = undo.index();
     while (undo.canUndo()) undo.undo();
     if (reachesStart && !(drawn(controller.document()) == drawn(start_))) fail(QStringLiteral("undoing everything is not the start"));

@@ -198,6 +198,18 @@ TEST_CASE("closing and waiting comes to an end once nothing of the snapshot is t
   CHECK(k.folders().size() == 1);
 }
 
+TEST_CASE("what is written while something newer waits is told as older", "[store][recovery]") {
+  Keeping k;
+  std::vector<Recovery::Reached> told;
+  QObject::connect(k.recovery.get(), &Recovery::written, k.recovery.get(), [&](Recovery::Reached which) { told.push_back(which); });
+  hangInAWrite(k);
+  told.clear();
+  k.edit(0.4);  // waits behind it
+  k.disk->waits = false;
+  REQUIRE(QTest::qWaitFor([&] { return !told.empty() && told.back() == Recovery::Reached::Newest; }));
+  CHECK(told.front() == Recovery::Reached::Older);
+}
+
 TEST_CASE("undone back to what the file holds leaves nothing to recover", "[store][recovery]") {
   Keeping k;
   k.saveAndOpen();

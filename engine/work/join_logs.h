@@ -1,0 +1,11 @@
+#pragma once
+#include "engine/work/appointment_log.h"
+
+namespace combdraft::work {
+
+/// Every tap of two logs that went on from one, numbered anew. The taps of each keep their
+/// order, whatever the clock did meanwhile; between those of the other they stand by their
+/// wall clock. A tap that either takes back is taken back.
+AppointmentLog joined(const AppointmentLog& a, const AppointmentLog& b);
+
+}  // namespace combdraft::work
