@@ -61,7 +61,7 @@ CorrectionsBox::CorrectionsBox(document::DocumentController& controller, QWidget
   font.setWeight(QFont::DemiBold);
   heading->setFont(font);
   column->addWidget(heading);
-  for (const QString& text : {tr("Lightening again is not proposed here: look at the hair, ask the maker's directions, refer when in doubt."), colourCaution()}) {
+  for (const QString& text : {tr("Lightening again is not proposed here: look at the hair, ask the maker's directions; in doubt do not go on."), colourCaution()}) {
     auto* caution = new controls::WrappedLabel(text, this);
     caution->setProperty("caution", true);
     column->addWidget(caution);

@@ -384,7 +384,7 @@ void LogView::tap(Tap which) {
   const auto log = logNow();
   if (!log || isTouchedTwice(std::optional(which))) return;
   if (log->events.size() >= work::kMostTaps)
-    return say(tr("This log holds %1 taps, and more are not kept in one plan. Save the plan as another and go on there.").arg(work::kMostTaps));
+    return say(tr("This log holds %1 taps, and more are not kept in one plan. Note further times on paper.").arg(work::kMostTaps));
   work::LogEvent event;
   event.tap = which;
   event.who = words::oneLine(who_->text()).simplified().toStdString();

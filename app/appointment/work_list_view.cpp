@@ -9,6 +9,7 @@
 
 #include "app/appointment/side_parts.h"
 #include "app/paint/amount_words.h"
+#include "app/paint/check_words.h"
 #include "app/paint/figure.h"
 #include "app/paint/price_words.h"
 #include "app/paint/work_words.h"
@@ -173,9 +174,10 @@ QWidget* WorkListView::buildSide() {
   auto* parts = new QVBoxLayout(found_);
   parts->setContentsMargins(0, 0, 0, 0);
   parts->setSpacing(column->spacing());
+  checks_ = addPart(parts, tr("Check before work"));
   bowls_ = addPart(parts, tr("Bowls"));
   foilCounts_ = addPart(parts, tr("Foils and hair"));
-  notes_ = addPart(parts, tr("Needs a look"));
+  notes_ = addPart(parts, tr("Order, bowls and times"));
   savings_ = addPart(parts, tr("Would save time"));
   found_->hide();
   addCaution(column, QStringList{firstCome(), glovesAndAir(), safetyLine(), estimatesOnly()}.join(u'\n'));
@@ -273,7 +275,7 @@ void WorkListView::showList() {
 void WorkListView::showNothing(const QString& why) {
   summary_->setText(why);
   table_->setRowCount(0);
-  for (QLabel* label : {bowls_, foilCounts_, notes_, savings_}) label->clear();
+  for (QLabel* label : {checks_, bowls_, foilCounts_, notes_, savings_}) label->clear();
 }
 
 QString WorkListView::waitingText() const {
@@ -333,6 +335,8 @@ void WorkListView::fillSide(const plan::Plan& plan) {
   for (std::size_t i = 0; i < std::min(kMost, found.size()); ++i) savings << savingText(plan, found[i]);
   bowls_->setText(bowls.join(u'\n'));
   foilCounts_->setText(isCounted_ ? foilLines().join(u'\n') : waitingText());
+  const QStringList checks = checksBeforeWork(plan, settings().choice);
+  checks_->setText(checks.isEmpty() ? tr("Of hair, skin and product this program found nothing in the plan; look at both hair and scalp all the same.") : checks.join(u'\n'));
   notes_->setText(notes.join(u'\n'));
   savings_->setText(savings.isEmpty() ? tr("nothing of half a minute or more") : savings.join(u'\n'));
 }
@@ -352,7 +356,7 @@ QStringList WorkListView::foilLines() const {
 }
 
 QString WorkListView::sideText() const {
-  return QStringList{bowls_->text(), foilCounts_->text(), notes_->text(), savings_->text()}.join(u'\n');
+  return QStringList{checks_->text(), bowls_->text(), foilCounts_->text(), notes_->text(), savings_->text()}.join(u'\n');
 }
 
 void WorkListView::numberPieces() {

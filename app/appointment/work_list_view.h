@@ -98,7 +98,7 @@ class WorkListView : public QWidget {
   controls::NumberField *lookEvery_, *smallestBowl_;
   QCheckBox* byFactors_;
   QPushButton *useOrder_, *paper_;
-  QLabel *summary_, *moment_, *bowls_, *foilCounts_, *notes_, *savings_, *price_;
+  QLabel *summary_, *moment_, *checks_, *bowls_, *foilCounts_, *notes_, *savings_, *price_;
   TimelineStrip* strip_;
   QTableWidget* table_;
   QWidget* found_;           ///< the side's parts, hidden until they are worked out

@@ -106,8 +106,8 @@ void ConsultationQuestions::buildHealth(QVBoxLayout* column) {
   const std::vector<controls::Segment> answers = answerWords();
   addChosen<Answer>(column, tr("Of the age that label, local rules and insurer ask for"), answers,
                     [](ClientFile& f) -> Answer& { return f.health.ageReached; });
-  addChosen<Answer>(column, tr("Has reacted before, also to a black tattoo"), answers, [](ClientFile& f) -> Answer& { return f.health.reacted; });
-  addText(column, tr("To what, and how"), tr("in the client's words"), 2, [](ClientFile& f) -> std::string& { return f.health.reactions; });
+  addChosen<Answer>(column, tr("Has reacted before, also to a temporary black tattoo"), answers, [](ClientFile& f) -> Answer& { return f.health.reacted; });
+  addText(column, tr("To what, and how"), tr("in the client's words; also whether there ever was a temporary black tattoo, and short breath"), 2, [](ClientFile& f) -> std::string& { return f.health.reactions; });
   addChosen<store::ScalpFound>(column, tr("Scalp"), {{tr("Not looked"), {}, {}}, {tr("Nothing"), {}, {}}, {tr("Something"), {}, {}}, {tr("Unsure"), tr("Looked at, and you cannot tell"), {}}},
                                [](ClientFile& f) -> store::ScalpFound& { return f.health.scalp; });
   addText(column, tr("What was seen, and where"), tr("what you see, without naming it"), 2,

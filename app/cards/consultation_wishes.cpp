@@ -105,7 +105,7 @@ ConsultationWishes::OfferFields ConsultationWishes::buildOffer(QVBoxLayout* colu
   const QString name = tr("Choice %1").arg(QString::fromStdString(choice.second));
   const controls::TextFieldSpec specs[] = {{tr("%1: minutes").arg(name), tr("not typed"), tr("How long it takes, by your own reckoning"), kClientLineLetters},
                                            {tr("%1: price").arg(name), tr("not typed"), tr("In your own words or numbers"), kClientLineLetters},
-                                           {tr("%1: visits").arg(name), tr("not typed"), tr("In how many visits it is reached"), kClientLineLetters}};
+                                           {tr("%1: visits").arg(name), tr("not typed"), tr("How many visits you plan for"), kClientLineLetters}};
   OfferFields offer;
   for (std::size_t i = 0; i < 3; ++i) {
     offer.fields[i] = new controls::TextField(specs[i], offers_);

@@ -30,12 +30,23 @@ bool has(const ClientFile& file, TestKind kind) {
   return std::any_of(file.tests.begin(), file.tests.end(), [kind](const ClientTest& test) { return test.kind == kind; });
 }
 
+// What was written of a test is read by the colourist, not by this program.
+AskLine readResult(const ClientTest& test) {
+  const QString made = words::dateText(test.date);
+  if (test.result.empty()) return {Asks::Test, Words::tr("%1 of %2: no result is written down.").arg(testName(test.kind), made)};
+  const QString said = Words::tr("%1 of %2, as you wrote it down: “%3”.").arg(testName(test.kind), made, QString::fromStdString(test.result).simplified());
+  const bool isSkin = test.kind == TestKind::Skin || test.kind == TestKind::Other;
+  return {Asks::Check, said + u' ' + (isSkin ? Words::tr("If anything showed, or in doubt: do not go on; refer to a doctor.")
+                                             : Words::tr("If it was not as it should be, or in doubt: do not go on; see the maker's directions."))};
+}
+
 void askTests(const ClientFile& file, const store::ClientPolicy& policy, const QDate& today, std::vector<AskLine>& lines) {
   for (const auto& kind : plan::words<TestKind>()) {
     const ClientTest* last = lastOf(file, kind.value);
     const QDate due = last ? store::dueOn(*last, policy) : QDate();
     if (due.isValid() && due <= today)
       lines.push_back({Asks::Test, Words::tr("%1: %2.").arg(testName(kind.value), dueText(*last, policy, today))});
+    if (last) lines.push_back(readResult(*last));
     for (const ClientTest& test : file.tests)
       if (test.kind == kind.value && test.date.empty())
         lines.push_back({Asks::Test, Words::tr("%1: %2.").arg(testName(kind.value), dueText(test, policy, today))});
@@ -60,22 +71,22 @@ std::vector<AskLine> asksOf(const ClientFile& file, const store::ClientPolicy& p
   if (health.ageReached == Answer::No)
     lines.push_back({Asks::Refer, Words::tr("Not of the age that label, local rules or insurer ask for: they come first, for tests too.")});
   if (health.reacted == Answer::Yes)
-    lines.push_back({Asks::Refer, Words::tr("Has reacted before: to a doctor first; label and insurer say what may follow.")});
+    lines.push_back({Asks::Refer, Words::tr("Has reacted before: do not go on, to a doctor first; label and insurer say what may follow.")});
   if (health.scalp == store::ScalpFound::Something)
-    lines.push_back({Asks::Refer, Words::tr("Something was found on the scalp: what it is, is not for the colourist to say.")});
+    lines.push_back({Asks::Refer, Words::tr("Something was found on the scalp: do not go on, to a doctor first. What it is, is not for the colourist to say.")});
   if (health.reacted == Answer::Unknown)
-    lines.push_back({Asks::Refer, Words::tr("Does not know of past reactions: ask again; when in doubt, to a doctor first. Label and insurer say what may follow.")});
+    lines.push_back({Asks::Refer, Words::tr("Does not know of past reactions: ask again; in doubt do not go on, to a doctor first. Label and insurer say what may follow.")});
   if (health.scalp == store::ScalpFound::Unsure)
-    lines.push_back({Asks::Refer, Words::tr("It is not sure what is on the scalp: look again; when in doubt, to a doctor first.")});
+    lines.push_back({Asks::Refer, Words::tr("It is not sure what is on the scalp: look again; in doubt do not go on, to a doctor first.")});
   askTests(file, policy, today, lines);
   if (health.ageReached == Answer::NotAsked)
     lines.push_back({Asks::Check, Words::tr("The age was not asked; label, local rules and insurer set the lowest one.")});
   if (health.ageReached == Answer::Unknown)
     lines.push_back({Asks::Check, Words::tr("The age is not known: ask again; label, local rules and insurer set the lowest one, for tests too.")});
   if (health.reacted == Answer::NotAsked)
-    lines.push_back({Asks::Check, Words::tr("Past reactions were not asked: to colour, to lightener, to a black tattoo.")});
+    lines.push_back({Asks::Check, Words::tr("Past reactions were not asked: to colour, to lightener, to a temporary black tattoo; also whether breath was short from powder or colour.")});
   if (health.scalp == store::ScalpFound::NotLooked)
-    lines.push_back({Asks::Check, Words::tr("The scalp was not looked at: broken, sore or irritated skin is referred.")});
+    lines.push_back({Asks::Check, Words::tr("The scalp was not looked at: on broken, sore or irritated skin nothing is put; refer to a doctor.")});
   const store::HairHistory& h = file.history;
   const auto anyIs = [&h](Answer answer) { return h.dye == answer || h.henna == answer || h.metallic == answer || h.boxColour == answer; };
   if (anyIs(Answer::NotAsked))
@@ -96,7 +107,7 @@ QString askText(const AskLine& line) {
 
 QString firstQuestions() {
   return Words::tr("Ask first, whether or not it is written down: the age that label, rules and insurer ask for; past reactions, also to a "
-             "black tattoo; the scalp's condition; which tests are due. When in doubt, refer.");
+             "temporary black tattoo; the scalp's condition; which tests are due. In doubt do not go on; refer to a doctor.");
 }
 
 QString offerText(const store::Offer& offer) {

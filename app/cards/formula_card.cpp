@@ -34,7 +34,7 @@ FormulaCard::FormulaCard(document::DocumentController& controller, QWidget* pare
   caution->setObjectName(QStringLiteral("formulaCaution"));
   showLines(caution, {tr("The maker's directions come first, then local rules, your licence and your insurer. "
                          "Strengths, times and ratios stand here only as you type them from the leaflet."),
-                      tr("Gloves, changed between clients; fresh air; powder can harm the lungs.")});
+                      tr("Gloves, changed between clients; fresh air; powder can harm the lungs. Keep it out of the eyes: if it gets in, rinse with water at once and get medical help.")});
 
   list_ = new QListWidget(this);
   list_->setAccessibleName(tr("Formulas"));

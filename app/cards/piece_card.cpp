@@ -9,6 +9,7 @@
 #include "app/cards/issue_lines.h"
 #include "app/cards/piece_numbers.h"
 #include "app/cards/provenance.h"
+#include "app/paint/check_words.h"
 #include "engine/hair/hair_zone.h"
 
 namespace combdraft::cards {
@@ -112,9 +113,7 @@ void PieceCard::fill() {
   strand_->setStrand(Strand{drawn, strandLength_mm(plan, drawn), plan.hair(), zoneOf(plan, drawn),
                             plan.info().assumptions});
   showLines(caution_, pieceIssues(plan, ids));
-  standIn_->setVisible(any(pieces, [](const plan::Piece& p) {
-    return p.action == plan::Action::Lighten && p.root.lifts == plan::LiftsTo{};
-  }));
+  standIn_->setVisible(any(pieces, paint::liftsAsNew));
 }
 
 void PieceCard::fillChoices(const Pieces& pieces) {

@@ -83,7 +83,7 @@ void PieceCard::build() {
   outer->addStretch(1);
 
   caution_ = addCaution(bodyColumn);
-  standIn_ = addSoftText(bodyColumn, tr("Lifting to level 9 (8 to 10) is a stand-in, typed by nobody: type what a test strand showed."));
+  standIn_ = addSoftText(bodyColumn, tr("Lifting to level 9 (8 to 10) is what every new piece comes with: type what a test strand showed."));
   action_ = new controls::Segments(
       tr("What it does"),
       {{tr("Lighten"), {}, {}}, {tr("Deepen"), tr("A lowlight: darker than the hair"), {}},
@@ -215,7 +215,7 @@ void PieceCard::buildWork() {
   connect(label_, &controls::TextField::edited, this, [this](const QString& text) {
     change(tr("name"), [&](plan::Piece& p) { p.label = text.toStdString(); });
   });
-  note_ = new controls::TextBox(tr("Note"), tr("why it is here, what to look out for"), kNoteLines,
+  note_ = new controls::TextBox(tr("Note"), tr("why it is here; shown in class and printed, so nothing about a person"), kNoteLines,
                                 static_cast<qsizetype>(plan::limits::kTextBytes), body_);
   work->addWidget(note_);
   connect(note_, &controls::TextBox::edited, this, [this](const QString& text, bool goesOn) {

@@ -12,6 +12,7 @@
 #include "app/controls/drop_widgets.h"
 #include "app/controls/flow_layout.h"
 #include "app/controls/plain_words.h"
+#include "app/paint/check_words.h"
 #include "app/paint/look_layer.h"
 #include "app/words/date_words.h"
 #include "engine/plan/choice_edits.h"
@@ -318,8 +319,10 @@ void ChairView::fillReadings() {
   const LookSpan span = spanOf(readChoice(), &ChairView::wishFor);
   const auto today = spanOf({}, &ChairView::wishFor).planned;
   const auto weeks = regrowth_.find(readChoice());
-  const PlainReading plain[] = {howLight(span, today.get()), howMuchDifference(span),
-                                weeksUntilRegrowth(weeks == regrowth_.end() ? std::nullopt : std::optional(weeks->second))};
+  PlainReading plain[] = {howLight(span, today.get()), howMuchDifference(span),
+                          weeksUntilRegrowth(weeks == regrowth_.end() ? std::nullopt : std::optional(weeks->second))};
+  if (!readChoice().empty())
+    if (const QString asNew = paint::liftsAsNewText(controller_.document(), readChoice()); !asNew.isEmpty()) plain[0].sentence += u' ' + asNew;
   for (std::size_t i = 0; i < readings_.size(); ++i) {
     readings_[i].title->setText(plain[i].title);
     readings_[i].value->setText(plain[i].value.isEmpty() ? QStringLiteral("\u2026") : plain[i].value);

@@ -109,21 +109,32 @@ PlainReading howMuchDifference(const LookSpan& span) {
     plain.sentence = Words::tr("Too little hair is seen this way to compare light and dark.");
     return plain;
   }
-  if (!hasTwoLevels(contrast)) {
+  // The three cases agree or not: an end at which light and dark run together is said too.
+  std::optional<double> low, high;
+  bool blends = false;
+  for (const auto* one : {&span.less, &span.planned, &span.more}) {
+    if (!*one) continue;
+    blends = blends || (*one)->contrast.verdict == look::ContrastVerdict::OneTone;
+    if (!hasTwoLevels((*one)->contrast)) continue;
+    const double step = steps(**one);
+    low = std::min(low.value_or(step), step);
+    high = std::max(high.value_or(step), step);
+  }
+  if (!low) {
     plain.value = Words::tr("almost none");
     plain.sentence = Words::tr("Light and dark strands run together and look like one colour.");
     return plain;
   }
-  double low = steps(*span.planned), high = low;
-  for (const auto* one : {&span.less, &span.more})
-    if (*one && hasTwoLevels((*one)->contrast)) {
-      low = std::min(low, steps(**one));
-      high = std::max(high, steps(**one));
-    }
-  plain.value = Words::tr("%1 steps").arg(isWhole(span) ? fromTo(low, high) : about(low));
-  plain.sentence = contrast.verdict == look::ContrastVerdict::TwoClearLevels
-                       ? Words::tr("Light and dark stand clearly apart. A step is one number of that scale.")
-                       : Words::tr("Light and dark run softly into each other. A step is one number of that scale.");
+  plain.value = !isWhole(span) && !blends ? Words::tr("%1 steps").arg(about(*low))
+                : blends                  ? Words::tr("almost none to %1 steps").arg(number(paint::outwards(*low, *high).high))
+                                          : Words::tr("%1 steps").arg(fromTo(*low, *high));
+  switch (contrast.verdict) {
+    case look::ContrastVerdict::TwoClearLevels: plain.sentence = Words::tr("As planned, light and dark stand clearly apart."); break;
+    case look::ContrastVerdict::Soft: plain.sentence = Words::tr("As planned, light and dark run softly into each other."); break;
+    default: plain.sentence = Words::tr("As planned, light and dark run together and look like one colour; if it lightens less or more, they may stand apart."); break;
+  }
+  if (blends && hasTwoLevels(contrast)) plain.sentence += u' ' + Words::tr("If it lightens less or more, they may run together and look like one colour.");
+  plain.sentence += u' ' + Words::tr("A step is one number of that scale.");
   return plain;
 }
 

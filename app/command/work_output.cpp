@@ -323,7 +323,7 @@ void workTable(std::ostream& out, const WorkShown& shown) {
       out << "  " << numberText(width, 0) << " mm: "
           << std::count_if(amounts.foils.begin(), amounts.foils.end(), [&](const work::FoilNeed& f) { return f.width_mm == width; }) << '\n';
   }
-  out << "\nNeeds a look\n";
+  out << "\nOrder, bowls and times\n";
   if (shown.list.notes.empty()) out << "  Nothing of what this list looks for was found; that says nothing about this hair.\n";
   for (const work::WorkNote& note : shown.list.notes)
     out << "  " << (note.formula.empty() ? "" : formulaName(shown.plan, note.formula) + ": ") << work::sentenceOf(note) << '\n';
@@ -332,6 +332,7 @@ void workTable(std::ostream& out, const WorkShown& shown) {
     out << "  " << padded(numberText(shown.savings[i].saved_min, 1), 6) << " min  " << savingText(shown.savings[i]) << '\n';
   out << "\nThe maker's directions, local rules and your licence come first. Wear gloves and keep the air moving.\n"
          "Pain, burning, swelling: take the product off, follow the maker's first aid, get medical help.\n"
+         "In the eye: rinse with water at once, then medical help. Trouble breathing or a swelling face: the emergency number.\n"
          "Minutes and grams are estimates: this head may take more or less of both.\n";
 }
 

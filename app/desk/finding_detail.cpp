@@ -15,9 +15,9 @@
 #include "app/controls/theme.h"
 #include "app/controls/wrapped_label.h"
 #include "app/desk/finding_place.h"
-#include "app/desk/findings_list.h"
 #include "app/desk/pattern_drawing.h"
 #include "app/paint/assumption_words.h"
+#include "app/paint/check_words.h"
 #include "app/paint/diagram.h"
 #include "app/paint/marks.h"
 #include "app/sheet/screen_palette.h"
@@ -304,7 +304,7 @@ void FindingDetail::showEffect() {
     const std::vector<plan::Issue> now = plan::validate(controller_.document());
     for (const plan::Issue& issue : plan::validate(controller_.plan()))
       if (issue.severity != plan::Severity::Note && std::find(now.begin(), now.end(), issue) == now.end())
-        lines << QStringLiteral("\u26A0 ") + findingText(controller_.plan(), issue);
+        lines << QStringLiteral("\u26A0 ") + paint::issueText(controller_.plan(), issue);
   }
   lines << triedFinding_.value_or(tr("The openings are being worked out …"));
   if (before_ && after_) {

@@ -26,8 +26,8 @@ QString growthText(const advise::Advice& advice) {
   QStringList lines;
   for (const look::Regrowth& r : advice.regrowth)
     lines << (!r.week && !r.earliest
-                  ? (r.way == hair::WornWay::TiedBack ? FindingsCard::tr("Regrowth does not show tied back within 26 weeks")
-                                                      : FindingsCard::tr("Regrowth does not show worn down within 26 weeks"))
+                  ? (r.way == hair::WornWay::TiedBack ? FindingsCard::tr("Within 26 weeks the drawing shows no regrowth tied back, which is no sign that none will show")
+                                                      : FindingsCard::tr("Within 26 weeks the drawing shows no regrowth worn down, which is no sign that none will show"))
                   : (r.way == hair::WornWay::TiedBack ? FindingsCard::tr("Regrowth shows tied back after about %1 weeks (%2 to %3)")
                                                : FindingsCard::tr("Regrowth shows worn down after about %1 weeks (%2 to %3)"))
                  .arg(weeks(r.week), weeks(r.earliest), weeks(r.latest)));

@@ -8,8 +8,8 @@
 #include <algorithm>
 #include <utility>
 
-#include "app/cards/piece_edits.h"
 #include "app/controls/wrapped_label.h"
+#include "app/paint/check_words.h"
 #include "app/words/engine_words.h"
 #include "engine/plan/placement_check.h"
 
@@ -19,20 +19,6 @@ namespace {
 struct Words {
   Q_DECLARE_TR_FUNCTIONS(FindingsList)
 };
-
-constexpr size_t kNamed = 4;  // then "and 7 more"
-
-QString nameOf(const plan::Plan& plan, const plan::ItemId& id) {
-  if (id == plan::kPlanId) return Words::tr("plan");
-  if (id == plan::kHeadId) return Words::tr("head");
-  if (id == plan::kHairId) return Words::tr("hair");
-  if (const auto* piece = plan.find<plan::Piece>(id)) return cards::pieceName(id, *piece);
-  if (const auto* treatment = plan.find<plan::Treatment>(id))
-    return treatment->kind == plan::Treatment::Kind::Glaze ? Words::tr("glaze") : Words::tr("root shadow");
-  if (const auto* section = plan.find<plan::Section>(id); section && !section->label.empty())
-    return Words::tr("section %1").arg(QString::fromStdString(section->label));
-  return QString::fromStdString(id);
-}
 
 QString signOf(plan::Severity severity) {
   switch (severity) {
@@ -44,16 +30,6 @@ QString signOf(plan::Severity severity) {
 }
 
 }  // namespace
-
-QString findingText(const plan::Plan& plan, const plan::Issue& issue) {
-  QStringList names;
-  for (std::size_t i = 0; i < std::min(issue.items.size(), kNamed); ++i) names << nameOf(plan, issue.items[i]);
-  QString who = names.join(QStringLiteral(", "));
-  if (issue.items.size() > kNamed) who = Words::tr("%1 and %2 more").arg(who, QString::number(issue.items.size() - kNamed));
-  if (!who.isEmpty()) who[0] = who[0].toUpper();
-  const QString sentence = words::inWords(plan::sentenceOf(issue));
-  return who.isEmpty() ? sentence : who + QStringLiteral(": ") + sentence;
-}
 
 FindingsList::FindingsList(document::DocumentController& controller, QWidget* parent)
     : QWidget(parent), controller_(controller) {
@@ -159,7 +135,7 @@ void FindingsList::fill() {
   };
   const auto addIssues = [&](auto wanted) {
     for (std::size_t i = 0; i < issues_.size(); ++i)
-      if (wanted(issues_[i].severity)) add(signOf(issues_[i].severity), findingText(controller_.document(), issues_[i]), {i, {}});
+      if (wanted(issues_[i].severity)) add(signOf(issues_[i].severity), paint::issueText(controller_.document(), issues_[i]), {i, {}});
   };
   addIssues([](plan::Severity s) { return s != plan::Severity::Note; });
   for (std::size_t i = 0; i < findings(); ++i) {

@@ -16,9 +16,6 @@ class QTimer;
 
 namespace combdraft::desk {
 
-/// "Pieces 3 and 4: starts at or near the scalp; …"
-QString findingText(const plan::Plan& plan, const plan::Issue& issue);
-
 class FindingsList : public QWidget {
   Q_OBJECT
 

@@ -34,7 +34,7 @@ void MainWindow::declareHandoutActions() {
                 QKeySequence(Qt::CTRL | Qt::Key_H), {}, [show] { show(handout::DocumentKind::Handout); }, shown, {}, tr("Handout")});
   actions_.add({QStringLiteral("handout.recordCard"), tr("&Record card…"), tr("Everything that is needed to do it again, as pages"),
                 QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_R), {}, [show] { show(handout::DocumentKind::RecordCard); }, shown, {}, tr("Record card")});
-  actions_.add({QStringLiteral("handout.clientPage"), tr("Client's page…"), tr("One page for the client: the picture, what to expect, how to look after it"),
+  actions_.add({QStringLiteral("handout.clientPage"), tr("Client's page…"), tr("One page for the client: the picture, what the plan shows, how to look after it"),
                 {}, {}, [show] { show(handout::DocumentKind::ClientPage); }, shown, {}, tr("Client's page")});
   const Condition onPage{[this] { return pages_->currentIndex() == static_cast<int>(Page::Handout); }, tr("Open Handout, Record card or Client's page first")};
   actions_.add({QStringLiteral("handout.save"), tr("Save &the pages as…"), tr("Write the pages as PDF, or as SVG or PNG with a file for each"),

@@ -7,6 +7,7 @@
 #include "app/handout/agreed_part.h"
 #include "app/handout/figures.h"
 #include "app/handout/parts.h"
+#include "app/paint/check_words.h"
 #include "app/paint/dark_words.h"
 #include "app/paint/figure.h"
 #include "app/paint/level_span.h"
@@ -45,10 +46,16 @@ QString verdictWords(const look::Contrast& contrast) {
 }
 
 // The window judges at the distance set there: the same word only from as far away.
-QString differenceWords(const look::Contrast& contrast) {
-  if (contrast.verdict == look::ContrastVerdict::TooLittleHair) return verdictWords(contrast);
+QString differenceWords(const Looks& looks) {
+  using look::ContrastVerdict;
+  const look::Contrast& contrast = looks.down->readings->contrast;
+  if (contrast.verdict == ContrastVerdict::TooLittleHair) return verdictWords(contrast);
   const QString metres = paint::figure(numberText(std::round(contrast.distance_m * 100) / 100));
-  return verdictWords(contrast) + u' ' + Words::tr("That is as seen from %1 m away.").arg(metres);
+  QString words = verdictWords(contrast) + u' ' + Words::tr("That is as planned, and seen from %1 m away.").arg(metres);
+  const auto blends = [](const auto& end) { return end && end->contrast.verdict == ContrastVerdict::OneTone; };
+  if (contrast.verdict != ContrastVerdict::OneTone && (blends(looks.less) || blends(looks.more)))
+    words += u' ' + Words::tr("If it lightens less or more, they may blend into one tone.");
+  return words;
 }
 
 QString weeksWords(const std::vector<look::Regrowth>& regrowth) {
@@ -103,8 +110,9 @@ void addClientPage(Column& column, const Request& request, const paint::Scene& s
     column.subheading(Words::tr("What the plan shows"));
     std::vector<std::vector<Column::Cell>> rows;
     const look::Readings& readings = *looks.down->readings;
-    rows.push_back({{Words::tr("How light"), Weight::Bold}, {lightWords(looks), Weight::Plain}});
-    rows.push_back({{Words::tr("How much difference"), Weight::Bold}, {differenceWords(readings.contrast), Weight::Plain}});
+    const QString asNew = paint::liftsAsNewText(request.plan, request.choice);
+    rows.push_back({{Words::tr("How light"), Weight::Bold}, {lightWords(looks) + (asNew.isEmpty() ? QString() : u' ' + asNew), Weight::Plain}});
+    rows.push_back({{Words::tr("How much difference"), Weight::Bold}, {differenceWords(looks), Weight::Plain}});
     rows.push_back({{Words::tr("What stays dark"), Weight::Bold}, {paint::whatStaysDark(&readings), Weight::Plain}});
     rows.push_back({{Words::tr("Until new growth shows"), Weight::Bold}, {weeksWords(looks.regrowth), Weight::Plain}});
     column.table({}, {0.25, 0.75}, rows, type::kBody + 0.25);
@@ -121,7 +129,7 @@ void addClientPage(Column& column, const Request& request, const paint::Scene& s
   column.writingLine(Words::tr("Questions, or anything that worries you: call"), 1, request.client.call);
   column.gap(4);
   Column inside(column.width_mm() - 6);
-  inside.text(Words::tr("Pain, burning or swelling at the scalp or skin, also later at home: get medical help, say that hair lightener was used, and call us. "
+  inside.text(Words::tr("Pain, burning or swelling at the scalp or skin, also later at home: get medical help, show this page, say that hair lightener or hair colour was used, and call us. "
                         "Swelling of the face or trouble breathing: the emergency number."),
               type::kBody, Weight::Bold);
   column.box(inside, 3);

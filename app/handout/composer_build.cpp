@@ -70,7 +70,7 @@ QWidget* ComposerPage::buildTop() {
   kind_ = new controls::Segments(tr("What is printed"),
                                  {{tr("Handout"), tr("The lesson: what a class works from"), {}},
                                   {tr("Record card"), tr("Everything that is needed to do it again"), {}},
-                                  {tr("Client's page"), tr("The picture, what to expect, how to look after it"), {}},
+                                  {tr("Client's page"), tr("The picture, what the plan shows, how to look after it"), {}},
                                   {tr("Work list"), tr("Bowls, steps and foils in order, for beside the chair"), {}}},
                                  top);
   paper_ = new controls::Segments(tr("Paper"), {{tr("A4"), tr("210 by 297 mm"), {}}, {tr("Letter"), tr("8.5 by 11 inches"), {}}}, top);

@@ -191,7 +191,7 @@ QString howOf(const plan::Plan& plan, const Pieces& pieces) {
   }
   const Figures start = figuresOf(pieces, [](const plan::Piece& p) { return std::optional(p.start_mm); },
                                   [&](const plan::Piece& p) { return startFigure(plan, p); });
-  said << (start.most <= 0 ? Words::tr("Start at the scalp.") : Words::tr("Start %1 off the scalp.").arg(words(start)));
+  said << (start.most <= 0 ? Words::tr("Start at the scalp, if the leaflet allows contact with it.") : Words::tr("Start %1 off the scalp.").arg(words(start)));
   if (first->taking == plan::Taking::Paint)
     said << (first->under == plan::Side::Painted ? Words::tr("Paint the under side too.") : Words::tr("Leave the under side bare."));
   if (const Figures stop = figuresOf(pieces, [](const plan::Piece& p) { return p.stop_mm; }, [](const plan::Piece& p) { return measureFigure(*p.stop_mm); });

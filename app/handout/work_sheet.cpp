@@ -4,6 +4,7 @@
 #include <map>
 
 #include "app/paint/amount_words.h"
+#include "app/paint/check_words.h"
 #include "app/paint/figure.h"
 #include "app/paint/work_words.h"
 #include "app/words/engine_words.h"
@@ -103,10 +104,14 @@ void addWorkSheet(Column& column, const Request& request) {
                   .arg(paint::minutes(line.lastIn_min), paint::minutes(line.total_min), paint::minutes(line.reserve_min)));
   column.text(paint::firstCome(), type::kBody, Weight::Bold);
   column.text(paint::glovesAndAir() + u' ' + paint::estimatesOnly(), type::kSmall, Weight::Plain, Column::Tone::Soft);
+  if (const QStringList checks = paint::checksBeforeWork(plan, request.choice); !checks.isEmpty()) {
+    column.heading(Words::tr("Check before work"));
+    for (const QString& check : checks) column.bullet(check);
+  }
   addBowls(column, plan, *list);
   addSteps(column, plan, *list);
   addFoils(column, list->amounts);
-  column.heading(Words::tr("Needs a look"));
+  column.heading(Words::tr("Order, bowls and times"));
   if (list->notes.empty()) column.text(paint::nothingFound());
   for (const work::WorkNote& note : list->notes) column.bullet(paint::noteText(plan, note));
 }

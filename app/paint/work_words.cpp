@@ -203,7 +203,7 @@ QString problemText(const plan::Plan& plan, const work::LogProblem& problem) {
 
 QString reasonText(work::LookReason reason) {
   switch (reason) {
-    case work::LookReason::LimitReached: return Words::tr("longest time typed from the leaflet reached: take it out");
+    case work::LookReason::LimitReached: return Words::tr("longest time typed from the leaflet reached: product off now, as the leaflet says");
     case work::LookReason::NotRinsed: return Words::tr("taken out, not rinsed: product may still be on it");
     case work::LookReason::LevelReached: return Words::tr("seen at its planned level: look");
     case work::LookReason::FineHair: return Words::tr("fine hair at the hairline: look");
@@ -214,8 +214,8 @@ QString reasonText(work::LookReason reason) {
 
 QString timerText(const work::PieceTimer& timer) {
   if (timer.say == work::Say::LimitReached && timer.stage == work::Stage::TakenOut) return Words::tr("longest time typed from the leaflet reached: not rinsed yet");
-  return timer.say == work::Say::LimitReached ? Words::tr("longest time typed from the leaflet reached: take it out")
-                                              : Words::tr("look; longest time typed from the leaflet in %1").arg(clockText(std::ceil(timer.limit_s - timer.onHair_s)));
+  return timer.say == work::Say::LimitReached ? Words::tr("longest time typed from the leaflet reached: product off now, as the leaflet says")
+                                              : Words::tr("look; %1 left to the longest time typed from the leaflet").arg(clockText(std::ceil(timer.limit_s - timer.onHair_s)));
 }
 
 QString factorText(work::Factor which, const work::LearnedFactor& learned) {
@@ -231,13 +231,14 @@ QString factorText(work::Factor which, const work::LearnedFactor& learned) {
 
 QString safetyLine() {
   return Words::tr("Pain, burning, swelling: take the product off, follow the maker's first aid, get medical help. "
+             "In the eye: rinse with water at once, then medical help. Trouble breathing or a swelling face: the emergency number. "
              "Product on the hair makes it look lighter than it is.");
 }
 
 QString colourCaution() {
   return Words::tr("Toner, deepening colour and root shadow are colour: before each, ask about past reactions, look at the scalp just rinsed, "
              "and check which tests its label asks for and the lowest age. The maker's directions and local rules come first. "
-             "Sore or broken skin, or in doubt: do not put it on; refer.");
+             "Sore or broken skin, or in doubt: do not put it on; refer to a doctor.");
 }
 
 QString firstCome() {

@@ -1,6 +1,6 @@
 #pragma once
 // The sentences of an appointment, on screen and on paper: what the engine found, in
-// the words of the window. Before a typed limit they say look, at it they say take it out.
+// the words of the window. Before a typed limit they say look, at it they say product off.
 #include <QString>
 #include <QStringList>
 

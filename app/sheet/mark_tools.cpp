@@ -313,7 +313,7 @@ class NoteTool : public SheetTool {
     });
   }
   QString words() const override {
-    return Words::tr("Click where the note stands and type it; Enter keeps it, Escape drops it. Click a note to change it.");
+    return Words::tr("Click where the note stands and type it; Enter keeps it, Escape drops it. Click a note to change it. Notes are printed too: nothing about a person.");
   }
 };
 

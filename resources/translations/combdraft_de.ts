@@ -5,15 +5,15 @@
     <name>Amounts</name>
     <message>
         <source>About %1 g mixed, by what you weighed on 1 head: how far heads lie apart is not known from one. Weigh what is left.</source>
-        <translation>Etwa %1 g gemischt, nach dem, was Sie an 1 Kopf gewogen haben: wie weit Köpfe auseinanderliegen, sagt einer nicht. Wiegen, was übrig bleibt.</translation>
+        <translation>Etwa %1 g gemischt, nach dem, was Sie an 1 Kopf gewogen haben: wie sehr Köpfe sich unterscheiden, sagt ein einziger nicht. Wiegen, was übrig bleibt.</translation>
     </message>
     <message>
         <source>About %1 g mixed, by what you weighed on %2 heads; the least and the most of them would be %3 and %4 g. Weigh what is left.</source>
-        <translation>Etwa %1 g gemischt, nach dem, was Sie an %2 Köpfen gewogen haben; der kleinste und der größte davon ergäben %3 und %4 g. Wiegen, was übrig bleibt.</translation>
+        <translation>Etwa %1 g gemischt, nach dem, was Sie an %2 Köpfen gewogen haben; der kleinste und der größte Wert davon ergäben %3 und %4 g. Wiegen, was übrig bleibt.</translation>
     </message>
     <message>
         <source>About %1 g mixed, by the product for hair that is typed under Assumptions of this plan; how far off it may be is not known: weigh what is left.</source>
-        <translation>Etwa %1 g gemischt, nach dem Produkt je Haar, das unter Annahmen dieses Plans getippt ist; wie weit es daneben liegt, ist nicht bekannt: wiegen, was übrig bleibt.</translation>
+        <translation>Etwa %1 g gemischt, nach dem Produkt je Haar, das unter Annahmen dieses Plans eingetragen ist; wie weit es daneben liegt, ist nicht bekannt: wiegen, was übrig bleibt.</translation>
     </message>
     <message>
         <source>Thin weaves take more product for their hair than this estimates.</source>
@@ -33,11 +33,11 @@
     </message>
     <message>
         <source>Wear gloves and keep the air moving.</source>
-        <translation>Handschuhe tragen und für bewegte Luft sorgen.</translation>
+        <translation>Handschuhe tragen und gut lüften.</translation>
     </message>
     <message>
         <source>From %2 to %3 g mixed by the assumption&apos;s range; bowls here go by %1 g. None of your own heads is weighed yet: have more at hand, weigh what is left and take it over.</source>
-        <translation>Von %2 bis %3 g gemischt nach der Spanne der Annahme; die Schalen hier gehen nach %1 g. Noch kein eigener Kopf ist gewogen: mehr bereithalten, wiegen, was übrig bleibt, und übernehmen.</translation>
+        <translation>Von %2 bis %3 g gemischt nach der Spanne der Annahme; die Schalen hier gehen von %1 g aus. Sie haben noch an keinem Kopf gewogen: mehr bereithalten, wiegen, was übrig bleibt, und übernehmen.</translation>
     </message>
 </context>
 <context>
@@ -92,19 +92,19 @@
     </message>
     <message>
         <source>%1: a working life of %2 min. Type it from the leaflet, above 0.</source>
-        <translation>%1: eine Verarbeitungszeit von %2 min. Aus der Packungsbeilage eintippen, über 0.</translation>
+        <translation>%1: eine Verarbeitungszeit von %2 min. Aus der Gebrauchsanweisung eintragen, über 0.</translation>
     </message>
     <message>
         <source>%1: a longest time of %2 min. Type it from the leaflet, above 0.</source>
-        <translation>%1: eine längste Einwirkzeit von %2 min. Aus der Packungsbeilage eintippen, über 0.</translation>
+        <translation>%1: eine längste Einwirkzeit von %2 min. Aus der Gebrauchsanweisung eintragen, über 0.</translation>
     </message>
     <message>
         <source>%1: bowls show their total only. Type the parts from the leaflet to have grams of each.</source>
-        <translation>%1: Schalen zeigen nur ihre Gesamtmenge. Die Teile aus der Packungsbeilage eintippen, um die Gramm von jedem zu haben.</translation>
+        <translation>%1: Schalen zeigen nur ihre Gesamtmenge. Die Teile aus der Gebrauchsanweisung eintragen, um die Gramm einzeln zu sehen.</translation>
     </message>
     <message>
         <source>%1: no bowl is planned anew. Type from the leaflet how long a bowl may be used.</source>
-        <translation>%1: Keine Schale wird neu eingeplant. Aus der Packungsbeilage eintippen, wie lange eine Schale verwendet werden darf.</translation>
+        <translation>%1: Keine Schale wird neu eingeplant. Aus der Gebrauchsanweisung eintragen, wie lange eine Schale verwendet werden darf.</translation>
     </message>
     <message>
         <source>%1: mixing and placing take %2 min, a bowl of %3 may be used for %4 min. No order avoids it: only a smaller piece or a quicker hand.</source>
@@ -235,12 +235,12 @@
         <translation>In der Schale übrig: %1 von dem, was verbraucht wurde (%2).</translation>
     </message>
     <message>
-        <source>Pain, burning, swelling: take the product off, follow the maker&apos;s first aid, get medical help. Product on the hair makes it look lighter than it is.</source>
-        <translation>Schmerz, Brennen, Schwellung: das Produkt abnehmen, der Ersten Hilfe des Herstellers folgen, ärztliche Hilfe holen. Produkt auf dem Haar lässt es heller aussehen, als es ist.</translation>
+        <source>Pain, burning, swelling: take the product off, follow the maker&apos;s first aid, get medical help. In the eye: rinse with water at once, then medical help. Trouble breathing or a swelling face: the emergency number. Product on the hair makes it look lighter than it is.</source>
+        <translation>Schmerz, Brennen, Schwellung: das Produkt abnehmen, der Ersten Hilfe des Herstellers folgen, ärztliche Hilfe holen. Im Auge: sofort mit Wasser ausspülen, dann ärztliche Hilfe. Atemnot oder ein anschwellendes Gesicht: den Notruf wählen. Produkt auf dem Haar lässt es heller aussehen, als es ist.</translation>
     </message>
     <message>
         <source>The maker&apos;s directions come first, then local rules, your licence and your insurer. Added heat only as the leaflet says.</source>
-        <translation>Die Angaben des Herstellers gehen vor, dann örtliche Vorschriften, Ihre Zulassung und Ihre Versicherung. Zusätzliche Wärme nur, wie es die Packungsbeilage sagt.</translation>
+        <translation>Die Angaben des Herstellers gehen vor, dann örtliche Vorschriften, Ihre Zulassung und Ihre Versicherung. Zusätzliche Wärme nur, wie es die Gebrauchsanweisung sagt.</translation>
     </message>
     <message>
         <source>taken out, not rinsed: product may still be on it</source>
@@ -248,7 +248,7 @@
     </message>
     <message>
         <source>%1: on the hair for %2 min before the list looks for the first time. Neither the maker&apos;s longest time nor rounds of looking (Look every) are typed.</source>
-        <translation>%1: %2 min im Haar, bevor die Liste zum ersten Mal ansieht. Weder die längste Zeit des Herstellers noch Runden zum Ansehen (Ansehen alle) sind getippt.</translation>
+        <translation>%1: %2 min auf dem Haar, bevor die Liste das erste Ansehen vorsieht. Weder die längste Zeit des Herstellers noch Runden zum Ansehen (Ansehen alle) sind eingetragen.</translation>
     </message>
     <message>
         <source>place %1, from %2 up to the handover, then from %3; product %4 and %5 min old</source>
@@ -311,20 +311,20 @@
         <translation>Eintrag %1: %2 wurde aufgetragen, und keine Schale ihrer Rezeptur ist eingetragen. Ansehen, aus welcher Schale es kam.</translation>
     </message>
     <message>
-        <source>Toner, deepening colour and root shadow are colour: before each, ask about past reactions, look at the scalp just rinsed, and check which tests its label asks for and the lowest age. The maker&apos;s directions and local rules come first. Sore or broken skin, or in doubt: do not put it on; refer.</source>
-        <translation>Toner, abdunkelnde Farbe und Ansatzschatten sind Farbe: vor jeder nach früheren Reaktionen fragen, die eben gespülte Kopfhaut ansehen und prüfen, welche Tests das Etikett verlangt und ab welchem Alter. Anweisungen des Herstellers und örtliche Regeln gehen vor. Wunde oder verletzte Haut, oder im Zweifel: nicht auftragen; weiterverweisen.</translation>
+        <source>Toner, deepening colour and root shadow are colour: before each, ask about past reactions, look at the scalp just rinsed, and check which tests its label asks for and the lowest age. The maker&apos;s directions and local rules come first. Sore or broken skin, or in doubt: do not put it on; refer to a doctor.</source>
+        <translation>Toner, abdunkelnde Farbe und Ansatzschatten sind Farbe: vor jeder nach früheren Reaktionen fragen, die eben gespülte Kopfhaut ansehen und prüfen, welche Tests das Etikett verlangt und ab welchem Alter. Anweisungen des Herstellers und örtliche Regeln gehen vor. Wunde oder verletzte Haut, oder im Zweifel: nicht auftragen; ärztlich abklären lassen.</translation>
     </message>
     <message>
-        <source>longest time typed from the leaflet reached: take it out</source>
-        <translation>längste Zeit laut Eingabe aus der Packungsbeilage erreicht: herausnehmen</translation>
+        <source>longest time typed from the leaflet reached: product off now, as the leaflet says</source>
+        <translation>längste eingetragene Zeit aus der Gebrauchsanweisung erreicht: Produkt jetzt abnehmen, wie die Gebrauchsanweisung es sagt</translation>
     </message>
     <message>
         <source>longest time typed from the leaflet reached: not rinsed yet</source>
-        <translation>längste Zeit laut Eingabe aus der Packungsbeilage erreicht: noch nicht ausgespült</translation>
+        <translation>längste eingetragene Zeit aus der Gebrauchsanweisung erreicht: noch nicht ausgespült</translation>
     </message>
     <message>
-        <source>look; longest time typed from the leaflet in %1</source>
-        <translation>nachsehen; längste Zeit laut Eingabe aus der Packungsbeilage in %1</translation>
+        <source>look; %1 left to the longest time typed from the leaflet</source>
+        <translation>ansehen; noch %1 bis zur längsten eingetragenen Zeit aus der Gebrauchsanweisung</translation>
     </message>
 </context>
 <context>
@@ -503,7 +503,7 @@
     </message>
     <message>
         <source>Underneath looks bare below</source>
-        <translation>Darunter wirkt es ohne Helles unter</translation>
+        <translation>Untere Lagen wirken ohne Helles unter</translation>
     </message>
     <message>
         <source>Hard edge from a step of</source>
@@ -587,7 +587,7 @@
     </message>
     <message>
         <source>typed</source>
-        <translation>eingetippt</translation>
+        <translation>eingetragen</translation>
     </message>
     <message>
         <source>%1 %2 (default %3)</source>
@@ -761,14 +761,6 @@
         <translation>%1 Stufen</translation>
     </message>
     <message>
-        <source>Light and dark stand clearly apart. A step is one number of that scale.</source>
-        <translation>Hell und Dunkel heben sich klar voneinander ab. Eine Stufe ist eine Zahl dieser Skala.</translation>
-    </message>
-    <message>
-        <source>Light and dark run softly into each other. A step is one number of that scale.</source>
-        <translation>Hell und Dunkel laufen weich ineinander. Eine Stufe ist eine Zahl dieser Skala.</translation>
-    </message>
-    <message>
         <source>Weeks until the regrowth shows</source>
         <translation>Wochen, bis sich der Nachwuchs zeigt</translation>
     </message>
@@ -827,6 +819,65 @@
     <message>
         <source>This is not a sign that new growth will not show; ask at the next visit.</source>
         <translation>Das heißt nicht, dass der Nachwuchs nicht zu sehen sein wird; fragen Sie beim nächsten Besuch.</translation>
+    </message>
+    <message>
+        <source>almost none to %1 steps</source>
+        <translation>fast keiner bis %1 Stufen</translation>
+    </message>
+    <message>
+        <source>As planned, light and dark stand clearly apart.</source>
+        <translation>Wie geplant heben sich Hell und Dunkel klar voneinander ab.</translation>
+    </message>
+    <message>
+        <source>As planned, light and dark run softly into each other.</source>
+        <translation>Wie geplant laufen Hell und Dunkel weich ineinander.</translation>
+    </message>
+    <message>
+        <source>As planned, light and dark run together and look like one colour; if it lightens less or more, they may stand apart.</source>
+        <translation>Wie geplant laufen Hell und Dunkel zusammen und sehen aus wie eine Farbe; hellt es weniger oder mehr auf, heben sie sich vielleicht ab.</translation>
+    </message>
+    <message>
+        <source>If it lightens less or more, they may run together and look like one colour.</source>
+        <translation>Hellt es weniger oder mehr auf, laufen sie vielleicht zusammen und sehen aus wie eine Farbe.</translation>
+    </message>
+    <message>
+        <source>A step is one number of that scale.</source>
+        <translation>Eine Stufe ist eine Zahl dieser Skala.</translation>
+    </message>
+</context>
+<context>
+    <name>CheckWords</name>
+    <message>
+        <source>plan</source>
+        <translation>Plan</translation>
+    </message>
+    <message>
+        <source>head</source>
+        <translation>Kopf</translation>
+    </message>
+    <message>
+        <source>hair</source>
+        <translation>Haar</translation>
+    </message>
+    <message>
+        <source>glaze</source>
+        <translation>Glanztönung</translation>
+    </message>
+    <message>
+        <source>root shadow</source>
+        <translation>Ansatzschatten</translation>
+    </message>
+    <message>
+        <source>section %1</source>
+        <translation>Abteilung %1</translation>
+    </message>
+    <message>
+        <source>%1 and %2 more</source>
+        <translation>%1 und %2 weitere</translation>
+    </message>
+    <message>
+        <source>Worked out with level 9 (8 to 10), which stands in every new plan; whether this hair gets there, a test strand shows.</source>
+        <translation>Gerechnet mit Tonhöhe 9 (8 bis 10), die in jedem neuen Plan steht; ob dieses Haar dorthin kommt, zeigt eine Probesträhne.</translation>
     </message>
 </context>
 <context>
@@ -921,11 +972,11 @@
     </message>
     <message>
         <source>with the part %1 mm to the client&apos;s right</source>
-        <translation>mit dem Scheitel %1 mm nach rechts der Kundin</translation>
+        <translation>mit dem Scheitel %1 mm zur rechten Kopfseite</translation>
     </message>
     <message>
         <source>with the part %1 mm to the client&apos;s left</source>
-        <translation>mit dem Scheitel %1 mm nach links der Kundin</translation>
+        <translation>mit dem Scheitel %1 mm zur linken Kopfseite</translation>
     </message>
     <message>
         <source>worn half up</source>
@@ -1349,11 +1400,11 @@
     </message>
     <message>
         <source>starts at or near the scalp; does the leaflet allow scalp contact? (%1) Check the leaflet</source>
-        <translation>beginnt an oder nahe der Kopfhaut; erlaubt die Packungsbeilage Kontakt mit der Kopfhaut? (%1) Die Packungsbeilage prüfen</translation>
+        <translation>beginnt an oder nahe der Kopfhaut; erlaubt die Gebrauchsanweisung Kontakt mit der Kopfhaut? (%1) Die Gebrauchsanweisung prüfen</translation>
     </message>
     <message>
         <source>reaches the scalp; does the leaflet allow scalp contact? (%1) Check the leaflet</source>
-        <translation>reicht an die Kopfhaut; erlaubt die Packungsbeilage Kontakt mit der Kopfhaut? (%1) Die Packungsbeilage prüfen</translation>
+        <translation>reicht an die Kopfhaut; erlaubt die Gebrauchsanweisung Kontakt mit der Kopfhaut? (%1) Die Gebrauchsanweisung prüfen</translation>
     </message>
     <message>
         <source>no</source>
@@ -1529,7 +1580,7 @@
     </message>
     <message>
         <source>what was written does not read back the same; the file on disk was left as it was</source>
-        <translation>was geschrieben wurde, liest sich nicht gleich zurück; die Datei auf dem Datenträger blieb, wie sie war</translation>
+        <translation>beim Zurücklesen war das Geschriebene nicht dasselbe; die Datei auf dem Datenträger blieb, wie sie war</translation>
     </message>
     <message>
         <source>this is not valid JSON: %1</source>
@@ -2093,7 +2144,7 @@
     </message>
     <message>
         <source>0 nothing, 1 the typed colour</source>
-        <translation>0 nichts, 1 die eingetippte Farbe</translation>
+        <translation>0 nichts, 1 die eingetragene Farbe</translation>
     </message>
     <message>
         <source>level wanted in a region</source>
@@ -2109,7 +2160,7 @@
     </message>
     <message>
         <source>0 front, 90 wearer&apos;s right, 180 back</source>
-        <translation>0 vorn, 90 rechts der Trägerin, 180 hinten</translation>
+        <translation>0 vorn, 90 rechte Kopfseite, 180 hinten</translation>
     </message>
     <message>
         <source>0 straight up, 90 level</source>
@@ -2201,7 +2252,7 @@
     </message>
     <message>
         <source>Where in its typed span each lift lands.</source>
-        <translation>Wo in ihrer eingetippten Spanne jede Aufhellung landet.</translation>
+        <translation>Wo in ihrer eingetragenen Spanne jede Aufhellung landet.</translation>
     </message>
     <message>
         <source>A light patch at the opening larger than this is a block.</source>
@@ -2337,7 +2388,7 @@
     </message>
     <message>
         <source>typed</source>
-        <translation>eingetippt</translation>
+        <translation>eingetragen</translation>
     </message>
     <message>
         <source>Broken lines at the part</source>
@@ -2629,7 +2680,7 @@
     </message>
     <message>
         <source>of the typed span</source>
-        <translation>der eingetippten Spanne</translation>
+        <translation>der eingetragenen Spanne</translation>
     </message>
     <message>
         <source>of the planned difference</source>
@@ -2751,33 +2802,13 @@
         <source>the disk reports a fault</source>
         <translation>der Datenträger meldet einen Fehler</translation>
     </message>
+    <message>
+        <source>the file stands in its place, and the disk did not confirm it: %1</source>
+        <translation>die Datei steht an ihrem Platz, und der Datenträger hat es nicht bestätigt: %1</translation>
+    </message>
 </context>
 <context>
     <name>FindingsList</name>
-    <message>
-        <source>plan</source>
-        <translation>Plan</translation>
-    </message>
-    <message>
-        <source>head</source>
-        <translation>Kopf</translation>
-    </message>
-    <message>
-        <source>hair</source>
-        <translation>Haar</translation>
-    </message>
-    <message>
-        <source>glaze</source>
-        <translation>Glasur</translation>
-    </message>
-    <message>
-        <source>root shadow</source>
-        <translation>Ansatzschatten</translation>
-    </message>
-    <message>
-        <source>section %1</source>
-        <translation>Abteilung %1</translation>
-    </message>
     <message>
         <source>Wrong</source>
         <translation>Falsch</translation>
@@ -2789,10 +2820,6 @@
     <message>
         <source>Worth a look</source>
         <translation>Einen Blick wert</translation>
-    </message>
-    <message>
-        <source>%1 and %2 more</source>
-        <translation>%1 und %2 weitere</translation>
     </message>
 </context>
 <context>
@@ -3093,7 +3120,7 @@
     </message>
     <message>
         <source>How did it go?</source>
-        <translation>Wie ging es?</translation>
+        <translation>Wie lief es?</translation>
     </message>
     <message>
         <source>Blank head sheet</source>
@@ -3185,7 +3212,7 @@
     </message>
     <message>
         <source>Directions</source>
-        <translation>Anleitung</translation>
+        <translation>Anwendung</translation>
     </message>
     <message>
         <source>Read in, on</source>
@@ -3197,27 +3224,27 @@
     </message>
     <message>
         <source>Leaflet: scalp contact yes.</source>
-        <translation>Packungsbeilage: Kontakt mit der Kopfhaut ja.</translation>
+        <translation>Gebrauchsanweisung: Kontakt mit der Kopfhaut ja.</translation>
     </message>
     <message>
         <source>Leaflet: scalp contact no.</source>
-        <translation>Packungsbeilage: Kontakt mit der Kopfhaut nein.</translation>
+        <translation>Gebrauchsanweisung: Kontakt mit der Kopfhaut nein.</translation>
     </message>
     <message>
         <source>Leaflet: scalp contact not stated; check it.</source>
-        <translation>Packungsbeilage: Kontakt mit der Kopfhaut nicht angegeben; prüfen.</translation>
+        <translation>Gebrauchsanweisung: Kontakt mit der Kopfhaut nicht angegeben; prüfen.</translation>
     </message>
     <message>
         <source>Tail comb, sectioning clips, gloves, apron, timer, scales</source>
-        <translation>Stielkamm, Abteilklammern, Handschuhe, Schürze, Zeituhr, Waage</translation>
+        <translation>Stielkamm, Abteilklammern, Handschuhe, Schürze, Timer, Waage</translation>
     </message>
     <message>
         <source>%1 foils and some to spare</source>
-        <translation>%1 Folien und einige mehr</translation>
+        <translation>%1 Folien und einige in Reserve</translation>
     </message>
     <message>
         <source>%1 foils, for pieces up to %2 wide, and some to spare</source>
-        <translation>%1 Folien, für Strähnen bis %2 Breite, und einige mehr</translation>
+        <translation>%1 Folien, für Strähnen bis %2 Breite, und einige in Reserve</translation>
     </message>
     <message>
         <source>Film</source>
@@ -3225,7 +3252,7 @@
     </message>
     <message>
         <source>Comb for backcombing; a wet-hair brush to open it</source>
-        <translation>Kamm zum Toupieren; eine Bürste für nasses Haar, um es zu öffnen</translation>
+        <translation>Kamm zum Toupieren; eine Bürste für nasses Haar zum Öffnen</translation>
     </message>
     <message>
         <source>A brush for painting and a board</source>
@@ -3280,12 +3307,12 @@
         <translation>Es ist weniger hell als gewünscht: Heute nicht noch einmal aufhellen. Notieren, was zu sehen ist; eine Probesträhne vor einem weiteren Besuch zeigt, wie dieses Haar aufhellt.</translation>
     </message>
     <message>
-        <source>Hair stretches and does not spring back, or breaks: Take the product off, stop lightening, refer.</source>
-        <translation>Haar dehnt sich und federt nicht zurück, oder es bricht: Das Produkt abnehmen, das Aufhellen beenden, verweisen.</translation>
+        <source>Hair stretches and does not spring back, or breaks: Take the product off and stop lightening; the maker&apos;s directions and whoever teaches say what follows.</source>
+        <translation>Haar dehnt sich und federt nicht zurück, oder es bricht: Das Produkt abnehmen und das Aufhellen beenden; was folgt, sagen die Angaben des Herstellers und wer unterrichtet.</translation>
     </message>
     <message>
-        <source>Pain, burning or swelling: Take the product off, follow the maker&apos;s first aid and get medical help.</source>
-        <translation>Schmerz, Brennen oder Schwellung: Das Produkt abnehmen, der Ersten Hilfe des Herstellers folgen und ärztliche Hilfe holen.</translation>
+        <source>Pain, burning or swelling: Take the product off, follow the maker&apos;s first aid and get medical help. In the eye: rinse with water at once, then medical help. Trouble breathing or a swelling face: the emergency number.</source>
+        <translation>Schmerz, Brennen oder Schwellung: Das Produkt abnehmen, der Ersten Hilfe des Herstellers folgen und ärztliche Hilfe holen. Im Auge: sofort mit Wasser ausspülen, dann ärztliche Hilfe. Atemnot oder ein anschwellendes Gesicht: den Notruf wählen.</translation>
     </message>
     <message>
         <source>My partings were clean and stood where the drawing has them.</source>
@@ -3364,12 +3391,12 @@
         <translation>Bevor Sie anfangen</translation>
     </message>
     <message>
-        <source>Ask the age, past reactions and the state of the scalp; check which tests are due. When in doubt, refer. Wear gloves, see to fresh air, and work to the maker&apos;s directions. Added heat only as the leaflet says.</source>
-        <translation>Nach dem Alter, früheren Reaktionen und dem Zustand der Kopfhaut fragen; prüfen, welche Tests fällig sind. Im Zweifel verweisen. Handschuhe tragen, für frische Luft sorgen und nach den Angaben des Herstellers arbeiten. Zusätzliche Wärme nur, wie es die Packungsbeilage sagt.</translation>
+        <source>Ask the age, past reactions and the state of the scalp; check which tests are due. In doubt do not go on; refer to a doctor. Wear gloves, see to fresh air, and work to the maker&apos;s directions. Added heat only as the leaflet says.</source>
+        <translation>Nach dem Alter, früheren Reaktionen und dem Zustand der Kopfhaut fragen; prüfen, welche Tests fällig sind. Im Zweifel nicht weitermachen; ärztlich abklären lassen. Handschuhe tragen, für frische Luft sorgen und nach den Angaben des Herstellers arbeiten. Zusätzliche Wärme nur, wie es die Gebrauchsanweisung sagt.</translation>
     </message>
     <message>
-        <source>Pain, burning or swelling: take the product off, follow the maker&apos;s first aid and get medical help.</source>
-        <translation>Schmerz, Brennen oder Schwellung: das Produkt abnehmen, der Ersten Hilfe des Herstellers folgen und ärztliche Hilfe holen.</translation>
+        <source>Pain, burning or swelling: take the product off, follow the maker&apos;s first aid and get medical help. In the eye: rinse with water at once, then medical help. Trouble breathing or a swelling face: the emergency number.</source>
+        <translation>Schmerz, Brennen oder Schwellung: das Produkt abnehmen, der Ersten Hilfe des Herstellers folgen und ärztliche Hilfe holen. Im Auge: sofort mit Wasser ausspülen, dann ärztliche Hilfe. Atemnot oder ein anschwellendes Gesicht: den Notruf wählen.</translation>
     </message>
     <message>
         <source>There are no pieces in this choice yet: the head is bare.</source>
@@ -3565,7 +3592,7 @@
     </message>
     <message>
         <source>Take one slice</source>
-        <translation>Eine Slice nehmen</translation>
+        <translation>Einen Slice nehmen</translation>
     </message>
     <message>
         <source>Take %1 slices</source>
@@ -3724,8 +3751,8 @@
         <translation>Toupieren: %1 des Haars zurückschieben, Toupiertiefe %2.</translation>
     </message>
     <message>
-        <source>Start at the scalp.</source>
-        <translation>An der Kopfhaut beginnen.</translation>
+        <source>Start at the scalp, if the leaflet allows contact with it.</source>
+        <translation>An der Kopfhaut beginnen, wenn die Gebrauchsanweisung Kontakt mit ihr erlaubt.</translation>
     </message>
     <message>
         <source>Start %1 off the scalp.</source>
@@ -3929,7 +3956,7 @@
     </message>
     <message>
         <source>Glaze</source>
-        <translation>Glasur</translation>
+        <translation>Glanztönung</translation>
     </message>
     <message>
         <source>Over all of it</source>
@@ -4001,7 +4028,7 @@
     </message>
     <message>
         <source>Client</source>
-        <translation>Kundin</translation>
+        <translation>Kundenname</translation>
     </message>
     <message>
         <source>By</source>
@@ -4200,10 +4227,6 @@
         <translation>In dieser Variante wird noch keine Strähne aufgehellt oder abgedunkelt.</translation>
     </message>
     <message>
-        <source>Needs a look</source>
-        <translation>Bitte ansehen</translation>
-    </message>
-    <message>
         <source>%1 pieces; the last is in after %2 min, work in all %3 min and %4 min in reserve, by the assumptions or, where ticked, your own factors. How long the product stays on the hair is not in it: that is seen, not planned.</source>
         <translation>%1 Strähnen; die letzte sitzt nach %2 min, Arbeit insgesamt %3 min und %4 min Reserve, nach den Annahmen oder, wo angehakt, Ihren eigenen Faktoren. Wie lange das Produkt im Haar bleibt, steht nicht darin: das wird gesehen, nicht geplant.</translation>
     </message>
@@ -4265,7 +4288,7 @@
     </message>
     <message>
         <source>Typed span</source>
-        <translation>Getippte Spanne</translation>
+        <translation>Eingetragene Spanne</translation>
     </message>
     <message>
         <source>The appointment, tap by tap</source>
@@ -4277,7 +4300,7 @@
     </message>
     <message>
         <source>As it was tapped, by this computer&apos;s clock; minutes count from the first tap of the visit. How long product was on the hair is what happened on this hair, not how long it may stay.</source>
-        <translation>Wie eingetragen, nach der Uhr dieses Rechners; Minuten zählen vom ersten Eintrag des Besuchs. Wie lange Produkt auf dem Haar war, ist an diesem Haar so gewesen, nicht, wie lange es bleiben darf.</translation>
+        <translation>Wie eingetragen, nach der Uhr dieses Rechners; Minuten zählen vom ersten Eintrag des Besuchs. Wie lange Produkt auf dem Haar war, galt für dieses Haar; es sagt nicht, wie lange es bleiben darf.</translation>
     </message>
     <message>
         <source>Visit of %1</source>
@@ -4285,7 +4308,7 @@
     </message>
     <message>
         <source>Look at the first pieces while you place, as often as the directions and the hair ask; when the last one is in, at all of them. Open, wipe, look; product on the hair makes it look lighter than it is.</source>
-        <translation>Die ersten Strähnen ansehen, während aufgetragen wird, so oft es Hinweise und Haar verlangen; wenn die letzte aufgetragen ist, alle. Öffnen, abwischen, ansehen; mit Produkt darauf wirkt Haar heller, als es ist.</translation>
+        <translation>Die ersten Strähnen ansehen, während aufgetragen wird, so oft es die Angaben und das Haar verlangen; wenn die letzte aufgetragen ist, alle. Öffnen, abwischen, ansehen; mit Produkt darauf wirkt Haar heller, als es ist.</translation>
     </message>
     <message>
         <source>Dark hair beside the light is what light stands out against.</source>
@@ -4297,11 +4320,7 @@
     </message>
     <message>
         <source>About %1 minutes for placing by the plan&apos;s assumptions, where your own speed can be typed. Time on the hair is not planned here: it is what the leaflet says and what you see.</source>
-        <translation>Etwa %1 Minuten Auftragen nach den Annahmen des Plans, wo sich das eigene Tempo tippen lässt. Die Zeit auf dem Haar wird hier nicht geplant: sie ist, was die Packungsbeilage sagt und was Sie sehen.</translation>
-    </message>
-    <message>
-        <source>That is as seen from %1 m away.</source>
-        <translation>So gesehen aus %1 m Entfernung.</translation>
+        <translation>Etwa %1 Minuten Auftragen nach den Annahmen des Plans, wo sich das eigene Tempo eintragen lässt. Die Zeit auf dem Haar wird hier nicht geplant: sie ist, was die Gebrauchsanweisung sagt und was Sie sehen.</translation>
     </message>
     <message>
         <source>Distances are mm, whole ones from 10 mm on and for the steps of a section&apos;s rule; start, stop and backcomb depth are measured along the stretched hair.</source>
@@ -4364,8 +4383,8 @@
         <translation>Was dunkel bleibt</translation>
     </message>
     <message>
-        <source>Pain, burning or swelling at the scalp or skin, also later at home: get medical help, say that hair lightener was used, and call us. Swelling of the face or trouble breathing: the emergency number.</source>
-        <translation>Schmerz, Brennen oder Schwellung an Kopfhaut oder Haut, auch später zu Hause: ärztliche Hilfe holen, sagen, dass Blondierung verwendet wurde, und uns anrufen. Schwellung im Gesicht oder Atemnot: den Notruf wählen.</translation>
+        <source>Pain, burning or swelling at the scalp or skin, also later at home: get medical help, show this page, say that hair lightener or hair colour was used, and call us. Swelling of the face or trouble breathing: the emergency number.</source>
+        <translation>Schmerz, Brennen oder Schwellung an Kopfhaut oder Haut, auch später zu Hause: ärztliche Hilfe holen, diese Seite zeigen, sagen, dass Aufheller oder Haarfarbe verwendet wurde, und uns anrufen. Schwellung im Gesicht oder Atemnot: den Notruf wählen.</translation>
     </message>
     <message>
         <source>Backcombing: the parting lies free, and the pushed hairs end where the step says.</source>
@@ -4417,7 +4436,7 @@
     </message>
     <message>
         <source>Before mixing, the maker&apos;s directions are read and at hand.</source>
-        <translation>Vor dem Mischen ist die Anleitung des Herstellers gelesen und zur Hand.</translation>
+        <translation>Vor dem Mischen sind die Angaben des Herstellers gelesen und zur Hand.</translation>
     </message>
     <message>
         <source>across the head</source>
@@ -4549,11 +4568,27 @@
     </message>
     <message>
         <source>What the client said:</source>
-        <translation>Was die Kundin sagte:</translation>
+        <translation>Was die Person sagte:</translation>
     </message>
     <message>
         <source>lifts to %1 (%2 to %3), a new piece&apos;s stand-in</source>
         <translation>hellt auf zu %1 (%2 bis %3), Platzhalter einer neuen Strähne</translation>
+    </message>
+    <message>
+        <source>That is as planned, and seen from %1 m away.</source>
+        <translation>So wie geplant und aus %1 m Abstand gesehen.</translation>
+    </message>
+    <message>
+        <source>If it lightens less or more, they may blend into one tone.</source>
+        <translation>Hellt es weniger oder mehr auf, gehen sie vielleicht in einen Ton über.</translation>
+    </message>
+    <message>
+        <source>Check before work</source>
+        <translation>Vor der Arbeit prüfen</translation>
+    </message>
+    <message>
+        <source>Order, bowls and times</source>
+        <translation>Reihenfolge, Schalen und Zeiten</translation>
     </message>
 </context>
 <context>
@@ -4840,27 +4875,27 @@
     </message>
     <message>
         <source>1 root shadow or glaze added: %1</source>
-        <translation>1 Ansatzschatten oder Glasur hinzugefügt: %1</translation>
+        <translation>1 Ansatzschatten oder Glanztönung hinzugefügt: %1</translation>
     </message>
     <message>
         <source>%2 root shadows or glazes added: %1</source>
-        <translation>%2 Ansatzschatten oder Glasuren hinzugefügt: %1</translation>
+        <translation>%2 Ansatzschatten oder Glanztönungen hinzugefügt: %1</translation>
     </message>
     <message>
         <source>1 root shadow or glaze removed: %1</source>
-        <translation>1 Ansatzschatten oder Glasur entfernt: %1</translation>
+        <translation>1 Ansatzschatten oder Glanztönung entfernt: %1</translation>
     </message>
     <message>
         <source>%2 root shadows or glazes removed: %1</source>
-        <translation>%2 Ansatzschatten oder Glasuren entfernt: %1</translation>
+        <translation>%2 Ansatzschatten oder Glanztönungen entfernt: %1</translation>
     </message>
     <message>
         <source>1 root shadow or glaze changed: %1</source>
-        <translation>1 Ansatzschatten oder Glasur geändert: %1</translation>
+        <translation>1 Ansatzschatten oder Glanztönung geändert: %1</translation>
     </message>
     <message>
         <source>%2 root shadows or glazes changed: %1</source>
-        <translation>%2 Ansatzschatten oder Glasuren geändert: %1</translation>
+        <translation>%2 Ansatzschatten oder Glanztönungen geändert: %1</translation>
     </message>
     <message>
         <source>1 note added: %1</source>
@@ -4978,23 +5013,23 @@
     </message>
     <message>
         <source>Not typed: from the chosen size, survey [ANSUR2].</source>
-        <translation>Nicht eingetippt: aus der gewählten Größe, Reihenmessung [ANSUR2].</translation>
+        <translation>Nicht eingetragen: aus der gewählten Größe, Reihenmessung [ANSUR2].</translation>
     </message>
     <message>
         <source>Not typed: follows the size and what is typed, survey [ANSUR2].</source>
-        <translation>Nicht eingetippt: folgt der Größe und dem Eingetippten, Reihenmessung [ANSUR2].</translation>
+        <translation>Nicht eingetragen: folgt der Größe und dem Eingetragenen, Reihenmessung [ANSUR2].</translation>
     </message>
     <message>
         <source>Not typed: follows the size and what is typed, survey [ANSUR1].</source>
-        <translation>Nicht eingetippt: folgt der Größe und dem Eingetippten, Reihenmessung [ANSUR1].</translation>
+        <translation>Nicht eingetragen: folgt der Größe und dem Eingetragenen, Reihenmessung [ANSUR1].</translation>
     </message>
     <message>
         <source>Not typed.</source>
-        <translation>Nicht eingetippt.</translation>
+        <translation>Nicht eingetragen.</translation>
     </message>
     <message>
         <source>Typed by you.</source>
-        <translation>Von Ihnen eingetippt.</translation>
+        <translation>Von Ihnen eingetragen.</translation>
     </message>
     <message>
         <source>Our default: %1.</source>
@@ -5070,7 +5105,7 @@
     </message>
     <message>
         <source>Back to where you were (Escape)</source>
-        <translation>Zurück, wo Sie waren (Escape)</translation>
+        <translation>Zurück zur vorigen Ansicht (Escape)</translation>
     </message>
     <message>
         <source>Usual part</source>
@@ -5252,15 +5287,15 @@
     </message>
     <message>
         <source>%1 thick; type a number to change it. Enter ends the piece, Escape drops it.</source>
-        <translation>%1 dick; eine Zahl tippen, um es zu ändern. Eingabe beendet die Strähne, Escape verwirft sie.</translation>
+        <translation>%1 dick; eine Zahl eingeben, um es zu ändern. Eingabe beendet die Strähne, Escape verwirft sie.</translation>
     </message>
     <message>
         <source>%1 left out; type a number to change it. Enter ends, Escape drops it.</source>
-        <translation>%1 ausgelassen; eine Zahl tippen, um es zu ändern. Eingabe beendet, Escape verwirft.</translation>
+        <translation>%1 ausgelassen; eine Zahl eingeben, um es zu ändern. Eingabe beendet, Escape verwirft.</translation>
     </message>
     <message>
         <source>Next corner; a typed number sets its distance. The first corner or Enter closes, a right click or Backspace takes one back.</source>
-        <translation>Nächste Ecke; eine getippte Zahl gibt ihren Abstand an. Die erste Ecke oder Eingabe schließt, Rechtsklick oder Rücktaste nimmt eine zurück.</translation>
+        <translation>Nächste Ecke; eine eingegebene Zahl bestimmt ihren Abstand. Die erste Ecke oder Eingabe schließt, Rechtsklick oder Rücktaste nimmt eine zurück.</translation>
     </message>
     <message>
         <source>Enter or a double click splits the section here. Backspace or a right click takes a point back.</source>
@@ -5360,7 +5395,7 @@
     </message>
     <message>
         <source>%1 left dark; type a number for its exact length.</source>
-        <translation>%1 bleiben dunkel; eine Zahl tippen für die genaue Länge.</translation>
+        <translation>%1 bleiben dunkel; für die genaue Länge eine Zahl eingeben.</translation>
     </message>
     <message>
         <source>Add a swirl</source>
@@ -5399,8 +5434,8 @@
         <translation>Eine Notiz schreiben</translation>
     </message>
     <message>
-        <source>Click where the note stands and type it; Enter keeps it, Escape drops it. Click a note to change it.</source>
-        <translation>Klicken, wo die Notiz steht, und sie tippen; Eingabe behält sie, Escape verwirft sie. Auf eine Notiz klicken, um sie zu ändern.</translation>
+        <source>Click where the note stands and type it; Enter keeps it, Escape drops it. Click a note to change it. Notes are printed too: nothing about a person.</source>
+        <translation>Klicken, wo die Notiz steht, und sie schreiben; Eingabe behält sie, Escape verwirft sie. Auf eine Notiz klicken, um sie zu ändern. Notizen werden mitgedruckt: nichts über eine Person.</translation>
     </message>
     <message>
         <source>Renumber</source>
@@ -5412,7 +5447,7 @@
     </message>
     <message>
         <source>Tap the pieces in working order; type a number to begin with it. Drag one piece onto another to take its number.</source>
-        <translation>Die Strähnen in der Reihenfolge der Arbeit antippen; eine Zahl tippen, um damit zu beginnen. Eine Strähne auf eine andere ziehen, um deren Nummer zu nehmen.</translation>
+        <translation>Die Strähnen in der Reihenfolge der Arbeit antippen; eine Zahl eingeben, um damit zu beginnen. Eine Strähne auf eine andere ziehen, um deren Nummer zu nehmen.</translation>
     </message>
     <message>
         <source>The next piece gets number %1. Enter ends.</source>
@@ -5444,11 +5479,11 @@
     </message>
     <message>
         <source>the client&apos;s right temple</source>
-        <translation>die rechte Schläfe der Kundin</translation>
+        <translation>die rechte Schläfe</translation>
     </message>
     <message>
         <source>the client&apos;s left temple</source>
-        <translation>die linke Schläfe der Kundin</translation>
+        <translation>die linke Schläfe</translation>
     </message>
     <message>
         <source>the swirl</source>
@@ -5546,11 +5581,11 @@
     </message>
     <message>
         <source>Client&apos;s left</source>
-        <translation>Links der Kundin</translation>
+        <translation>Linke Kopfseite</translation>
     </message>
     <message>
         <source>Client&apos;s right</source>
-        <translation>Rechts der Kundin</translation>
+        <translation>Rechte Kopfseite</translation>
     </message>
     <message>
         <source>Top</source>
@@ -5612,11 +5647,11 @@
     </message>
     <message>
         <source>colour left</source>
-        <translation>übrige Farbe</translation>
+        <translation>Restpigment</translation>
     </message>
     <message>
         <source>A finish that you type</source>
-        <translation>Ein Endton, den Sie eintippen</translation>
+        <translation>Ein Endton, den Sie eintragen</translation>
     </message>
     <message>
         <source>Level and tone that your toner is to leave. A zone&apos;s own finish comes before the one for all.</source>
@@ -5644,7 +5679,7 @@
     </message>
     <message>
         <source>A level is judged on rinsed, dry hair in daylight, a strand first. The maker&apos;s directions for the toner come before what is typed here.</source>
-        <translation>Eine Tonhöhe wird an ausgespültem, trockenem Haar bei Tageslicht beurteilt, zuerst eine Strähne. Die Angaben des Herstellers zum Toner gehen dem vor, was hier getippt wird.</translation>
+        <translation>Eine Tonhöhe wird an ausgespültem, trockenem Haar bei Tageslicht beurteilt, zuerst eine Strähne. Die Angaben des Herstellers zum Toner gehen dem vor, was hier eingetragen wird.</translation>
     </message>
     <message>
         <source>The appointment log in this plan cannot be read and is kept as it is. %1</source>
@@ -5664,7 +5699,7 @@
     </message>
     <message>
         <source>Toning does not lighten. Typed: level %1; right would be at most the level of the lowest piece here, %2.</source>
-        <translation>Tönen hellt nicht auf. Getippt: Tonhöhe %1; richtig wäre höchstens die Tonhöhe der dunkelsten Strähne hier, %2.</translation>
+        <translation>Tönen hellt nicht auf. Eingetragen: Tonhöhe %1; richtig wäre höchstens die Tonhöhe der dunkelsten Strähne hier, %2.</translation>
     </message>
     <message>
         <source>The finish is in the plan, with the levels that came. Look at it on the heads; undo takes it back.</source>
@@ -5680,7 +5715,7 @@
     </message>
     <message>
         <source>No level was tapped after a rinse yet. With product on, hair looks lighter than it is: in the log tap Rinsed, look at clean, dry hair, type the level and tap Looked.</source>
-        <translation>Nach dem Ausspülen wurde noch keine Tonhöhe eingetragen. Mit Produkt sieht Haar heller aus, als es ist: im Protokoll „Ausgespült“ antippen, sauberes, trockenes Haar ansehen, die Tonhöhe tippen und „Angesehen“ antippen.</translation>
+        <translation>Nach dem Ausspülen wurde noch keine Tonhöhe eingetragen. Mit Produkt sieht Haar heller aus, als es ist: im Protokoll „Ausgespült“ antippen, sauberes, trockenes Haar ansehen, die Tonhöhe eintragen und „Angesehen“ antippen.</translation>
     </message>
 </context>
 <context>
@@ -5715,7 +5750,7 @@
     </message>
     <message>
         <source>Which level came where; finishes and corrections that you type</source>
-        <translation>Welche Tonhöhe wo herauskam; Endtöne und Korrekturen, die Sie tippen</translation>
+        <translation>Welche Tonhöhe wo herauskam; Endtöne und Korrekturen, die Sie eintragen</translation>
     </message>
     <message>
         <source>Planned and got</source>
@@ -5739,7 +5774,7 @@
     </message>
     <message>
         <source>Back to where you were (Escape); the log stays as it is</source>
-        <translation>Zurück zu dem, wo Sie waren (Escape); das Protokoll bleibt, wie es ist</translation>
+        <translation>Zurück zur vorigen Ansicht (Escape); das Protokoll bleibt, wie es ist</translation>
     </message>
 </context>
 <context>
@@ -5749,8 +5784,8 @@
         <translation>Zu streifig, zu hell, zu kühl: Tiefe zurückbringen</translation>
     </message>
     <message>
-        <source>Lightening again is not proposed here: look at the hair, ask the maker&apos;s directions, refer when in doubt.</source>
-        <translation>Noch einmal aufhellen wird hier nicht vorgeschlagen: das Haar ansehen, die Angaben des Herstellers befragen, im Zweifel verweisen.</translation>
+        <source>Lightening again is not proposed here: look at the hair, ask the maker&apos;s directions; in doubt do not go on.</source>
+        <translation>Noch einmal aufhellen wird hier nicht vorgeschlagen: das Haar ansehen, die Angaben des Herstellers befragen; im Zweifel nicht weitermachen.</translation>
     </message>
     <message>
         <source>Pieces to correct</source>
@@ -5814,7 +5849,7 @@
     </message>
     <message>
         <source>100 is the typed colour, 0 nothing; as a test strand showed</source>
-        <translation>100 ist die getippte Farbe, 0 nichts; wie eine Probesträhne es zeigte</translation>
+        <translation>100 ist die eingetragene Farbe, 0 nichts; wie eine Probesträhne es zeigte</translation>
     </message>
     <message>
         <source>Add the root shadow</source>
@@ -5822,7 +5857,7 @@
     </message>
     <message>
         <source>Into the plan, with what is typed above; one undo takes it back</source>
-        <translation>In den Plan, mit dem oben Getippten; einmal Rückgängig nimmt es zurück</translation>
+        <translation>In den Plan, mit dem oben Eingetragenen; einmal Rückgängig nimmt es zurück</translation>
     </message>
     <message>
         <source>%1: deepened to level %2</source>
@@ -5834,7 +5869,7 @@
     </message>
     <message>
         <source>Deepening does not lighten: %1. Typed: %2; right would be %3.</source>
-        <translation>Abdunkeln hellt nicht auf: %1. Getippt: %2; richtig wäre %3.</translation>
+        <translation>Abdunkeln hellt nicht auf: %1. Eingetragen: %2; richtig wäre %3.</translation>
     </message>
     <message>
         <source>Deepen %1 pieces</source>
@@ -5862,7 +5897,7 @@
     </message>
     <message>
         <source>not typed</source>
-        <translation>nicht getippt</translation>
+        <translation>keine Angabe</translation>
     </message>
 </context>
 <context>
@@ -5873,7 +5908,7 @@
     </message>
     <message>
         <source>not typed</source>
-        <translation>nicht getippt</translation>
+        <translation>keine Angabe</translation>
     </message>
     <message>
         <source>The level that your toner is to leave; never lighter than the hair</source>
@@ -6076,7 +6111,7 @@
     </message>
     <message>
         <source>%1, mixed; how long it may be used is not typed from its leaflet</source>
-        <translation>%1, angemischt; wie lange sie verwendet werden darf, ist aus ihrer Packungsbeilage nicht eingetippt</translation>
+        <translation>%1, angemischt; wie lange sie verwendet werden darf, ist nicht aus der Gebrauchsanweisung eingetragen</translation>
     </message>
     <message>
         <source>%1  %2</source>
@@ -6116,7 +6151,7 @@
     </message>
     <message>
         <source>This computer&apos;s screen may go dark by itself: it could not be asked to stay awake. See its own settings before you begin.</source>
-        <translation>Der Bildschirm dieses Rechners kann von selbst dunkel werden: er ließ sich nicht bitten, wach zu bleiben. Vor dem Beginn in seinen eigenen Einstellungen nachsehen.</translation>
+        <translation>Der Bildschirm dieses Rechners kann von selbst dunkel werden: Das ließ sich nicht verhindern. Vor dem Beginn in den Einstellungen des Rechners nachsehen.</translation>
     </message>
     <message>
         <source>An appointment log is open</source>
@@ -6124,7 +6159,7 @@
     </message>
     <message>
         <source>%1, %2 old, of %3 typed from its leaflet</source>
-        <translation>%1, %2 alt, von %3 laut Packungsbeilage getippt</translation>
+        <translation>%1, %2 alt, von %3 laut Eingabe aus der Gebrauchsanweisung</translation>
     </message>
     <message>
         <source>A second touch in less than half a second was not counted.</source>
@@ -6132,7 +6167,7 @@
     </message>
     <message>
         <source>This tap is not in the log: the plan may only be read, or it has no room left. What was typed here stays; note the time on paper.</source>
-        <translation>Dieser Eintrag steht nicht im Protokoll: der Plan darf nur gelesen werden, oder er hat keinen Platz mehr. Was hier getippt ist, bleibt; die Zeit auf Papier festhalten.</translation>
+        <translation>Dieser Eintrag steht nicht im Protokoll: der Plan darf nur gelesen werden, oder er hat keinen Platz mehr. Was hier eingegeben ist, bleibt; die Zeit auf Papier festhalten.</translation>
     </message>
     <message>
         <source>A new log is begun; the taps before it stay in the plan.</source>
@@ -6164,11 +6199,11 @@
     </message>
     <message>
         <source>%1, %2 old: longer than it may be used as typed from its leaflet. See the leaflet.</source>
-        <translation>%1, %2 alt: länger, als sie laut Eingabe aus der Packungsbeilage verwendet werden darf. In der Packungsbeilage nachsehen.</translation>
+        <translation>%1, %2 alt: länger, als sie laut Eingabe aus der Gebrauchsanweisung verwendet werden darf. Dort nachsehen.</translation>
     </message>
     <message>
-        <source>This log holds %1 taps, and more are not kept in one plan. Save the plan as another and go on there.</source>
-        <translation>Dieses Protokoll enthält %1 Einträge, und mehr werden in einem Plan nicht aufbewahrt. Den Plan unter anderem Namen speichern und dort weiterarbeiten.</translation>
+        <source>This log holds %1 taps, and more are not kept in one plan. Note further times on paper.</source>
+        <translation>Dieses Protokoll enthält %1 Einträge, und mehr werden in einem Plan nicht aufbewahrt. Weitere Zeiten bitte auf Papier notieren.</translation>
     </message>
 </context>
 <context>
@@ -6207,11 +6242,11 @@
     </message>
     <message>
         <source>not typed</source>
-        <translation>nicht getippt</translation>
+        <translation>keine Angabe</translation>
     </message>
     <message>
         <source>As you and the client agreed; typed by you</source>
-        <translation>Wie Sie und die Kundin es vereinbart haben; von Ihnen getippt</translation>
+        <translation>Wie gemeinsam vereinbart; von Ihnen eingetragen</translation>
     </message>
     <message>
         <source>Show from</source>
@@ -6251,7 +6286,7 @@
     </message>
     <message>
         <source>The client&apos;s words, what to change</source>
-        <translation>Was die Kundin sagt, was zu ändern ist</translation>
+        <translation>Rückmeldung und was zu ändern ist</translation>
     </message>
     <message>
         <source>nothing written yet</source>
@@ -6263,7 +6298,7 @@
     </message>
     <message>
         <source>Where a client is begun and a visit with this plan is added</source>
-        <translation>Wo eine Kundin angelegt und ein Besuch mit diesem Plan hinzugefügt wird</translation>
+        <translation>Wo eine Kundenakte angelegt und ein Besuch mit diesem Plan hinzugefügt wird</translation>
     </message>
     <message>
         <source>No piece is lightened in this choice, so that nothing grows out.</source>
@@ -6271,7 +6306,7 @@
     </message>
     <message>
         <source>Type the weeks and from where on a grown-out start is to be repeated. Growth goes by the assumptions: %1 mm a week.</source>
-        <translation>Tippen Sie die Wochen und ab wo ein herausgewachsener Beginn zu wiederholen ist. Wachstum nach den Annahmen: %1 mm in der Woche.</translation>
+        <translation>Eintragen, wie viele Wochen und ab wo ein herausgewachsener Beginn zu wiederholen ist. Wachstum nach den Annahmen: %1 mm in der Woche.</translation>
     </message>
     <message>
         <source>repeat</source>
@@ -6283,15 +6318,15 @@
     </message>
     <message>
         <source>The head&apos;s measures do not fit together; look at the head card.</source>
-        <translation>Die Maße des Kopfs passen nicht zusammen; sehen Sie auf die Kopfkarte.</translation>
+        <translation>Die Maße des Kopfs passen nicht zusammen; auf der Kopfkarte nachsehen.</translation>
     </message>
     <message>
         <source>What the client says is kept with the client, not in the plan. No visit with this plan is written down yet: begin on the consultation card, under Visits.</source>
-        <translation>Was die Kundin sagt, wird bei der Kundin aufbewahrt, nicht im Plan. Noch ist kein Besuch mit diesem Plan notiert: auf der Beratungskarte beginnen, unter Besuche.</translation>
+        <translation>Rückmeldungen stehen in der Kundenakte, nicht im Plan. Noch ist kein Besuch mit diesem Plan notiert: auf der Beratungskarte beginnen, unter Besuche.</translation>
     </message>
     <message>
         <source>Kept with the client, as the words of the visit on %1.</source>
-        <translation>Bei der Kundin aufbewahrt, als Text zum Besuch vom %1.</translation>
+        <translation>In der Kundenakte aufbewahrt, als Text zum Besuch vom %1.</translation>
     </message>
     <message>
         <source>no day</source>
@@ -6307,7 +6342,7 @@
     </message>
     <message>
         <source>Test and look again before each visit: hair that was lightened is other hair than before. Product that runs over it can break it: find the old line on each strand, it is seldom where growth alone would put it, and go by the maker&apos;s directions for hair that is light already.</source>
-        <translation>Vor jedem Besuch neu testen und ansehen: aufgehelltes Haar ist anderes Haar als vorher. Produkt, das darüber läuft, kann es brechen lassen: die alte Grenze an jeder Strähne suchen, sie liegt selten dort, wo das Wachstum allein sie hinlegt, und den Hinweisen des Herstellers für schon helles Haar folgen.</translation>
+        <translation>Vor jedem Besuch neu testen und ansehen: aufgehelltes Haar ist anderes Haar als vorher. Produkt, das darüber läuft, kann es brechen lassen: die alte Grenze an jeder Strähne suchen, sie liegt selten dort, wo das Wachstum allein sie hinlegt, und den Angaben des Herstellers für schon helles Haar folgen.</translation>
     </message>
     <message>
         <source>not placed this time</source>
@@ -6345,7 +6380,7 @@ irgendwo</translation>
     </message>
     <message>
         <source>Counted are this placement&apos;s pieces; hair that was light before is not in it. If exactly the same hair were taken again, the rest would stay left out. No hand finds every hair again, so part of it goes at each visit; pieces that fall anywhere use it up fastest, and contrast goes with it.</source>
-        <translation>Gezählt sind die Strähnen dieser Einteilung; Haar, das schon vorher hell war, ist nicht darin. Würde genau dasselbe Haar wieder genommen, bliebe der Rest ausgelassen. Keine Hand findet jedes Haar wieder, also geht bei jedem Besuch etwas davon verloren; Strähnen, die irgendwohin fallen, verbrauchen es am schnellsten, und mit ihm den Kontrast.</translation>
+        <translation>Gezählt sind die Strähnen dieser Platzierung; Haar, das schon vorher hell war, ist nicht darin. Würde genau dasselbe Haar wieder genommen, bliebe der Rest ausgelassen. Keine Hand findet jedes Haar wieder, also geht bei jedem Besuch etwas davon verloren; Strähnen, die irgendwohin fallen, verbrauchen es am schnellsten, und mit ihm den Kontrast.</translation>
     </message>
     <message>
         <source>The hair of the pieces is being counted; the shares of each zone follow.</source>
@@ -6376,7 +6411,7 @@ irgendwo</translation>
     </message>
     <message>
         <source>typed span</source>
-        <translation>getippte Spanne</translation>
+        <translation>eingetragene Spanne</translation>
     </message>
     <message>
         <source>What was used on this head</source>
@@ -6496,7 +6531,7 @@ irgendwo</translation>
     </message>
     <message>
         <source>Not taken over: %1 was found; right would be %2. Look at what was typed and tapped.</source>
-        <translation>Nicht übernommen: Gefunden wurde %1; richtig wäre %2. Sehen Sie an, was getippt und eingetragen wurde.</translation>
+        <translation>Nicht übernommen: Gefunden wurde %1; richtig wäre %2. Sehen Sie an, was hier und im Protokoll eingetragen wurde.</translation>
     </message>
     <message>
         <source>Taken over. The work list can go by your own factors now.</source>
@@ -6508,11 +6543,11 @@ irgendwo</translation>
     </message>
     <message>
         <source>not typed</source>
-        <translation>nicht getippt</translation>
+        <translation>keine Angabe</translation>
     </message>
     <message>
         <source>No level was tapped after a rinse yet. With product on, hair looks lighter than it is: in the log tap Rinsed, look at clean, dry hair, type the level and tap Looked.</source>
-        <translation>Nach dem Ausspülen wurde noch keine Tonhöhe eingetragen. Mit Produkt sieht Haar heller aus, als es ist: im Protokoll „Ausgespült“ antippen, sauberes, trockenes Haar ansehen, die Tonhöhe tippen und „Angesehen“ antippen.</translation>
+        <translation>Nach dem Ausspülen wurde noch keine Tonhöhe eingetragen. Mit Produkt sieht Haar heller aus, als es ist: im Protokoll „Ausgespült“ antippen, sauberes, trockenes Haar ansehen, die Tonhöhe eintragen und „Angesehen“ antippen.</translation>
     </message>
     <message>
         <source>The backcombed pieces of this choice are then planned with the share that your own comb pushes back; one undo takes it back</source>
@@ -6654,7 +6689,7 @@ irgendwo</translation>
     </message>
     <message>
         <source>none typed: counted only</source>
-        <translation>keine getippt: nur gezählt</translation>
+        <translation>keine Angabe: nur gezählt</translation>
     </message>
     <message>
         <source>With commas; each piece gets the narrowest that is wide enough</source>
@@ -6674,7 +6709,7 @@ irgendwo</translation>
     </message>
     <message>
         <source>Speeds and amounts that you took over from your own heads; what is typed under Assumptions of this plan still comes first</source>
-        <translation>Tempo und Mengen, die Sie von Ihren eigenen Köpfen übernommen haben; was unter Annahmen dieses Plans getippt ist, geht weiter vor</translation>
+        <translation>Tempo und Mengen, die Sie von Ihren eigenen Köpfen übernommen haben; was unter Annahmen dieses Plans eingetragen ist, geht weiter vor</translation>
     </message>
     <message>
         <source>Bowls</source>
@@ -6683,10 +6718,6 @@ irgendwo</translation>
     <message>
         <source>Foils and hair</source>
         <translation>Folien und Haar</translation>
-    </message>
-    <message>
-        <source>Needs a look</source>
-        <translation>Bitte ansehen</translation>
     </message>
     <message>
         <source>By my own factors (no head yet)</source>
@@ -6710,7 +6741,7 @@ irgendwo</translation>
     </message>
     <message>
         <source>The head&apos;s measures do not fit together; look at the head card.</source>
-        <translation>Die Maße des Kopfs passen nicht zusammen; sehen Sie auf die Kopfkarte.</translation>
+        <translation>Die Maße des Kopfs passen nicht zusammen; auf der Kopfkarte nachsehen.</translation>
     </message>
     <message>
         <source>%1, at %2 min, %3 pieces: %4</source>
@@ -6770,7 +6801,7 @@ irgendwo</translation>
     </message>
     <message>
         <source>none typed</source>
-        <translation>keine getippt</translation>
+        <translation>keine Angabe</translation>
     </message>
     <message>
         <source>Bowls that come to less are told</source>
@@ -6782,11 +6813,11 @@ irgendwo</translation>
     </message>
     <message>
         <source>not typed</source>
-        <translation>nicht getippt</translation>
+        <translation>keine Angabe</translation>
     </message>
     <message>
         <source>A round of looking while placing goes on, as you work; not typed: when the last piece is in</source>
-        <translation>Eine Runde des Ansehens, während das Auftragen weitergeht, wie Sie arbeiten; nicht getippt: wenn die letzte Strähne aufgetragen ist</translation>
+        <translation>Eine Runde des Ansehens, während das Auftragen weitergeht, wie Sie arbeiten; ohne Angabe: wenn die letzte Strähne aufgetragen ist</translation>
     </message>
     <message>
         <source>At your own rates: %1</source>
@@ -6807,6 +6838,18 @@ irgendwo</translation>
     <message>
         <source>not counted</source>
         <translation>nicht gezählt</translation>
+    </message>
+    <message>
+        <source>Check before work</source>
+        <translation>Vor der Arbeit prüfen</translation>
+    </message>
+    <message>
+        <source>Order, bowls and times</source>
+        <translation>Reihenfolge, Schalen und Zeiten</translation>
+    </message>
+    <message>
+        <source>Of hair, skin and product this program found nothing in the plan; look at both hair and scalp all the same.</source>
+        <translation>Zu Haar, Haut und Produkt fand dieses Programm nichts im Plan; Haar und Kopfhaut bitte trotzdem ansehen.</translation>
     </message>
 </context>
 <context>
@@ -7062,7 +7105,7 @@ irgendwo</translation>
     </message>
     <message>
         <source>What the client wants, photos, how it is worn, what it costs</source>
-        <translation>Was die Kundin möchte, Fotos, wie es getragen wird, was es kostet</translation>
+        <translation>Was gewünscht ist, Fotos, wie es getragen wird, was es kostet</translation>
     </message>
     <message>
         <source>Questions</source>
@@ -7078,11 +7121,11 @@ irgendwo</translation>
     </message>
     <message>
         <source>When the client was here with which plan; notes</source>
-        <translation>Wann die Kundin mit welchem Plan da war; Notizen</translation>
+        <translation>Welcher Besuch mit welchem Plan; Notizen</translation>
     </message>
     <message>
         <source>Client</source>
-        <translation>Kundin</translation>
+        <translation>Person</translation>
     </message>
     <message>
         <source>Name or mark, where it is kept, hand over, delete</source>
@@ -7109,7 +7152,7 @@ irgendwo</translation>
     </message>
     <message>
         <source>Client</source>
-        <translation>Kundin</translation>
+        <translation>Person</translation>
     </message>
     <message>
         <source>First name or mark</source>
@@ -7117,7 +7160,7 @@ irgendwo</translation>
     </message>
     <message>
         <source>not typed</source>
-        <translation>nicht getippt</translation>
+        <translation>keine Angabe</translation>
     </message>
     <message>
         <source>Only if you need it: a mark of your own does too</source>
@@ -7145,11 +7188,11 @@ irgendwo</translation>
     </message>
     <message>
         <source>A folder that the client can read: text, JSON and photos, with the day of consent</source>
-        <translation>Ein Ordner, den die Kundin lesen kann: Text, JSON und Fotos, mit dem Tag des Einverständnisses</translation>
+        <translation>Ein lesbarer Ordner zum Mitgeben: Text, JSON und Fotos, mit dem Tag des Einverständnisses</translation>
     </message>
     <message>
         <source>Delete this client</source>
-        <translation>Diese Kundin löschen</translation>
+        <translation>Diese Kundenakte löschen</translation>
     </message>
     <message>
         <source>The plan files stay.</source>
@@ -7161,7 +7204,7 @@ irgendwo</translation>
     </message>
     <message>
         <source>Delete this client and the plan</source>
-        <translation>Diese Kundin und den Plan löschen</translation>
+        <translation>Diese Kundenakte und den Plan löschen</translation>
     </message>
     <message>
         <source>The plan that is open goes too.</source>
@@ -7177,11 +7220,11 @@ irgendwo</translation>
     </message>
     <message>
         <source>Was this client here with another plan, the visits belong together.</source>
-        <translation>War diese Kundin mit einem anderen Plan hier, gehören die Besuche zusammen.</translation>
+        <translation>War diese Person mit einem anderen Plan hier, gehören die Besuche zusammen.</translation>
     </message>
     <message>
         <source>Show the clients to choose from</source>
-        <translation>Die Kundinnen zur Auswahl zeigen</translation>
+        <translation>Die Kundenakten zur Auswahl zeigen</translation>
     </message>
     <message>
         <source>Shows names: turn the screen away from others first</source>
@@ -7189,19 +7232,19 @@ irgendwo</translation>
     </message>
     <message>
         <source>No other client is kept here.</source>
-        <translation>Hier wird keine andere Kundin aufbewahrt.</translation>
+        <translation>Hier liegt keine andere Kundenakte.</translation>
     </message>
     <message>
         <source>Clients</source>
-        <translation>Kundinnen</translation>
+        <translation>Kundenakten</translation>
     </message>
     <message>
         <source>It is this client</source>
-        <translation>Es ist diese Kundin</translation>
+        <translation>Es ist diese Person</translation>
     </message>
     <message>
         <source>Nothing is kept of this client yet.</source>
-        <translation>Von dieser Kundin wird noch nichts aufbewahrt.</translation>
+        <translation>Zu dieser Person wird noch nichts aufbewahrt.</translation>
     </message>
     <message>
         <source>Begun on %1.</source>
@@ -7217,7 +7260,7 @@ irgendwo</translation>
     </message>
     <message>
         <source>All that is kept of this client goes for good: answers, photos, notes, visits; of the plans of this client also what the program keeps beside them: unsaved work, versions before the last save. Plans of other visits, pages and PDFs, handed-over folders and backups stay.</source>
-        <translation>Alles, was zu dieser Kundin aufbewahrt wird, geht endgültig: Antworten, Fotos, Notizen, Besuche; von ihren Plänen auch, was das Programm daneben aufbewahrt: nicht Gespeichertes, Fassungen vor dem letzten Speichern. Pläne anderer Besuche, Seiten und PDFs, ausgehändigte Ordner und Sicherungen bleiben.</translation>
+        <translation>Alles, was zu dieser Person aufbewahrt wird, wird endgültig gelöscht: Antworten, Fotos, Notizen, Besuche; von den Plänen zu ihr auch, was das Programm daneben aufbewahrt: nicht Gespeichertes, Fassungen vor dem letzten Speichern. Pläne anderer Besuche, Seiten und PDFs, ausgehändigte Ordner und Sicherungen bleiben.</translation>
     </message>
 </context>
 <context>
@@ -7235,7 +7278,7 @@ irgendwo</translation>
     </message>
     <message>
         <source>Health answers, tests and photos are kept only when the client agrees. Say what for, and where they are kept; the client can see them, have a copy and take consent back at any time.</source>
-        <translation>Gesundheitsangaben, Tests und Fotos werden nur aufbewahrt, wenn die Kundin einverstanden ist. Sagen Sie, wofür und wo sie aufbewahrt werden; die Kundin kann sie ansehen, eine Kopie bekommen und das Einverständnis jederzeit zurücknehmen.</translation>
+        <translation>Gesundheitsangaben, Tests und Fotos werden nur aufbewahrt, wenn die Person einverstanden ist. Sagen Sie, wofür und wo sie aufbewahrt werden; die Person kann sie ansehen, eine Kopie bekommen und das Einverständnis jederzeit zurücknehmen.</translation>
     </message>
     <message>
         <source>Kept for</source>
@@ -7243,11 +7286,11 @@ irgendwo</translation>
     </message>
     <message>
         <source>type the purpose</source>
-        <translation>den Zweck tippen</translation>
+        <translation>Zweck eintragen</translation>
     </message>
     <message>
         <source>What you told the client it is kept for</source>
-        <translation>Was Sie der Kundin gesagt haben, wofür es aufbewahrt wird</translation>
+        <translation>Der Zweck, den Sie der Person genannt haben</translation>
     </message>
     <message>
         <source>Agreed on</source>
@@ -7259,11 +7302,11 @@ irgendwo</translation>
     </message>
     <message>
         <source>The day the client agreed; empty takes today</source>
-        <translation>Der Tag, an dem die Kundin einverstanden war; leer nimmt heute</translation>
+        <translation>Der Tag des Einverständnisses; leer heißt heute</translation>
     </message>
     <message>
         <source>The client agrees</source>
-        <translation>Die Kundin ist einverstanden</translation>
+        <translation>Die Person ist einverstanden</translation>
     </message>
     <message>
         <source>Consent was taken back</source>
@@ -7275,7 +7318,7 @@ irgendwo</translation>
     </message>
     <message>
         <source>Type what it is kept for, as you told the client.</source>
-        <translation>Tippen, wofür es aufbewahrt wird, wie Sie es der Kundin gesagt haben.</translation>
+        <translation>Eintragen, wofür es aufbewahrt wird, wie Sie es der Person gesagt haben.</translation>
     </message>
     <message>
         <source>Not asked</source>
@@ -7294,16 +7337,12 @@ irgendwo</translation>
         <translation>In dem Alter, das Etikett, örtliche Vorschriften und Versicherung verlangen</translation>
     </message>
     <message>
-        <source>Has reacted before, also to a black tattoo</source>
-        <translation>Hat schon einmal reagiert, auch auf eine schwarze Tätowierung</translation>
+        <source>Has reacted before, also to a temporary black tattoo</source>
+        <translation>Hat schon einmal reagiert, auch auf eine aufgemalte schwarze Tätowierung</translation>
     </message>
     <message>
         <source>To what, and how</source>
         <translation>Worauf und wie</translation>
-    </message>
-    <message>
-        <source>in the client&apos;s words</source>
-        <translation>in den Worten der Kundin</translation>
     </message>
     <message>
         <source>Scalp</source>
@@ -7379,7 +7418,7 @@ irgendwo</translation>
     </message>
     <message>
         <source>Asked, and the client does not know: looked at as if it were a yes</source>
-        <translation>Gefragt, und die Kundin weiß es nicht: angesehen, als wäre es ein Ja</translation>
+        <translation>Gefragt, aber nicht bekannt: wird angesehen, als wäre es ein Ja</translation>
     </message>
     <message>
         <source>Not looked</source>
@@ -7409,6 +7448,10 @@ irgendwo</translation>
         <source>%1 photos could not be deleted; close what shows them and try again. Until then the consent stays written down.</source>
         <translation>%1 Fotos konnten nicht gelöscht werden; schließen, was sie zeigt, und noch einmal versuchen. Bis dahin bleibt das Einverständnis vermerkt.</translation>
     </message>
+    <message>
+        <source>in the client&apos;s words; also whether there ever was a temporary black tattoo, and short breath</source>
+        <translation>in den Worten der Person; auch, ob es je eine aufgemalte schwarze Tätowierung gab, und Atemnot</translation>
+    </message>
 </context>
 <context>
     <name>combdraft::cards::ConsultationVisits</name>
@@ -7418,7 +7461,7 @@ irgendwo</translation>
     </message>
     <message>
         <source>None yet. A visit keeps the day and which plan it was, so that the next plan of this client finds all of this again.</source>
-        <translation>Noch keine. Ein Besuch hält den Tag fest und welcher Plan es war, damit der nächste Plan dieser Kundin all das wiederfindet.</translation>
+        <translation>Noch keine. Ein Besuch hält den Tag fest und welcher Plan es war, damit der nächste Plan für diese Person all das wiederfindet.</translation>
     </message>
     <message>
         <source>Add a visit with this plan</source>
@@ -7446,7 +7489,7 @@ irgendwo</translation>
     </message>
     <message>
         <source>how it went, what the client said, what to change</source>
-        <translation>wie es ging, was die Kundin sagte, was zu ändern ist</translation>
+        <translation>wie es lief, was gesagt wurde, was zu ändern ist</translation>
     </message>
     <message>
         <source>Remove this visit</source>
@@ -7466,7 +7509,7 @@ irgendwo</translation>
     </message>
     <message>
         <source>about this client</source>
-        <translation>zu dieser Kundin</translation>
+        <translation>zu dieser Person</translation>
     </message>
     <message>
         <source>%1: %2</source>
@@ -7493,7 +7536,7 @@ irgendwo</translation>
     </message>
     <message>
         <source>in the client&apos;s own words</source>
-        <translation>in den eigenen Worten der Kundin</translation>
+        <translation>in den eigenen Worten der Person</translation>
     </message>
     <message>
         <source>Not wanted</source>
@@ -7505,7 +7548,7 @@ irgendwo</translation>
     </message>
     <message>
         <source>How it is lived with</source>
-        <translation>Wie damit gelebt wird</translation>
+        <translation>Im Alltag</translation>
     </message>
     <message>
         <source>How it is worn and parted</source>
@@ -7517,7 +7560,7 @@ irgendwo</translation>
     </message>
     <message>
         <source>Upkeep accepted</source>
-        <translation>Angenommener Pflegeaufwand</translation>
+        <translation>Akzeptierter Pflegeaufwand</translation>
     </message>
     <message>
         <source>not asked</source>
@@ -7525,7 +7568,7 @@ irgendwo</translation>
     </message>
     <message>
         <source>How often the client will come back, and what care happens at home</source>
-        <translation>Wie oft die Kundin wiederkommt und welche Pflege zu Hause geschieht</translation>
+        <translation>Wie oft die Person wiederkommt und welche Pflege zu Hause geschieht</translation>
     </message>
     <message>
         <source>Budget</source>
@@ -7533,7 +7576,7 @@ irgendwo</translation>
     </message>
     <message>
         <source>In the client&apos;s words or numbers</source>
-        <translation>In Worten oder Zahlen der Kundin</translation>
+        <translation>In Worten oder Zahlen der Person</translation>
     </message>
     <message>
         <source>Number of visits</source>
@@ -7561,7 +7604,7 @@ irgendwo</translation>
     </message>
     <message>
         <source>not typed</source>
-        <translation>nicht getippt</translation>
+        <translation>keine Angabe</translation>
     </message>
     <message>
         <source>How long it takes, by your own reckoning</source>
@@ -7580,12 +7623,12 @@ irgendwo</translation>
         <translation>%1: Besuche</translation>
     </message>
     <message>
-        <source>In how many visits it is reached</source>
-        <translation>In wie vielen Besuchen es erreicht wird</translation>
+        <source>How many visits you plan for</source>
+        <translation>Wie viele Besuche Sie vorsehen</translation>
     </message>
     <message>
         <source>Typed by you: what is offered is yours to say.</source>
-        <translation>Von Ihnen getippt: was angeboten wird, sagen Sie.</translation>
+        <translation>Von Ihnen eingetragen: Was angeboten wird, bestimmen Sie.</translation>
     </message>
     <message>
         <source>Type it in</source>
@@ -7616,15 +7659,15 @@ irgendwo</translation>
     </message>
     <message>
         <source>The maker&apos;s directions come first, then local rules, your licence and your insurer. Strengths, times and ratios stand here only as you type them from the leaflet.</source>
-        <translation>Die Angaben des Herstellers gehen vor, dann örtliche Vorschriften, Ihre Zulassung und Ihre Versicherung. Stärken, Zeiten und Verhältnisse stehen hier nur so, wie Sie sie aus der Packungsbeilage abtippen.</translation>
+        <translation>Die Angaben des Herstellers gehen vor, dann örtliche Vorschriften, Ihre Zulassung und Ihre Versicherung. Stärken, Zeiten und Verhältnisse stehen hier nur so, wie Sie sie aus der Gebrauchsanweisung eintragen.</translation>
     </message>
     <message>
-        <source>Gloves, changed between clients; fresh air; powder can harm the lungs.</source>
-        <translation>Handschuhe, zwischen Kundinnen gewechselt; frische Luft; Pulver kann der Lunge schaden.</translation>
+        <source>Gloves, changed between clients; fresh air; powder can harm the lungs. Keep it out of the eyes: if it gets in, rinse with water at once and get medical help.</source>
+        <translation>Handschuhe, für jeden Kopf neue; frische Luft; Pulver kann der Lunge schaden. Nicht in die Augen bringen: sonst sofort mit Wasser ausspülen und ärztliche Hilfe holen.</translation>
     </message>
     <message>
         <source>No formula yet. Add one for each mixture: what you type here gets its letter and hatch on the sheet, and pieces can name it.</source>
-        <translation>Noch keine Rezeptur. Für jede Mischung eine anlegen: Was hier getippt wird, bekommt Buchstabe und Schraffur auf dem Kopfblatt, und Strähnen können sie nennen.</translation>
+        <translation>Noch keine Rezeptur. Für jede Mischung eine anlegen: Was hier eingetragen wird, bekommt Buchstabe und Schraffur auf dem Kopfblatt, und Strähnen können sie nennen.</translation>
     </message>
     <message>
         <source>Add formula</source>
@@ -7668,7 +7711,7 @@ irgendwo</translation>
     </message>
     <message>
         <source>glaze</source>
-        <translation>Glasur</translation>
+        <translation>Glanztönung</translation>
     </message>
     <message>
         <source>deepening colour</source>
@@ -7676,7 +7719,7 @@ irgendwo</translation>
     </message>
     <message>
         <source>choose or type</source>
-        <translation>wählen oder tippen</translation>
+        <translation>wählen oder eintragen</translation>
     </message>
     <message>
         <source>kind</source>
@@ -7688,7 +7731,7 @@ irgendwo</translation>
     </message>
     <message>
         <source>Leaflet</source>
-        <translation>Packungsbeilage</translation>
+        <translation>Gebrauchsanweisung</translation>
     </message>
     <message>
         <source>not stated</source>
@@ -7696,7 +7739,7 @@ irgendwo</translation>
     </message>
     <message>
         <source>Which leaflet, label or page this was read in</source>
-        <translation>In welcher Packungsbeilage, auf welchem Etikett oder welcher Seite das stand</translation>
+        <translation>In welcher Gebrauchsanweisung, auf welchem Etikett oder welcher Seite das stand</translation>
     </message>
     <message>
         <source>origin</source>
@@ -7712,7 +7755,7 @@ irgendwo</translation>
     </message>
     <message>
         <source>When it was read: leaflets change</source>
-        <translation>Wann es gelesen wurde: Packungsbeilagen ändern sich</translation>
+        <translation>Wann es gelesen wurde: Gebrauchsanweisungen ändern sich</translation>
     </message>
     <message>
         <source>date</source>
@@ -7720,7 +7763,7 @@ irgendwo</translation>
     </message>
     <message>
         <source>Leaflet allows scalp contact</source>
-        <translation>Packungsbeilage erlaubt Kontakt mit der Kopfhaut</translation>
+        <translation>Gebrauchsanweisung erlaubt Kontakt mit der Kopfhaut</translation>
     </message>
     <message>
         <source>Yes</source>
@@ -7772,7 +7815,7 @@ irgendwo</translation>
     </message>
     <message>
         <source>root shadows and glazes: %1</source>
-        <translation>Ansatzschatten und Glasuren: %1</translation>
+        <translation>Ansatzschatten und Glanztönungen: %1</translation>
     </message>
     <message>
         <source>no piece yet; choose it on the piece card</source>
@@ -7792,11 +7835,11 @@ irgendwo</translation>
     </message>
     <message>
         <source>type it from the leaflet</source>
-        <translation>aus der Packungsbeilage eintippen</translation>
+        <translation>aus der Anleitung eintragen</translation>
     </message>
     <message>
         <source>Above 0, or empty when the leaflet does not say.</source>
-        <translation>Über 0, oder leer, wenn die Packungsbeilage nichts sagt.</translation>
+        <translation>Über 0, oder leer, wenn die Gebrauchsanweisung nichts sagt.</translation>
     </message>
     <message>
         <source>A bowl may be used for</source>
@@ -7816,7 +7859,7 @@ irgendwo</translation>
     </message>
     <message>
         <source>The maker&apos;s limit; without it the appointment has no timer</source>
-        <translation>Die Grenze des Herstellers; ohne sie hat die Behandlung keine Zeituhr</translation>
+        <translation>Die Grenze des Herstellers; ohne sie hat die Behandlung keinen Timer</translation>
     </message>
     <message>
         <source>longest time</source>
@@ -7824,15 +7867,15 @@ irgendwo</translation>
     </message>
     <message>
         <source>Directions</source>
-        <translation>Anleitung</translation>
+        <translation>Anwendung</translation>
     </message>
     <message>
         <source>as the leaflet says, in its words</source>
-        <translation>wie die Packungsbeilage es sagt, in ihren Worten</translation>
+        <translation>wie es in der Anleitung steht, wörtlich</translation>
     </message>
     <message>
         <source>directions</source>
-        <translation>Anleitung</translation>
+        <translation>Anwendung</translation>
     </message>
 </context>
 <context>
@@ -7891,7 +7934,7 @@ irgendwo</translation>
     </message>
     <message>
         <source>One row: what is typed goes to the whole head</source>
-        <translation>Eine Zeile: Was getippt wird, gilt für den ganzen Kopf</translation>
+        <translation>Eine Zeile: Was eingetragen wird, gilt für den ganzen Kopf</translation>
     </message>
     <message>
         <source>Zone by zone</source>
@@ -8202,7 +8245,7 @@ irgendwo</translation>
     </message>
     <message>
         <source>Type what you measured; the others follow.</source>
-        <translation>Tippen, was gemessen wurde; die anderen folgen.</translation>
+        <translation>Eintragen, was gemessen wurde; die anderen folgen.</translation>
     </message>
     <message>
         <source>Usual part</source>
@@ -8222,7 +8265,7 @@ irgendwo</translation>
     </message>
     <message>
         <source>On the client&apos;s left</source>
-        <translation>Links der Kundin</translation>
+        <translation>Auf der linken Kopfseite</translation>
     </message>
     <message>
         <source>Middle</source>
@@ -8234,7 +8277,7 @@ irgendwo</translation>
     </message>
     <message>
         <source>On the client&apos;s right</source>
-        <translation>Rechts der Kundin</translation>
+        <translation>Auf der rechten Kopfseite</translation>
     </message>
     <message>
         <source>usual part</source>
@@ -8428,7 +8471,7 @@ irgendwo</translation>
     </message>
     <message>
         <source>One more row, empty until you type what the leaflet says</source>
-        <translation>Eine weitere Zeile, leer, bis Sie tippen, was die Packungsbeilage sagt</translation>
+        <translation>Eine weitere Zeile, leer, bis Sie eintragen, was die Gebrauchsanweisung sagt</translation>
     </message>
     <message>
         <source>products</source>
@@ -8468,7 +8511,7 @@ irgendwo</translation>
     </message>
     <message>
         <source>type it</source>
-        <translation>eintippen</translation>
+        <translation>eintragen</translation>
     </message>
     <message>
         <source>Strength of %1</source>
@@ -8504,7 +8547,7 @@ irgendwo</translation>
     </message>
     <message>
         <source>Parts by weight, as the leaflet says; a bowl is split into grams when all are typed</source>
-        <translation>Gewichtsteile, wie die Packungsbeilage sie nennt; eine Schale wird in Gramm geteilt, wenn alle getippt sind</translation>
+        <translation>Gewichtsteile, wie die Gebrauchsanweisung sie nennt; eine Schale wird in Gramm geteilt, wenn alle eingetragen sind</translation>
     </message>
     <message>
         <source>parts of %1</source>
@@ -8524,7 +8567,7 @@ irgendwo</translation>
     </message>
     <message>
         <source>Type strength and parts of each developer to see what they come to.</source>
-        <translation>Tippen Sie Stärke und Teile jedes Entwicklers, um zu sehen, was zusammenkommt.</translation>
+        <translation>Stärke und Teile jedes Entwicklers eintragen, um zu sehen, was zusammenkommt.</translation>
     </message>
     <message>
         <source>Mixed by these parts: %1 %, %2 volumes exactly.</source>
@@ -8555,7 +8598,7 @@ irgendwo</translation>
     </message>
     <message>
         <source>Photos are kept once the client has agreed to it.</source>
-        <translation>Fotos werden aufbewahrt, sobald die Kundin einverstanden ist.</translation>
+        <translation>Fotos werden aufbewahrt, sobald die Person einverstanden ist.</translation>
     </message>
     <message>
         <source>Ask for consent</source>
@@ -8567,7 +8610,7 @@ irgendwo</translation>
     </message>
     <message>
         <source>None yet. Add what the client likes and does not like; a copy goes into the client&apos;s folder.</source>
-        <translation>Noch keine. Hinzufügen, was der Kundin gefällt und nicht gefällt; eine Kopie kommt in den Ordner der Kundin.</translation>
+        <translation>Noch keine. Hinzufügen, was gefällt und was nicht gefällt; eine Kopie kommt in die Kundenakte.</translation>
     </message>
     <message>
         <source>Add photos…</source>
@@ -8591,7 +8634,7 @@ irgendwo</translation>
     </message>
     <message>
         <source>What the client says about this photo</source>
-        <translation>Was die Kundin zu diesem Foto sagt</translation>
+        <translation>Was die Person zu diesem Foto sagt</translation>
     </message>
     <message>
         <source>Remove this photo</source>
@@ -8685,8 +8728,8 @@ irgendwo</translation>
         <translation>Auf dem Kopfblatt eine Strähne anklicken oder dort mit Tab durch die Strähnen gehen. Umschalt oder ein Rahmen um mehrere wählt sie gemeinsam.</translation>
     </message>
     <message>
-        <source>Lifting to level 9 (8 to 10) is a stand-in, typed by nobody: type what a test strand showed.</source>
-        <translation>Aufhellen auf Tonhöhe 9 (8 bis 10) ist ein Platzhalter, den niemand getippt hat: tippen, was eine Probesträhne zeigte.</translation>
+        <source>Lifting to level 9 (8 to 10) is what every new piece comes with: type what a test strand showed.</source>
+        <translation>Aufhellen auf Tonhöhe 9 (8 bis 10) bringt jede neue Strähne mit: bitte eintragen, was eine Probesträhne zeigte.</translation>
     </message>
     <message>
         <source>What it does</source>
@@ -8794,7 +8837,7 @@ irgendwo</translation>
     </message>
     <message>
         <source>Once a level to finish at is typed</source>
-        <translation>Sobald eine Endtonhöhe getippt ist</translation>
+        <translation>Sobald eine Endtonhöhe eingetragen ist</translation>
     </message>
     <message>
         <source>Formulas stand on the formula card; their letter is the hatch on the sheet</source>
@@ -8917,8 +8960,8 @@ irgendwo</translation>
         <translation>Notiz</translation>
     </message>
     <message>
-        <source>why it is here, what to look out for</source>
-        <translation>warum sie hier ist, worauf zu achten ist</translation>
+        <source>why it is here; shown in class and printed, so nothing about a person</source>
+        <translation>warum sie hier ist; im Unterricht und im Druck zu sehen, also nichts über eine Person</translation>
     </message>
     <message>
         <source>note</source>
@@ -9732,7 +9775,7 @@ irgendwo</translation>
     </message>
     <message>
         <source>As label, insurer or your own rule asks; empty goes by your policy in Preferences</source>
-        <translation>Wie Etikett, Versicherung oder Ihre eigene Regel es verlangt; leer geht nach Ihrer Regel in den Einstellungen</translation>
+        <translation>Wie Etikett, Versicherung oder Ihre eigene Regel es verlangt; leer gilt Ihre Regel aus den Einstellungen</translation>
     </message>
     <message>
         <source>Remove this test</source>
@@ -9821,27 +9864,27 @@ irgendwo</translation>
     </message>
     <message>
         <source>Part: a little to your right</source>
-        <translation>Scheitel: etwas nach rechts von Ihnen</translation>
+        <translation>Scheitel: etwas zu Ihrer rechten Seite</translation>
     </message>
     <message>
         <source>Part: a little to your left</source>
-        <translation>Scheitel: etwas nach links von Ihnen</translation>
+        <translation>Scheitel: etwas zu Ihrer linken Seite</translation>
     </message>
     <message>
         <source>Part: to your right</source>
-        <translation>Scheitel: nach rechts von Ihnen</translation>
+        <translation>Scheitel: zu Ihrer rechten Seite</translation>
     </message>
     <message>
         <source>Part: to your left</source>
-        <translation>Scheitel: nach links von Ihnen</translation>
+        <translation>Scheitel: zu Ihrer linken Seite</translation>
     </message>
     <message>
         <source>Part: far to your right</source>
-        <translation>Scheitel: weit nach rechts von Ihnen</translation>
+        <translation>Scheitel: weit zu Ihrer rechten Seite</translation>
     </message>
     <message>
         <source>Part: far to your left</source>
-        <translation>Scheitel: weit nach links von Ihnen</translation>
+        <translation>Scheitel: weit zu Ihrer linken Seite</translation>
     </message>
     <message>
         <source>When: on the day</source>
@@ -9857,7 +9900,7 @@ irgendwo</translation>
     </message>
     <message>
         <source>For the client</source>
-        <translation>Für die Kundin</translation>
+        <translation>Kundenansicht</translation>
     </message>
     <message>
         <source>“This one” keeps the picture, its range and today’s date with the plan.</source>
@@ -10013,7 +10056,7 @@ irgendwo</translation>
     </message>
     <message>
         <source>Part moved to your left or right</source>
-        <translation>Scheitel nach links oder rechts von Ihnen verschoben</translation>
+        <translation>Scheitel zu Ihrer linken oder rechten Seite verschoben</translation>
     </message>
     <message>
         <source>Weeks later</source>
@@ -10053,7 +10096,7 @@ irgendwo</translation>
     </message>
     <message>
         <source>“This one” keeps the picture as planned, on the day, in daylight.</source>
-        <translation>„Diese“ behält das Bild wie geplant, am Tag selbst, bei Tageslicht.</translation>
+        <translation>„Dieses“ behält das Bild wie geplant, am Tag selbst, bei Tageslicht.</translation>
     </message>
     <message>
         <source>Agreed</source>
@@ -10194,11 +10237,11 @@ vereinbart</translation>
     </message>
     <message>
         <source>On the whole the student’s looks %1 levels lighter.</source>
-        <translation>Insgesamt wirkt der der Lernenden %1 Tonhöhen heller.</translation>
+        <translation>Insgesamt wirkt der Plan der Lernenden %1 Tonhöhen heller.</translation>
     </message>
     <message>
         <source>On the whole the student’s looks %1 levels darker.</source>
-        <translation>Insgesamt wirkt der der Lernenden %1 Tonhöhen dunkler.</translation>
+        <translation>Insgesamt wirkt der Plan der Lernenden %1 Tonhöhen dunkler.</translation>
     </message>
     <message>
         <source>Light hair: %1 % in the teacher’s, %2 % in the student’s.</source>
@@ -10302,7 +10345,7 @@ vereinbart</translation>
     </message>
     <message>
         <source>%1, pieces: %2. The hair as it came in.</source>
-        <translation>%1, Strähnen: %2. Das Haar, wie es kam.</translation>
+        <translation>%1, Strähnen: %2. Das Haar, wie es heute ist.</translation>
     </message>
     <message>
         <source>Pieces %1</source>
@@ -10468,7 +10511,7 @@ vereinbart</translation>
     </message>
     <message>
         <source>Mixtures as typed from their leaflets</source>
-        <translation>Mischungen, aus ihren Packungsbeilagen abgetippt</translation>
+        <translation>Mischungen, wie aus ihren Gebrauchsanweisungen eingetragen</translation>
     </message>
     <message>
         <source>Changes</source>
@@ -10531,7 +10574,7 @@ vereinbart</translation>
     <name>combdraft::desk::ClientsPage</name>
     <message>
         <source>Clients</source>
-        <translation>Kundinnen</translation>
+        <translation>Kundenakten</translation>
     </message>
     <message>
         <source>Keep it</source>
@@ -10547,15 +10590,15 @@ vereinbart</translation>
     </message>
     <message>
         <source>A folder that the client can read: text, JSON and photos</source>
-        <translation>Ein Ordner, den die Kundin lesen kann: Text, JSON und Fotos</translation>
+        <translation>Ein lesbarer Ordner zum Mitgeben: Text, JSON und Fotos</translation>
     </message>
     <message>
         <source>Delete this client</source>
-        <translation>Diese Kundin löschen</translation>
+        <translation>Diese Kundenakte löschen</translation>
     </message>
     <message>
         <source>All that is kept of this client goes for good, with unsaved work and earlier versions of the plans of this client. The plan files stay, and so do copies elsewhere.</source>
-        <translation>Alles, was von dieser Kundin aufbewahrt wird, verschwindet endgültig, mit nicht gespeicherter Arbeit und früheren Ständen der Pläne dieser Kundin. Die Plandateien bleiben, und auch Kopien anderswo.</translation>
+        <translation>Alles, was zu dieser Person aufbewahrt wird, wird endgültig gelöscht, mit nicht gespeicherter Arbeit und früheren Ständen der Pläne zu ihr. Die Plandateien bleiben, und auch Kopien anderswo.</translation>
     </message>
     <message>
         <source>Delete for good</source>
@@ -10571,7 +10614,7 @@ vereinbart</translation>
     </message>
     <message>
         <source>Nothing is kept of any client.</source>
-        <translation>Von keiner Kundin wird etwas aufbewahrt.</translation>
+        <translation>Es wird keine Kundenakte aufbewahrt.</translation>
     </message>
     <message>
         <source>Kept on this computer in a folder that only your login can open; not encrypted unless your disk is.</source>
@@ -10594,7 +10637,7 @@ vereinbart</translation>
     </message>
     <message>
         <source>Find a command: type a word of what you want to do</source>
-        <translation>Einen Befehl finden: ein Wort tippen von dem, was Sie tun möchten</translation>
+        <translation>Einen Befehl finden: ein Wort eingeben von dem, was Sie tun möchten</translation>
     </message>
     <message>
         <source>Commands found</source>
@@ -10881,12 +10924,12 @@ vereinbart</translation>
         <translation>über 26</translation>
     </message>
     <message>
-        <source>Regrowth does not show tied back within 26 weeks</source>
-        <translation>Zurückgebunden zeigt sich innerhalb von 26 Wochen kein Nachwuchs</translation>
+        <source>Within 26 weeks the drawing shows no regrowth tied back, which is no sign that none will show</source>
+        <translation>Zurückgebunden zeigt die Zeichnung innerhalb von 26 Wochen keinen Nachwuchs; das heißt nicht, dass keiner zu sehen sein wird</translation>
     </message>
     <message>
-        <source>Regrowth does not show worn down within 26 weeks</source>
-        <translation>Offen getragen zeigt sich innerhalb von 26 Wochen kein Nachwuchs</translation>
+        <source>Within 26 weeks the drawing shows no regrowth worn down, which is no sign that none will show</source>
+        <translation>Offen getragen zeigt die Zeichnung innerhalb von 26 Wochen keinen Nachwuchs; das heißt nicht, dass keiner zu sehen sein wird</translation>
     </message>
     <message>
         <source>Regrowth shows tied back after about %1 weeks (%2 to %3)</source>
@@ -10961,7 +11004,7 @@ vereinbart</translation>
     </message>
     <message>
         <source>Nothing is listed. What was looked for: in the drawing, pieces that start near the scalp or overlap, lightener over light or poor hair, backcombing of poor hair, and what was typed and does not fit together. This says nothing about this hair or this scalp: look at both, test, and read the maker&apos;s directions before work.</source>
-        <translation>Nichts steht hier. Gesucht wurde: in der Zeichnung nach Strähnen, die nahe der Kopfhaut beginnen oder überlappen, nach Aufhellung über hellem oder angegriffenem Haar, nach Toupieren von angegriffenem Haar und nach Getipptem, das nicht zusammenpasst. Über dieses Haar und diese Kopfhaut sagt das nichts: beide ansehen, testen und vor der Arbeit die Hinweise des Herstellers lesen.</translation>
+        <translation>Nichts steht hier. Gesucht wurde: in der Zeichnung nach Strähnen, die nahe der Kopfhaut beginnen oder überlappen, nach Aufhellung über hellem oder angegriffenem Haar, nach Toupieren von angegriffenem Haar und nach Einträgen, die nicht zusammenpassen. Über dieses Haar und diese Kopfhaut sagt das nichts: beide ansehen, testen und vor der Arbeit die Angaben des Herstellers lesen.</translation>
     </message>
     <message>
         <source>The drawing is being checked</source>
@@ -11027,7 +11070,7 @@ vereinbart</translation>
     </message>
     <message>
         <source>What it does</source>
-        <translation>Was sie tut</translation>
+        <translation>Was er tut</translation>
     </message>
     <message>
         <source>Press the new keys</source>
@@ -11126,7 +11169,7 @@ vereinbart</translation>
     </message>
     <message>
         <source>Nothing that is drawn or typed differs.</source>
-        <translation>Nichts Gezeichnetes oder Getipptes ist anders.</translation>
+        <translation>Nichts Gezeichnetes oder Eingetragenes ist anders.</translation>
     </message>
     <message>
         <source>Compare: unsaved work beside the file</source>
@@ -11176,8 +11219,8 @@ vereinbart</translation>
         <translation>Ungespeicherte Arbeit</translation>
     </message>
     <message>
-        <source>There is no picture: the program ended while it drew this plan.</source>
-        <translation>Kein Bild: Das Programm endete, während es diesen Plan zeichnete.</translation>
+        <source>There is no picture: the program ended while it read or drew this plan.</source>
+        <translation>Es gibt kein Bild: Das Programm endete, während es diesen Plan las oder zeichnete.</translation>
     </message>
     <message>
         <source>This copy is damaged and cannot be opened. It is kept as it is. (%1)</source>
@@ -11193,7 +11236,7 @@ vereinbart</translation>
     </message>
     <message>
         <source>Drawing of %1: from behind, from the client&apos;s left, from above</source>
-        <translation>Zeichnung von %1: von hinten, von links der Kundin, von oben</translation>
+        <translation>Zeichnung von %1: von hinten, von der linken Kopfseite, von oben</translation>
     </message>
     <message>
         <source>No picture</source>
@@ -11316,7 +11359,7 @@ vereinbart</translation>
     </message>
     <message>
         <source>Type a word of what you want to do; it shows the key and runs the command</source>
-        <translation>Ein Wort tippen von dem, was Sie tun möchten; zeigt die Taste und führt den Befehl aus</translation>
+        <translation>Ein Wort eingeben von dem, was Sie tun möchten; zeigt die Taste und führt den Befehl aus</translation>
     </message>
     <message>
         <source>Find</source>
@@ -11588,11 +11631,11 @@ vereinbart</translation>
     </message>
     <message>
         <source>Client&apos;s left</source>
-        <translation>Links der Kundin</translation>
+        <translation>Linke Kopfseite</translation>
     </message>
     <message>
         <source>Client&apos;s right</source>
-        <translation>Rechts der Kundin</translation>
+        <translation>Rechte Kopfseite</translation>
     </message>
     <message>
         <source>Top</source>
@@ -11652,7 +11695,7 @@ vereinbart</translation>
     </message>
     <message>
         <source>Mixtures as typed from their leaflets</source>
-        <translation>Mischungen, aus ihren Packungsbeilagen abgetippt</translation>
+        <translation>Mischungen, wie aus ihren Gebrauchsanweisungen eingetragen</translation>
     </message>
     <message>
         <source>What was chan&amp;ged</source>
@@ -12048,7 +12091,7 @@ vereinbart</translation>
     </message>
     <message>
         <source>the plan would have %1 root shadows and glazes; a plan file holds at most %2</source>
-        <translation>der Plan hätte %1 Ansatzschatten und Glasuren; eine Plandatei fasst höchstens %2</translation>
+        <translation>der Plan hätte %1 Ansatzschatten und Glanztönungen; eine Plandatei fasst höchstens %2</translation>
     </message>
     <message>
         <source>the plan would have %1 notes; a plan file holds at most %2</source>
@@ -12139,8 +12182,8 @@ vereinbart</translation>
         <translation>Der Bericht ist in der Zwischenablage. Nichts wurde gesendet.</translation>
     </message>
     <message>
-        <source>No file can be made beside %1, so that another program that opens it cannot be noticed. If saving fails, a copy elsewhere is offered.</source>
-        <translation>Neben %1 lässt sich keine Datei anlegen, sodass ein anderes Programm, das es öffnet, nicht zu bemerken ist. Misslingt das Speichern, wird eine Kopie anderswo angeboten.</translation>
+        <source>This folder does not let the program write beside %1. If it is opened elsewhere too, you are not told; and where saving fails, a copy elsewhere is offered.</source>
+        <translation>In diesem Ordner darf das Programm neben %1 nichts schreiben. Wird der Plan auch anderswo geöffnet, erfahren Sie es nicht; und misslingt das Speichern, wird eine Kopie anderswo angeboten.</translation>
     </message>
     <message>
         <source>Change it anyway</source>
@@ -12159,12 +12202,12 @@ vereinbart</translation>
         <translation>Nicht ausgeführt: %1.</translation>
     </message>
     <message>
-        <source>%1 was changed on the disk by another program; you have changes here too.</source>
-        <translation>%1 wurde auf dem Datenträger von einem anderen Programm geändert; auch hier gibt es Änderungen.</translation>
+        <source>%1 was saved meanwhile by someone else or another program; you have changes here too.</source>
+        <translation>%1 wurde inzwischen von jemand anderem oder einem anderen Programm gespeichert; auch hier gibt es Änderungen.</translation>
     </message>
     <message>
-        <source>%1 was changed on the disk by another program.</source>
-        <translation>%1 wurde auf dem Datenträger von einem anderen Programm geändert.</translation>
+        <source>%1 was saved meanwhile by someone else or another program.</source>
+        <translation>%1 wurde inzwischen von jemand anderem oder einem anderen Programm gespeichert.</translation>
     </message>
     <message>
         <source>Keep mine</source>
@@ -12348,7 +12391,7 @@ vereinbart</translation>
     </message>
     <message>
         <source>The hair bare, before its toner, or after it</source>
-        <translation>Das Haar bloß, vor dem Toner, oder danach</translation>
+        <translation>Das Haar vor dem Toner oder danach</translation>
     </message>
     <message>
         <source>Hair as it is to&amp;day</source>
@@ -12356,7 +12399,7 @@ vereinbart</translation>
     </message>
     <message>
         <source>The hair as it came in, or as planned</source>
-        <translation>Das Haar, wie es hereinkam, oder wie geplant</translation>
+        <translation>Das Haar, wie es heute ist, oder wie geplant</translation>
     </message>
     <message>
         <source>&amp;Assumptions</source>
@@ -12444,7 +12487,7 @@ vereinbart</translation>
     </message>
     <message>
         <source>“%1” came with %2 pieces in %3 sections; type their levels.</source>
-        <translation>„%1“ brachte %2 Strähnen in %3 Abteilungen; ihre Tonhöhen eintippen.</translation>
+        <translation>„%1“ brachte %2 Strähnen in %3 Abteilungen; ihre Tonhöhen eintragen.</translation>
     </message>
     <message>
         <source>What is open cannot be remembered for the next start: %1</source>
@@ -12564,7 +12607,7 @@ vereinbart</translation>
     </message>
     <message>
         <source>Clie&amp;nt</source>
-        <translation>Ku&amp;ndin</translation>
+        <translation>Ku&amp;ndenakte</translation>
     </message>
     <message>
         <source>Order, bowls, foils and minutes of this placement</source>
@@ -12584,7 +12627,7 @@ vereinbart</translation>
     </message>
     <message>
         <source>Which level came where; try a finish or put depth back, as you type it</source>
-        <translation>Welche Tonhöhe wo herauskam; einen Endton ausprobieren oder Tiefe zurückbringen, wie Sie es tippen</translation>
+        <translation>Welche Tonhöhe wo herauskam; einen Endton ausprobieren oder Tiefe zurückbringen, wie Sie es eintragen</translation>
     </message>
     <message>
         <source>After the rinse</source>
@@ -12628,7 +12671,7 @@ vereinbart</translation>
     </message>
     <message>
         <source>For the &amp;client</source>
-        <translation>F&amp;ür die Kundin</translation>
+        <translation>Kundenansi&amp;cht</translation>
     </message>
     <message>
         <source>Fo&amp;r a class</source>
@@ -12652,11 +12695,11 @@ vereinbart</translation>
     </message>
     <message>
         <source>What the client wants, what to ask, tests, visits; kept apart from the plan</source>
-        <translation>Was die Kundin möchte, was zu fragen ist, Tests, Besuche; getrennt vom Plan aufbewahrt</translation>
+        <translation>Was gewünscht ist, was zu fragen ist, Tests, Besuche; getrennt vom Plan aufbewahrt</translation>
     </message>
     <message>
         <source>Client</source>
-        <translation>Kundin</translation>
+        <translation>Beratung</translation>
     </message>
     <message>
         <source>Add &amp;photos…</source>
@@ -12664,15 +12707,15 @@ vereinbart</translation>
     </message>
     <message>
         <source>Photos of what the client likes and does not like, beside the plan</source>
-        <translation>Fotos von dem, was der Kundin gefällt und nicht gefällt, neben dem Plan</translation>
+        <translation>Fotos von dem, was gefällt und was nicht gefällt, neben dem Plan</translation>
     </message>
     <message>
         <source>Open a plan and write the client&apos;s consent down first</source>
-        <translation>Zuerst einen Plan öffnen und das Einverständnis der Kundin notieren</translation>
+        <translation>Zuerst einen Plan öffnen und das Einverständnis der Person notieren</translation>
     </message>
     <message>
         <source>Nothing is kept of a client yet</source>
-        <translation>Von einer Kundin wird noch nichts aufbewahrt</translation>
+        <translation>Es wird noch keine Kundenakte aufbewahrt</translation>
     </message>
     <message>
         <source>&amp;Hand over what is kept…</source>
@@ -12680,23 +12723,23 @@ vereinbart</translation>
     </message>
     <message>
         <source>A folder that the client can read: text, JSON and photos</source>
-        <translation>Ein Ordner, den die Kundin lesen kann: Text, JSON und Fotos</translation>
+        <translation>Ein lesbarer Ordner zum Mitgeben: Text, JSON und Fotos</translation>
     </message>
     <message>
         <source>&amp;Delete this client…</source>
-        <translation>Diese Kundin &amp;löschen…</translation>
+        <translation>Diese Kundenakte &amp;löschen…</translation>
     </message>
     <message>
         <source>Turns to where all that is kept of this client can be deleted</source>
-        <translation>Geht dorthin, wo sich alles löschen lässt, was von dieser Kundin aufbewahrt wird</translation>
+        <translation>Geht dorthin, wo sich alles löschen lässt, was zu dieser Person aufbewahrt wird</translation>
     </message>
     <message>
         <source>&amp;Clients…</source>
-        <translation>&amp;Kundinnen…</translation>
+        <translation>&amp;Kundenakten…</translation>
     </message>
     <message>
         <source>All clients that are kept; shows their names, so turn the screen away from others</source>
-        <translation>Alle Kundinnen, die aufbewahrt werden; zeigt ihre Namen, darum den Bildschirm von anderen wegdrehen</translation>
+        <translation>Alle Kundenakten, die aufbewahrt werden; zeigt Namen, darum den Bildschirm von anderen wegdrehen</translation>
     </message>
     <message>
         <source>Share a cop&amp;y…</source>
@@ -12704,7 +12747,7 @@ vereinbart</translation>
     </message>
     <message>
         <source>What you typed about the client could not be kept yet: %1. It is tried again.</source>
-        <translation>Was Sie zur Kundin getippt haben, ließ sich noch nicht aufbewahren: %1. Es wird noch einmal versucht.</translation>
+        <translation>Was Sie in die Kundenakte eingetragen haben, ließ sich noch nicht aufbewahren: %1. Es wird noch einmal versucht.</translation>
     </message>
     <message>
         <source>The photo was not added: %1</source>
@@ -12728,23 +12771,23 @@ vereinbart</translation>
     </message>
     <message>
         <source>What is kept of the client stands in %1: text, JSON and photos. It is a copy that this program does not look after.</source>
-        <translation>Was von der Kundin aufbewahrt wird, steht in %1: Text, JSON und Fotos. Es ist eine Kopie, um die sich dieses Programm nicht kümmert.</translation>
+        <translation>Der Inhalt der Kundenakte steht in %1: Text, JSON und Fotos. Es ist eine Kopie, um die sich dieses Programm nicht kümmert.</translation>
     </message>
     <message>
         <source>What is kept of the client stands in %1; %2 photos are missing, since their files could not be read.</source>
-        <translation>Was von der Kundin aufbewahrt wird, steht in %1; %2 Fotos fehlen, weil ihre Dateien nicht lesbar waren.</translation>
+        <translation>Der Inhalt der Kundenakte steht in %1; %2 Fotos fehlen, weil ihre Dateien nicht lesbar waren.</translation>
     </message>
     <message>
         <source>A plan of this client is open in another window: close it first, so that nothing of it stays.</source>
-        <translation>Ein Plan dieser Kundin ist in einem anderen Fenster offen: zuerst schließen, damit nichts davon bleibt.</translation>
+        <translation>Ein Plan zu dieser Person ist in einem anderen Fenster offen: zuerst schließen, damit nichts davon bleibt.</translation>
     </message>
     <message>
         <source>All that was typed about the client is deleted. Earlier versions of the plan could not be, %1 of them: they may be open in another program. Close it and delete again.</source>
-        <translation>Alles, was zur Kundin getippt wurde, ist gelöscht. Frühere Stände des Plans ließen sich nicht löschen, %1 davon: Sie sind vielleicht in einem anderen Programm offen. Schließen Sie es und löschen Sie noch einmal.</translation>
+        <translation>Alles, was in die Kundenakte eingetragen wurde, ist gelöscht. Frühere Stände des Plans ließen sich nicht löschen, %1 davon: Sie sind vielleicht in einem anderen Programm offen. Schließen Sie es und löschen Sie noch einmal.</translation>
     </message>
     <message>
         <source>Kept of clients for longer than the %1 months that you set: %2. Nothing is deleted by itself.</source>
-        <translation>Von Kundinnen länger aufbewahrt als die %1 Monate, die Sie gesetzt haben: %2. Nichts wird von selbst gelöscht.</translation>
+        <translation>Kundenakten, die länger aufbewahrt sind als die %1 Monate, die Sie gesetzt haben: %2. Nichts wird von selbst gelöscht.</translation>
     </message>
     <message>
         <source>Decide</source>
@@ -12764,7 +12807,7 @@ vereinbart</translation>
     </message>
     <message>
         <source>The printed lesson: choose its parts, type its texts, see its pages</source>
-        <translation>Die gedruckte Lektion: ihre Teile wählen, ihre Texte tippen, ihre Seiten ansehen</translation>
+        <translation>Die gedruckte Lektion: ihre Teile wählen, ihre Texte schreiben, ihre Seiten ansehen</translation>
     </message>
     <message>
         <source>Handout</source>
@@ -12787,8 +12830,8 @@ vereinbart</translation>
         <translation>Kundenblatt…</translation>
     </message>
     <message>
-        <source>One page for the client: the picture, what to expect, how to look after it</source>
-        <translation>Eine Seite für die Kundin: das Bild, was zu erwarten ist, Pflege danach</translation>
+        <source>One page for the client: the picture, what the plan shows, how to look after it</source>
+        <translation>Eine Seite zum Mitgeben: das Bild, was der Plan zeigt, Pflege danach</translation>
     </message>
     <message>
         <source>Client&apos;s page</source>
@@ -12904,11 +12947,11 @@ vereinbart</translation>
     </message>
     <message>
         <source>Deleted: what was kept of the client, and this plan. Still there, if you made them: plans of other visits, pages and PDFs, handed-over folders, backups. Delete those yourself.</source>
-        <translation>Gelöscht: was zur Kundin aufbewahrt war, und dieser Plan. Noch da, wenn Sie sie gemacht haben: Pläne anderer Besuche, Seiten und PDFs, ausgehändigte Ordner, Sicherungen. Diese selbst löschen.</translation>
+        <translation>Gelöscht: die Kundenakte und dieser Plan. Noch da, wenn Sie sie gemacht haben: Pläne anderer Besuche, Seiten und PDFs, ausgehändigte Ordner, Sicherungen. Diese selbst löschen.</translation>
     </message>
     <message>
         <source>Deleted: what was kept of the client. Still there: all plans, and, if you made them, pages and PDFs, handed-over folders, backups. Delete yourself what is to go too.</source>
-        <translation>Gelöscht: was zur Kundin aufbewahrt war. Noch da: alle Pläne und, wenn Sie sie gemacht haben, Seiten und PDFs, ausgehändigte Ordner, Sicherungen. Selbst löschen, was auch weg soll.</translation>
+        <translation>Gelöscht: die Kundenakte. Noch da: alle Pläne und, wenn Sie sie gemacht haben, Seiten und PDFs, ausgehändigte Ordner, Sicherungen. Selbst löschen, was auch weg soll.</translation>
     </message>
     <message>
         <source>%1 is a copy without client data, notes, photos, agreed picture, visits and log. What goes along: the title “%2”, head and hair with their history, formulas, handout texts, and the names you gave to choices, sections and pieces. Look through them before you send it.</source>
@@ -12916,11 +12959,11 @@ vereinbart</translation>
     </message>
     <message>
         <source>Save the plan under another name, for the same client</source>
-        <translation>Den Plan unter anderem Namen speichern, für dieselbe Kundin</translation>
+        <translation>Den Plan unter anderem Namen speichern, für dieselbe Person</translation>
     </message>
     <message>
         <source>Begin another client&apos;s plan with it</source>
-        <translation>Damit Plan für andere Kundin beginnen</translation>
+        <translation>Damit Plan für andere Person beginnen</translation>
     </message>
     <message>
         <source>The drawing as a new plan: without client data, notes, photos, agreed picture, visits and log</source>
@@ -12944,11 +12987,11 @@ vereinbart</translation>
     </message>
     <message>
         <source>Save them before the other client&apos;s plan begins?</source>
-        <translation>Vor dem Plan der anderen Kundin speichern?</translation>
+        <translation>Vor dem Plan für die andere Person speichern?</translation>
     </message>
     <message>
         <source>A new plan, begun with the drawing of “%1” and not saved yet. Look at its title, its head and hair with their history, its formulas and texts: they came along. Nothing of the client did.</source>
-        <translation>Ein neuer Plan, mit der Zeichnung von „%1“ begonnen und noch nicht gespeichert. Titel, Kopf und Haar mit Vorgeschichte, Rezepturen und Texte ansehen: Sie kamen mit. Von der Kundin kam nichts mit.</translation>
+        <translation>Ein neuer Plan, mit der Zeichnung von „%1“ begonnen und noch nicht gespeichert. Titel, Kopf und Haar mit Vorgeschichte, Rezepturen und Texte ansehen: Sie kamen mit. Kundendaten kamen nicht mit.</translation>
     </message>
     <message>
         <source>This is what %1 was before its last save, as a plan that is not saved yet.</source>
@@ -12972,7 +13015,7 @@ vereinbart</translation>
     </message>
     <message>
         <source>Save the plan; its name is seen: by the plan, not by a person</source>
-        <translation>Plan speichern; der Name wird gesehen: nach dem Plan benennen, nicht nach einer Person</translation>
+        <translation>Plan speichern; der Name ist sichtbar: nach dem Plan benennen, nicht nach einer Person</translation>
     </message>
     <message>
         <source>Not saved. %1.</source>
@@ -13000,31 +13043,31 @@ vereinbart</translation>
     </message>
     <message>
         <source>Change a plan that is open elsewhere too; whoever saves second must choose between the two</source>
-        <translation>Einen Plan ändern, der auch anderswo offen ist; wer als Zweite speichert, muss zwischen beiden wählen</translation>
+        <translation>Einen Plan ändern, der auch anderswo offen ist; wer als Zweites speichert, muss zwischen beiden wählen</translation>
     </message>
     <message>
         <source>What may only be read becomes a plan of your own for the same client, not saved yet</source>
-        <translation>Was nur gelesen werden darf, wird ein eigener Plan für dieselbe Kundin, noch nicht gespeichert</translation>
+        <translation>Was nur gelesen werden darf, wird ein eigener Plan für dieselbe Person, noch nicht gespeichert</translation>
     </message>
     <message>
         <source>%1 is already open %2. Looking changes nothing. If it is changed in both places, whoever saves second must choose between the two.</source>
-        <translation>%1 ist schon offen, %2. Ansehen ändert nichts. Wird es an beiden Stellen geändert, muss wählen, wer als Zweite speichert.</translation>
+        <translation>%1 ist schon offen, %2. Ansehen ändert nichts. Wird es an beiden Stellen geändert, muss wählen, wer als Zweites speichert.</translation>
     </message>
     <message>
         <source>This is a copy for the same client, not saved yet: it keeps the client&apos;s answers, the agreed picture and the log. For another client: Plan, Begin another client&apos;s plan with it.</source>
-        <translation>Das ist eine Kopie für dieselbe Kundin, noch nicht gespeichert: Antworten der Kundin, vereinbartes Bild und Protokoll bleiben dabei. Für eine andere Kundin: Plan, Damit Plan für andere Kundin beginnen.</translation>
+        <translation>Das ist eine Kopie für dieselbe Person, noch nicht gespeichert: ihre Antworten, vereinbartes Bild und Protokoll bleiben dabei. Für eine andere Person: Plan, Damit Plan für andere Person beginnen.</translation>
     </message>
     <message>
         <source>What was typed about the client since it was last on the disk goes for good.</source>
-        <translation>Was über die Kundin eingegeben wurde, seit es zuletzt auf dem Datenträger war, geht endgültig verloren.</translation>
+        <translation>Was in die Kundenakte eingetragen wurde, seit sie zuletzt auf dem Datenträger war, geht endgültig verloren.</translation>
     </message>
     <message>
         <source>What you typed about the client is not on the disk: %1.</source>
-        <translation>Was Sie über die Kundin eingegeben haben, ist nicht auf dem Datenträger: %1.</translation>
+        <translation>Was Sie in die Kundenakte eingetragen haben, ist nicht auf dem Datenträger: %1.</translation>
     </message>
     <message>
         <source>All that was typed about the client is deleted. What was kept while you worked on the plan is not off the disk yet, since the disk does not answer. It goes as soon as the disk does; leave the program open until then.</source>
-        <translation>Alles, was über die Kundin eingegeben wurde, ist gelöscht. Was während der Arbeit am Plan aufbewahrt wurde, ist noch nicht vom Datenträger, weil er nicht antwortet. Es geht, sobald er antwortet; das Programm bis dahin offen lassen.</translation>
+        <translation>Alles, was in die Kundenakte eingetragen wurde, ist gelöscht. Was während der Arbeit am Plan aufbewahrt wurde, ist noch nicht vom Datenträger gelöscht, weil er nicht antwortet. Das geschieht, sobald er antwortet; das Programm bis dahin offen lassen.</translation>
     </message>
     <message>
         <source>Your changes would give way to what stands in %1. Undo brings back all but agreed picture, visits and log until you close this window. Of these, the file&apos;s and yours are put together; where that cannot be, yours stay.</source>
@@ -13082,6 +13125,34 @@ vereinbart</translation>
         <source>Not opened, and left as it was. %1.</source>
         <translation>Nicht geöffnet und so gelassen, wie sie war. %1.</translation>
     </message>
+    <message>
+        <source>%1 is write-protected. Saving would change it all the same.</source>
+        <translation>%1 ist schreibgeschützt. Speichern würde es trotzdem ändern.</translation>
+    </message>
+    <message>
+        <source>%1 was written, but the disk did not confirm it (%2): it may not outlive a power cut. Your work is still open here.</source>
+        <translation>%1 wurde geschrieben, aber der Datenträger hat es nicht bestätigt (%2): Einen Stromausfall übersteht es vielleicht nicht. Ihre Arbeit ist hier noch offen.</translation>
+    </message>
+    <message>
+        <source>This plan may only be read: its file is write-protected. Change it anyway, or work on a copy</source>
+        <translation>Dieser Plan lässt sich nur lesen: Seine Datei ist schreibgeschützt. Trotzdem ändern oder an einer Kopie arbeiten</translation>
+    </message>
+    <message>
+        <source>%1 is write-protected. Looking changes nothing. If you change it anyway, saving replaces it.</source>
+        <translation>%1 ist schreibgeschützt. Ansehen ändert nichts. Wird es trotzdem geändert, ersetzt das Speichern die Datei.</translation>
+    </message>
+    <message>
+        <source>Not changed: on a head like that %1 would lie off the hair, and the plan could not be saved. Move or remove it first.</source>
+        <translation>Nicht geändert: Auf einem solchen Kopf läge %1 außerhalb des Haars, und der Plan ließe sich nicht speichern. Bitte zuerst verschieben oder entfernen.</translation>
+    </message>
+    <message>
+        <source>Not read anew: %1 holds another client&apos;s plan now, and what is kept of this client stands in this window. Yours is still open here, as it was.</source>
+        <translation>Nicht neu eingelesen: %1 enthält jetzt den Plan einer anderen Person, und in diesem Fenster steht, was über diese Person aufbewahrt wird. Ihr Plan ist hier unverändert offen.</translation>
+    </message>
+    <message>
+        <source>Open it instead</source>
+        <translation>Stattdessen öffnen</translation>
+    </message>
 </context>
 <context>
     <name>combdraft::desk::MenuCorner</name>
@@ -13125,7 +13196,7 @@ vereinbart</translation>
     </message>
     <message>
         <source>Eight touches to the first look. Skip what you don&apos;t know: the usual value stands in, and everything can be typed exactly later.</source>
-        <translation>Mit acht Griffen zum ersten Look. Überspringen, was Sie nicht wissen: Der übliche Wert springt ein, und alles lässt sich später genau eintippen.</translation>
+        <translation>Mit acht Griffen zum ersten Look. Überspringen, was Sie nicht wissen: Der übliche Wert springt ein, und alles lässt sich später genau eintragen.</translation>
     </message>
     <message>
         <source>Head size</source>
@@ -13233,7 +13304,7 @@ vereinbart</translation>
     </message>
     <message>
         <source>Client&apos;s left</source>
-        <translation>Links der Kundin</translation>
+        <translation>Linke Kopfseite</translation>
     </message>
     <message>
         <source>Middle</source>
@@ -13241,7 +13312,7 @@ vereinbart</translation>
     </message>
     <message>
         <source>Client&apos;s right</source>
-        <translation>Rechts der Kundin</translation>
+        <translation>Rechte Kopfseite</translation>
     </message>
     <message>
         <source>Where it swirls</source>
@@ -13293,7 +13364,7 @@ vereinbart</translation>
     </message>
     <message>
         <source>Before any colour work, ask and look: how old is the client (product labels and local rules set an age), was there ever a reaction to colour or a black temporary tattoo, is the scalp sore, broken or irritated, what has the hair been through (henna, box colour, earlier lightening, metallic salts), which tests are due by the maker&apos;s directions? A passed test is no guarantee. In doubt do not go on; refer to a doctor. The maker&apos;s directions, local rules and licence, and the insurer come before anything shown here. None of these answers is kept in the plan.</source>
-        <translation>Vor jeder Farbarbeit fragen und ansehen: Wie alt ist die Kundin (Produktangaben und örtliche Vorschriften setzen ein Alter), gab es je eine Reaktion auf Farbe oder eine schwarze temporäre Tätowierung, ist die Kopfhaut wund, verletzt oder gereizt, was hat das Haar hinter sich (Henna, Farbe aus der Packung, frühere Aufhellung, metallische Salze), welche Tests sind nach den Angaben des Herstellers fällig? Ein bestandener Test ist keine Garantie. Im Zweifel nicht weitermachen; an eine Ärztin oder einen Arzt verweisen. Die Angaben des Herstellers, örtliche Vorschriften und Zulassung und die Versicherung gehen allem vor, was hier gezeigt wird. Keine dieser Antworten wird im Plan aufbewahrt.</translation>
+        <translation>Vor jeder Farbarbeit fragen und ansehen: Wie alt ist die Person (Produktangaben und örtliche Vorschriften setzen ein Alter), gab es je eine Reaktion auf Farbe oder eine aufgemalte schwarze Tätowierung, ist die Kopfhaut wund, verletzt oder gereizt, was hat das Haar hinter sich (Henna, Farbe aus der Packung, frühere Aufhellung, metallische Salze), welche Tests sind nach den Angaben des Herstellers fällig? Ein bestandener Test ist keine Garantie. Im Zweifel nicht weitermachen; ärztlich abklären lassen. Die Angaben des Herstellers, örtliche Vorschriften und Zulassung und die Versicherung gehen allem vor, was hier gezeigt wird. Keine dieser Antworten wird im Plan aufbewahrt.</translation>
     </message>
     <message>
         <source>Back</source>
@@ -13332,11 +13403,11 @@ vereinbart</translation>
     </message>
     <message>
         <source>with the part %1 mm to client&apos;s right</source>
-        <translation>mit dem Scheitel %1 mm nach rechts der Kundin</translation>
+        <translation>mit dem Scheitel %1 mm zur rechten Kopfseite</translation>
     </message>
     <message>
         <source>with the part %1 mm to client&apos;s left</source>
-        <translation>mit dem Scheitel %1 mm nach links der Kundin</translation>
+        <translation>mit dem Scheitel %1 mm zur linken Kopfseite</translation>
     </message>
     <message>
         <source>with the crown opened</source>
@@ -13403,7 +13474,7 @@ vereinbart</translation>
     </message>
     <message>
         <source>Sections with their rules. On another head they follow its hairline and their pieces are laid out anew; levels and formulas are for you to type. What is on the plan stays.</source>
-        <translation>Abteilungen mit ihren Regeln. Auf einem anderen Kopf folgen sie dessen Haarlinie, und ihre Strähnen werden neu ausgelegt; Tonhöhen und Rezepturen sind selbst einzutippen. Was im Plan ist, bleibt.</translation>
+        <translation>Abteilungen mit ihren Regeln. Auf einem anderen Kopf folgen sie dessen Haarlinie, und ihre Strähnen werden neu ausgelegt; Tonhöhen und Rezepturen sind selbst einzutragen. Was im Plan ist, bleibt.</translation>
     </message>
     <message>
         <source>Name of the pattern</source>
@@ -13467,7 +13538,7 @@ vereinbart</translation>
     </message>
     <message>
         <source>Drawing of %1: from behind, from the client&apos;s left, from above</source>
-        <translation>Zeichnung von %1: von hinten, von links der Kundin, von oben</translation>
+        <translation>Zeichnung von %1: von hinten, von der linken Kopfseite, von oben</translation>
     </message>
     <message>
         <source>%1 (your own)</source>
@@ -13626,7 +13697,7 @@ vereinbart</translation>
     </message>
     <message>
         <source>Pieces that are there already stay as they are. What a piece lifts to is a stand-in (level 9, 8 to 10) until you type it.</source>
-        <translation>Vorhandene Strähnen bleiben, wie sie sind. Worauf eine Strähne aufhellt, ist ein Platzhalter (Tonhöhe 9, 8 bis 10), bis Sie es eintippen.</translation>
+        <translation>Vorhandene Strähnen bleiben, wie sie sind. Worauf eine Strähne aufhellt, ist ein Platzhalter (Tonhöhe 9, 8 bis 10), bis Sie es eintragen.</translation>
     </message>
     <message>
         <source>Hints</source>
@@ -13650,7 +13721,7 @@ vereinbart</translation>
     </message>
     <message>
         <source>Clients: your own policy</source>
-        <translation>Kundinnen: Ihre eigenen Regeln</translation>
+        <translation>Kundenakten: Ihre eigenen Regeln</translation>
     </message>
     <message>
         <source>months</source>
@@ -13662,7 +13733,7 @@ vereinbart</translation>
     </message>
     <message>
         <source>Client data is kept for</source>
-        <translation>Daten der Kundinnen werden aufbewahrt</translation>
+        <translation>Kundendaten werden aufbewahrt</translation>
     </message>
     <message>
         <source>What is older is listed for you to decide; nothing is deleted by itself</source>
@@ -13686,7 +13757,7 @@ vereinbart</translation>
     </message>
     <message>
         <source>not typed</source>
-        <translation>nicht getippt</translation>
+        <translation>keine Angabe</translation>
     </message>
     <message>
         <source>For an hour of work</source>
@@ -13718,7 +13789,7 @@ vereinbart</translation>
     </message>
     <message>
         <source>The work list shows what its minutes and grams come to. What a choice is offered for on the consultation card stays as you type it there.</source>
-        <translation>Die Arbeitsliste zeigt, was ihre Minuten und Gramm ergeben. Wofür eine Variante auf der Beratungskarte angeboten wird, bleibt, wie Sie es dort tippen.</translation>
+        <translation>Die Arbeitsliste zeigt, was ihre Minuten und Gramm ergeben. Wofür eine Variante auf der Beratungskarte angeboten wird, bleibt, wie Sie es dort eintragen.</translation>
     </message>
 </context>
 <context>
@@ -14284,11 +14355,11 @@ Nicht für: %2</translation>
     </message>
     <message>
         <source>Part: %1 mm to client&apos;s right</source>
-        <translation>Scheitel: %1 mm nach rechts der Kundin</translation>
+        <translation>Scheitel: %1 mm zur rechten Kopfseite</translation>
     </message>
     <message>
         <source>Part: %1 mm to client&apos;s left</source>
-        <translation>Scheitel: %1 mm nach links der Kundin</translation>
+        <translation>Scheitel: %1 mm zur linken Kopfseite</translation>
     </message>
     <message>
         <source>Part: none, all is tied back</source>
@@ -14348,7 +14419,7 @@ Nicht für: %2</translation>
     </message>
     <message>
         <source>The hair as it came in</source>
-        <translation>Das Haar, wie es hereinkam</translation>
+        <translation>Das Haar, wie es heute ist</translation>
     </message>
     <message>
         <source>Planned</source>
@@ -14396,7 +14467,7 @@ Nicht für: %2</translation>
     </message>
     <message>
         <source>Bare, before toner</source>
-        <translation>Bloß, vor dem Toner</translation>
+        <translation>Noch ohne Toner</translation>
     </message>
     <message>
         <source>After</source>
@@ -14404,7 +14475,7 @@ Nicht für: %2</translation>
     </message>
     <message>
         <source>After toner, as typed</source>
-        <translation>Nach dem Toner, wie eingetippt</translation>
+        <translation>Nach dem Toner, wie eingetragen</translation>
     </message>
     <message>
         <source>Weeks later</source>
@@ -14436,7 +14507,7 @@ Nicht für: %2</translation>
     </message>
     <message>
         <source>Light</source>
-        <translation>Hell</translation>
+        <translation>Licht</translation>
     </message>
     <message>
         <source>The light the hair is looked at in</source>
@@ -14483,7 +14554,7 @@ Nicht für: %2</translation>
     </message>
     <message>
         <source>Back to where you were (Escape)</source>
-        <translation>Zurück, wo Sie waren (Escape)</translation>
+        <translation>Zurück zur vorigen Ansicht (Escape)</translation>
     </message>
     <message>
         <source>What is printed</source>
@@ -14510,8 +14581,8 @@ Nicht für: %2</translation>
         <translation>Kundenblatt</translation>
     </message>
     <message>
-        <source>The picture, what to expect, how to look after it</source>
-        <translation>Das Bild, was zu erwarten ist, Pflege danach</translation>
+        <source>The picture, what the plan shows, how to look after it</source>
+        <translation>Das Bild, was der Plan zeigt, Pflege danach</translation>
     </message>
     <message>
         <source>Paper</source>
@@ -14635,7 +14706,7 @@ Nicht für: %2</translation>
     </message>
     <message>
         <source>How did it go, a line each</source>
-        <translation>Wie ging es, je eine Zeile</translation>
+        <translation>Wie lief es, je eine Zeile</translation>
     </message>
     <message>
         <source>Left empty: lines to write on</source>
@@ -14763,7 +14834,7 @@ Nicht für: %2</translation>
     </message>
     <message>
         <source>Bowls, steps and foils in order, for beside the chair</source>
-        <translation>Schalen, Schritte und Folien in ihrer Reihenfolge, für neben den Stuhl</translation>
+        <translation>Schalen, Schritte und Folien in ihrer Reihenfolge, für den Platz am Stuhl</translation>
     </message>
     <message>
         <source>The list is printed as it is set on the appointment&apos;s page: order, hands, foil widths, own factors. Minutes on the hair are not in it: what is seen is written in by hand.</source>
@@ -14804,7 +14875,7 @@ Nicht für: %2</translation>
     </message>
     <message>
         <source>The pages were not saved: files of their names stand there already, and the plan or its client was left before you said what is to become of them.</source>
-        <translation>Die Seiten wurden nicht gespeichert: Dateien ihres Namens stehen dort schon, und der Plan oder seine Kundin wurde verlassen, bevor Sie sagten, was mit ihnen geschehen soll.</translation>
+        <translation>Die Seiten wurden nicht gespeichert: Dateien ihres Namens stehen dort schon, und der Plan oder die Kundenakte wurde verlassen, bevor Sie sagten, was mit ihnen geschehen soll.</translation>
     </message>
     <message>
         <source>Stopped after %1 of %2 pages. The printer has these and may print them: take them back there.</source>
@@ -15026,24 +15097,24 @@ Nicht für: %2</translation>
         <translation>Nicht in dem Alter, das Etikett, örtliche Vorschriften oder Versicherung verlangen: Sie gehen vor, auch bei Tests.</translation>
     </message>
     <message>
-        <source>Has reacted before: to a doctor first; label and insurer say what may follow.</source>
-        <translation>Hat schon einmal reagiert: zuerst zur Ärztin oder zum Arzt; Etikett und Versicherung sagen, was folgen darf.</translation>
+        <source>Has reacted before: do not go on, to a doctor first; label and insurer say what may follow.</source>
+        <translation>Hat schon einmal reagiert: nicht weitermachen, zuerst ärztlich abklären lassen; Etikett und Versicherung sagen, was folgen darf.</translation>
     </message>
     <message>
-        <source>Something was found on the scalp: what it is, is not for the colourist to say.</source>
-        <translation>An der Kopfhaut wurde etwas gefunden: Was es ist, hat nicht die Coloristin zu sagen.</translation>
+        <source>Something was found on the scalp: do not go on, to a doctor first. What it is, is not for the colourist to say.</source>
+        <translation>An der Kopfhaut wurde etwas gefunden: nicht weitermachen, zuerst ärztlich abklären lassen. Was es ist, ist nicht im Salon zu entscheiden.</translation>
     </message>
     <message>
         <source>The age was not asked; label, local rules and insurer set the lowest one.</source>
         <translation>Nach dem Alter wurde nicht gefragt; Etikett, örtliche Vorschriften und Versicherung setzen das niedrigste.</translation>
     </message>
     <message>
-        <source>Past reactions were not asked: to colour, to lightener, to a black tattoo.</source>
-        <translation>Nach früheren Reaktionen wurde nicht gefragt: auf Farbe, auf Aufheller, auf eine schwarze Tätowierung.</translation>
+        <source>Past reactions were not asked: to colour, to lightener, to a temporary black tattoo; also whether breath was short from powder or colour.</source>
+        <translation>Nach früheren Reaktionen wurde nicht gefragt: auf Farbe, auf Aufheller, auf eine aufgemalte schwarze Tätowierung; auch nicht, ob Pulver oder Farbe den Atem genommen hat.</translation>
     </message>
     <message>
-        <source>The scalp was not looked at: broken, sore or irritated skin is referred.</source>
-        <translation>Die Kopfhaut wurde nicht angesehen: Verletzte, wunde oder gereizte Haut wird verwiesen.</translation>
+        <source>The scalp was not looked at: on broken, sore or irritated skin nothing is put; refer to a doctor.</source>
+        <translation>Die Kopfhaut wurde nicht angesehen: Auf verletzte, wunde oder gereizte Haut kommt nichts; ärztlich abklären lassen.</translation>
     </message>
     <message>
         <source>Not all of the hair&apos;s history was asked: dye, henna, metallic colour, box colour.</source>
@@ -15059,11 +15130,11 @@ Nicht für: %2</translation>
     </message>
     <message>
         <source>Refer: %1</source>
-        <translation>Verweisen: %1</translation>
+        <translation>Abklären lassen: %1</translation>
     </message>
     <message>
-        <source>Ask first, whether or not it is written down: the age that label, rules and insurer ask for; past reactions, also to a black tattoo; the scalp&apos;s condition; which tests are due. When in doubt, refer.</source>
-        <translation>Zuerst fragen, ob notiert oder nicht: das Alter, das Etikett, Vorschriften und Versicherung verlangen; frühere Reaktionen, auch auf eine schwarze Tätowierung; den Zustand der Kopfhaut; welche Tests fällig sind. Im Zweifel verweisen.</translation>
+        <source>Ask first, whether or not it is written down: the age that label, rules and insurer ask for; past reactions, also to a temporary black tattoo; the scalp&apos;s condition; which tests are due. In doubt do not go on; refer to a doctor.</source>
+        <translation>Zuerst fragen, ob notiert oder nicht: das Alter, das Etikett, Vorschriften und Versicherung verlangen; frühere Reaktionen, auch auf eine aufgemalte schwarze Tätowierung; den Zustand der Kopfhaut; welche Tests fällig sind. Im Zweifel nicht weitermachen; ärztlich abklären lassen.</translation>
     </message>
     <message>
         <source>Skin test</source>
@@ -15095,7 +15166,7 @@ Nicht für: %2</translation>
     </message>
     <message>
         <source>no due date typed, and no policy of yours</source>
-        <translation>kein Fälligkeitstag getippt und keine eigene Regel von Ihnen</translation>
+        <translation>kein Fälligkeitstag eingetragen und keine eigene Regel von Ihnen</translation>
     </message>
     <message>
         <source>due today</source>
@@ -15135,7 +15206,7 @@ Nicht für: %2</translation>
     </message>
     <message>
         <source>the placement was not kept, so that the plan&apos;s check says nothing of it</source>
-        <translation>die Einteilung wurde nicht aufbewahrt, so dass die Prüfung des Plans nichts dazu sagt</translation>
+        <translation>die Platzierung wurde nicht aufbewahrt, so dass die Prüfung des Plans nichts dazu sagt</translation>
     </message>
     <message>
         <source>1 finding of the plan&apos;s check</source>
@@ -15162,12 +15233,12 @@ Nicht für: %2</translation>
         <translation>Ob Henna, metallhaltige Farbe oder Farbe aus der Packung auf dem Haar ist, ist nicht bekannt: kein Metalltest ist aufgeschrieben.</translation>
     </message>
     <message>
-        <source>Does not know of past reactions: ask again; when in doubt, to a doctor first. Label and insurer say what may follow.</source>
-        <translation>Weiß nichts von früheren Reaktionen: noch einmal fragen; im Zweifel zuerst zum Arzt. Was folgen darf, sagen Etikett und Versicherung.</translation>
+        <source>Does not know of past reactions: ask again; in doubt do not go on, to a doctor first. Label and insurer say what may follow.</source>
+        <translation>Weiß nichts von früheren Reaktionen: noch einmal fragen; im Zweifel nicht weitermachen, zuerst ärztlich abklären lassen. Was folgen darf, sagen Etikett und Versicherung.</translation>
     </message>
     <message>
-        <source>It is not sure what is on the scalp: look again; when in doubt, to a doctor first.</source>
-        <translation>Es ist nicht klar, was auf der Kopfhaut ist: noch einmal ansehen; im Zweifel zuerst zum Arzt.</translation>
+        <source>It is not sure what is on the scalp: look again; in doubt do not go on, to a doctor first.</source>
+        <translation>Es ist nicht klar, was auf der Kopfhaut ist: noch einmal ansehen; im Zweifel nicht weitermachen, zuerst ärztlich abklären lassen.</translation>
     </message>
     <message>
         <source>The age is not known: ask again; label, local rules and insurer set the lowest one, for tests too.</source>
@@ -15193,6 +15264,22 @@ Nicht für: %2</translation>
         <source>the day was not written down, so that the tests were not looked at</source>
         <translation>der Tag wurde nicht aufgeschrieben, so dass die Tests nicht angesehen wurden</translation>
     </message>
+    <message>
+        <source>%1 of %2: no result is written down.</source>
+        <translation>%1 vom %2: Es ist kein Ergebnis notiert.</translation>
+    </message>
+    <message>
+        <source>%1 of %2, as you wrote it down: “%3”.</source>
+        <translation>%1 vom %2, wie Sie es notiert haben: „%3“.</translation>
+    </message>
+    <message>
+        <source>If anything showed, or in doubt: do not go on; refer to a doctor.</source>
+        <translation>Hat sich etwas gezeigt oder im Zweifel: nicht weitermachen; ärztlich abklären lassen.</translation>
+    </message>
+    <message>
+        <source>If it was not as it should be, or in doubt: do not go on; see the maker&apos;s directions.</source>
+        <translation>War es nicht, wie es sein soll, oder im Zweifel: nicht weitermachen; die Angaben des Herstellers ansehen.</translation>
+    </message>
 </context>
 <context>
     <name>keys</name>
@@ -15214,7 +15301,7 @@ Nicht für: %2</translation>
     </message>
     <message>
         <source>A figure or sign alone is for typing. Hold Ctrl or Alt with it.</source>
-        <translation>Eine Ziffer oder ein Zeichen allein ist zum Tippen da. Strg oder Alt dazu halten.</translation>
+        <translation>Eine Ziffer oder ein Zeichen allein ist zum Schreiben da. Strg oder Alt dazu halten.</translation>
     </message>
     <message>
         <source>Alt with a letter opens a menu. Hold Ctrl with it, or choose another key.</source>
@@ -15484,15 +15571,15 @@ Nicht für: %2</translation>
     </message>
     <message>
         <source>This client is open in another program. What is kept can be read here, not changed.</source>
-        <translation>Diese Kundin ist in einem anderen Programm offen. Was aufbewahrt wird, lässt sich hier lesen, nicht ändern.</translation>
+        <translation>Diese Kundenakte ist in einem anderen Programm offen. Was aufbewahrt wird, lässt sich hier lesen, nicht ändern.</translation>
     </message>
     <message>
         <source>What is kept of this client cannot be read, and was left as it is. Nothing can be kept here until it can.</source>
-        <translation>Was von dieser Kundin aufbewahrt wird, ist nicht lesbar und blieb, wie es ist. Bis es lesbar ist, lässt sich hier nichts aufbewahren.</translation>
+        <translation>Diese Kundenakte ist nicht lesbar und blieb, wie sie ist. Bis sie lesbar ist, lässt sich hier nichts aufbewahren.</translation>
     </message>
     <message>
         <source>What was kept of this client is damaged. It was set aside in its folder as %1; its photos are still here.</source>
-        <translation>Was von dieser Kundin aufbewahrt wurde, ist beschädigt. Es wurde in seinem Ordner als %1 beiseitegelegt; die Fotos sind noch hier.</translation>
+        <translation>Diese Kundenakte ist beschädigt. Sie wurde in ihrem Ordner als %1 beiseitegelegt; die Fotos sind noch hier.</translation>
     </message>
     <message>
         <source>Your own factors could not be read (%1). They were set aside in the settings as %2; the work list goes by the assumptions until you take new ones over.</source>
@@ -15500,11 +15587,11 @@ Nicht für: %2</translation>
     </message>
     <message>
         <source>the client does not know</source>
-        <translation>die Kundin weiß es nicht</translation>
+        <translation>nicht bekannt</translation>
     </message>
     <message>
         <source>Scalp: looked at, and not sure</source>
-        <translation>Kopfhaut: angesehen, und nicht klar</translation>
+        <translation>Kopfhaut: angesehen, nicht klar</translation>
     </message>
     <message>
         <source>%1 cannot be written: what you chose or taught the program last is gone when it ends, if not before. It needs room on the disk and the permission to write there; then choose it once more.</source>

@@ -330,7 +330,7 @@ TEST_CASE("taps are in the plan at once and outside undo", "[appointment][log]")
   CHECK(logOf(controller) == log);
 }
 
-TEST_CASE("at a typed limit the log says take it out and before it only look", "[appointment][log]") {
+TEST_CASE("at a typed limit the log says product off and before it only look", "[appointment][log]") {
   TestClock clock;
   DocumentController controller(typedPlan(10, 30));
   AppointmentPage page(controller, nullptr, clock.clock());
@@ -341,13 +341,13 @@ TEST_CASE("at a typed limit the log says take it out and before it only look", "
   view.button(Tap::Placed)->click();
   clock.minute = 12;
   view.fill();
-  CHECK(view.pieces()->item(0)->text().contains(QStringLiteral("12:00 on the hair; look; longest time typed from the leaflet in 18:00")));
+  CHECK(view.pieces()->item(0)->text().contains(QStringLiteral("12:00 on the hair; look; 18:00 left to the longest time typed from the leaflet")));
   CHECK(view.firstText().endsWith(QStringLiteral(": look")));
   CHECK(allText(view).contains(QStringLiteral("longer than it may be used as typed from its leaflet. See the leaflet.")));
   clock.minute = 30;
   view.fill();
-  CHECK(view.pieces()->item(0)->text().contains(QStringLiteral("longest time typed from the leaflet reached: take it out")));
-  CHECK(view.firstText().contains(QStringLiteral("longest time typed from the leaflet reached: take it out")));
+  CHECK(view.pieces()->item(0)->text().contains(QStringLiteral("longest time typed from the leaflet reached: product off now")));
+  CHECK(view.firstText().contains(QStringLiteral("longest time typed from the leaflet reached: product off now")));
   view.pieces()->setCurrentRow(0);
   view.button(Tap::TakenOut)->click();
   CHECK(view.firstText().contains(QStringLiteral("taken out, not rinsed: product may still be on it")));

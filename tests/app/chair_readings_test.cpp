@@ -68,3 +68,26 @@ TEST_CASE("how light is told in halves outwards once both ends are known", "[cha
   CHECK(chair::asShown(*raw).high == 7.5);
   CHECK(chair::asShown(*raw).planned == 6.2);
 }
+
+TEST_CASE("an end at which light and dark run together is told, whatever is planned", "[chair]") {
+  using look::ContrastVerdict;
+  const auto at = [](double delta, ContrastVerdict verdict) {
+    look::Readings readings;
+    readings.whole.lightness = 50;
+    readings.contrast.delta = delta;
+    readings.contrast.verdict = verdict;
+    return std::make_shared<const look::Readings>(readings);
+  };
+  const auto clear = at(16, ContrastVerdict::TwoClearLevels), soft = at(9, ContrastVerdict::Soft), blend = at(2, ContrastVerdict::OneTone);
+  const auto said = [](const std::shared_ptr<const look::Readings>& less, const std::shared_ptr<const look::Readings>& planned, const std::shared_ptr<const look::Readings>& more) {
+    const chair::PlainReading plain = chair::howMuchDifference({less, planned, more});
+    return plain.value + u'|' + plain.sentence;
+  };
+  CHECK(said(soft, clear, clear).contains(QLatin1String("As planned, light and dark stand clearly apart.")));
+  CHECK_FALSE(said(soft, clear, clear).contains(QLatin1String("run together")));
+  CHECK(said(blend, clear, clear).startsWith(QLatin1String("almost none to ")));
+  CHECK(said(blend, clear, clear).contains(QLatin1String("If it lightens less or more, they may run together")));
+  CHECK(said(blend, blend, clear).startsWith(QLatin1String("almost none to ")));
+  CHECK(said(blend, blend, clear).contains(QLatin1String("they may stand apart")));
+  CHECK(said(blend, blend, blend).startsWith(QLatin1String("almost none|")));
+}

@@ -455,7 +455,7 @@ TEST_CASE("the user's months for tests reach the consultation", "[client][desk]"
     f.consent = store::Consent{"planning", "2026-01-01", {}};
     f.tests = {{store::TestKind::Skin, "2026-01-01", "", "", {}}};
   });
-  CHECK_FALSE(desk.window->cards().consultationCard()->cautions().contains(QStringLiteral("Skin test")));
+  CHECK_FALSE(desk.window->cards().consultationCard()->cautions().contains(QStringLiteral("Skin test: overdue")));
   tests::typeInto(desk.window->preferencesPage().testMonths(store::TestKind::Skin)->edit(), QStringLiteral("1"));
   CHECK(desk.window->cards().consultationCard()->cautions().contains(QStringLiteral("Skin test: overdue since ") + words::dateText(QDate(2026, 2, 1))));
 }

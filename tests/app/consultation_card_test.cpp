@@ -67,7 +67,7 @@ QStringList textsOf(const ClientFile& file, const store::ClientPolicy& policy, c
 }
 
 bool hasText(const QStringList& texts, const QString& part) { return texts.filter(part).size() == 1; }
-bool hasText(const QStringList& texts, const char* part) { return hasText(texts, QString::fromLatin1(part)); }
+bool hasText(const QStringList& texts, const char* part) { return hasText(texts, QString::fromUtf8(part)); }
 
 }  // namespace
 
@@ -107,7 +107,7 @@ TEST_CASE("health questions and photos are asked only once the client agreed", "
   cards::PhotoStrip* photos = c.card.wishes()->photos();
   CHECK_FALSE(photos->addButton()->isVisibleTo(&c.card));
   c.card.turnTo(ConsultationCard::Page::Questions);
-  QPushButton* reacted = buttonNamed(c.card, QStringLiteral("Has reacted before, also to a black tattoo: Yes"));
+  QPushButton* reacted = buttonNamed(c.card, QStringLiteral("Has reacted before, also to a temporary black tattoo: Yes"));
   CHECK_FALSE(reacted->isVisibleTo(&c.card));
   buttonNamed(c.card, QStringLiteral("The client agrees"))->click();  // no purpose
   CHECK_FALSE(store::hasConsent(c.file()));
@@ -189,7 +189,12 @@ TEST_CASE("what was not asked is to be checked and what speaks against it referr
   file.health = {store::Answer::Yes, store::Answer::No, "", store::ScalpFound::Nothing, "", "", {}};
   file.history = {store::Answer::No, store::Answer::No, store::Answer::No, store::Answer::No, "", "", {}};
   file.tests = {{store::TestKind::Skin, "2026-05-01", "nothing seen", "", {}}, {store::TestKind::Strand, "2026-05-01", "", "", {}}};
-  CHECK(textsOf(file, {}, today).isEmpty());
+  texts = textsOf(file, {}, today);
+  REQUIRE(texts.size() == 2);  // what was seen is read again, and never judged here
+  CHECK(hasText(texts, "as you wrote it down: “nothing seen”. If anything showed, or in doubt: do not go on; refer to a doctor."));
+  CHECK(hasText(texts, "no result is written down"));
+  file.tests[1].result = "broke";
+  CHECK(hasText(textsOf(file, {}, today), "“broke”. If it was not as it should be, or in doubt: do not go on; see the maker's directions."));
 }
 
 TEST_CASE("what the client does not know is asked again or tested or referred as a yes would be", "[cards][client]") {
@@ -207,7 +212,7 @@ TEST_CASE("what the client does not know is asked again or tested or referred as
 
   Consultation c;
   c.agree();
-  buttonNamed(c.card, QStringLiteral("Has reacted before, also to a black tattoo: Doesn't know"))->click();
+  buttonNamed(c.card, QStringLiteral("Has reacted before, also to a temporary black tattoo: Doesn't know"))->click();
   CHECK(c.file().health.reacted == store::Answer::Unknown);
   buttonNamed(c.card, QStringLiteral("Henna: Doesn't know"))->click();
   CHECK(c.file().history.henna == store::Answer::Unknown);
@@ -295,13 +300,13 @@ TEST_CASE("a test is overdue by the typed date or by the user's own policy alone
   const QDate today(2026, 6, 1);
   ClientFile file = fullClient(5);
   file.tests = {{store::TestKind::Skin, "2024-01-01", "", "", {}}, {store::TestKind::Strand, "2026-05-01", "", "", {}}};
-  CHECK(textsOf(file, {}, today).filter(QStringLiteral("Skin test")).isEmpty());  // nobody said how long it counts
+  CHECK(textsOf(file, {}, today).filter(QStringLiteral("Skin test:")).isEmpty());  // nobody said how long it counts
   store::ClientPolicy policy;
   policy.test_months[static_cast<std::size_t>(store::TestKind::Skin)] = 6;
   CHECK(hasText(textsOf(file, policy, today), QStringLiteral("Test: Skin test: overdue since %1.").arg(words::dateText(QDate(2024, 7, 1)))));
   // The last one made counts.
   file.tests.push_back({store::TestKind::Skin, "2026-05-20", "", "", {}});
-  CHECK(textsOf(file, policy, today).filter(QStringLiteral("Skin test")).isEmpty());
+  CHECK(textsOf(file, policy, today).filter(QStringLiteral("Skin test:")).isEmpty());
   CHECK(cards::dueText(file.tests[2], policy, today) == QStringLiteral("next due ") + words::dateText(QDate(2026, 11, 20)));
   file.tests[2].due = "2026-06-01";
   CHECK(hasText(textsOf(file, policy, today), "Test: Skin test: due today."));

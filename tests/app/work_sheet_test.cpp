@@ -54,7 +54,7 @@ TEST_CASE("the work list on paper has every step its bowls and the cautions on e
   CHECK_FALSE(looksNeeded(request).any());
   const auto pages = pagesOf(request);
   const QString words = flat(pages);
-  for (const char* part : {"Bowl by bowl", "Step by step", "Foils and hair", "Needs a look", "A, lightener: bowl 1", "powder", "place piece 1", "place piece 8", "F7"}) {
+  for (const char* part : {"Bowl by bowl", "Step by step", "Foils and hair", "Order, bowls and times", "Check before work", "A, lightener: bowl 1", "powder", "place piece 1", "place piece 8", "F7"}) {
     INFO(part);
     CHECK(words.contains(QString::fromLatin1(part)));
   }
