@@ -85,8 +85,11 @@ expect 0 "" upgrade old.json --out new.json
 check "upgrade says what it did" grep -q "format 1 to 2" out
 check "upgrade leaves the old file alone" cmp -s old.json "$old"
 check "what upgrade wrote is the newest format" grep -q '"version": 2' new.json
-expect 0 "" upgrade new.json --out new.json
-check "upgrade keeps the file before" cmp -s new.json new.json.previous
+cp "$old" same.json
+expect 0 "" upgrade same.json --out same.json
+check "upgrade keeps the file before" cmp -s same.json.previous "$old"
+expect 0 "" upgrade same.json --out same.json
+check "what is written once more leaves the version before" cmp -s same.json.previous "$old"
 expect 2 "--out" upgrade old.json
 expect 3 "nothing.json: there is no such file" upgrade nothing.json --out x.json
 expect 3 "no/such/x.json: the file could not be written" upgrade old.json --out no/such/x.json
