@@ -38,7 +38,6 @@ struct LogPage {
 class StandInDesktop : public QDBusVirtualObject {
  public:
   StandInDesktop() {
-    daemon_.setChildProcessModifier([] {});  // by fork: the thread sanitizer cannot follow Qt's vfork
     daemon_.start(QStringLiteral("dbus-daemon"), {QStringLiteral("--session"), QStringLiteral("--nofork"), QStringLiteral("--print-address")});
     REQUIRE(daemon_.waitForReadyRead(10'000));
     address_ = QString::fromUtf8(daemon_.readLine()).trimmed();

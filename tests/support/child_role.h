@@ -32,7 +32,6 @@ inline void tellReady() {
 class Child {
  public:
   Child(const char* role, const QStringList& arguments) {
-    process_.setChildProcessModifier([] {});  // by fork: the thread sanitizer cannot follow Qt's vfork
     process_.start(QCoreApplication::applicationFilePath(),
                    QStringList{QStringLiteral("--role"), QLatin1String(role)} + arguments);
     REQUIRE(process_.waitForStarted());
