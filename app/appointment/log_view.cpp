@@ -3,6 +3,7 @@
 #include <time.h>
 
 #include <QDateTime>
+#include <QFile>
 #include <QGridLayout>
 #include <QHBoxLayout>
 #include <QScrollArea>
@@ -11,6 +12,7 @@
 #include <QVBoxLayout>
 #include <algorithm>
 #include <chrono>
+#include <utility>
 
 #include "app/controls/wrapped_label.h"
 #include "app/paint/describe_piece.h"
@@ -52,9 +54,24 @@ std::int64_t steadyNow_ms() {
   return std::chrono::duration_cast<std::chrono::milliseconds>(std::chrono::steady_clock::now().time_since_epoch()).count();
 }
 
-// Time of day from which it counts: a fact where nobody typed a limit to count to.
-QString placedAt(const work::PieceNow& now) {
-  return QDateTime::fromMSecsSinceEpoch(now.placed_utc_ms).toLocalTime().toString(QStringLiteral("HH:mm"));
+// Time of day from which it counts: a fact where nobody typed a limit to count to. By the
+// clock as it stands now, where it was set since.
+QString placedAt(const work::PieceNow& now, double now_s, std::int64_t utc_ms) {
+  constexpr std::int64_t kSet_ms = 90'000;
+  const std::int64_t counted_ms = utc_ms - static_cast<std::int64_t>(1000 * (now_s - now.placed_s.value_or(now_s)));
+  const std::int64_t at_ms = std::abs(counted_ms - now.placed_utc_ms) > kSet_ms ? counted_ms : now.placed_utc_ms;
+  return QDateTime::fromMSecsSinceEpoch(at_ms).toLocalTime().toString(QStringLiteral("HH:mm"));
+}
+
+// What counts on through the whole time this computer is on: one name for all windows and
+// starts of the program in it. Where the system does not tell it, each window has its own.
+QString runName() {
+  QFile told(QStringLiteral("/proc/sys/kernel/random/boot_id"));
+  const QUuid boot = told.open(QIODevice::ReadOnly) ? QUuid::fromString(QString::fromLatin1(told.readAll()).trimmed()) : QUuid();
+#ifdef CLOCK_BOOTTIME
+  if (!boot.isNull()) return QUuid::createUuidV5(boot, QStringLiteral("appointment log")).toString(QUuid::WithoutBraces);
+#endif
+  return QUuid::createUuid().toString(QUuid::WithoutBraces);
 }
 
 /// With its place and the letters of its formulas: "piece 7, back left, A/B".
@@ -68,7 +85,7 @@ QString rowName(const plan::Plan& plan, const plan::ItemId& id, const PlaceBook&
 }  // namespace
 
 LogView::Clock LogView::systemClock() {
-  const std::string run = QUuid::createUuid().toString(QUuid::WithoutBraces).toStdString();
+  const std::string run = runName().toStdString();
   return [run] {
     return work::TapClock{QDateTime::currentMSecsSinceEpoch(), steadyNow_ms(), run};
   };
@@ -110,6 +127,7 @@ LogView::LogView(document::DocumentController& controller, Clock clock, QWidget*
   pieces_->setWordWrap(true);
   pieces_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);  // long rows wrap
   pieces_->setResizeMode(QListView::Adjust);
+  connect(pieces_, &QListWidget::currentRowChanged, this, &LogView::fillTakeBackOf);
   middle->addWidget(pieces_, 3);
   middle->addWidget(buildButtons(), 2);
   middle->addWidget(buildSide(), 3);
@@ -118,8 +136,10 @@ LogView::LogView(document::DocumentController& controller, Clock clock, QWidget*
   timer_.setInterval(kTick_ms);
   connect(&timer_, &QTimer::timeout, this, &LogView::tick);
   connect(&controller_, &document::DocumentController::changed, this, [this](const document::DocumentChange& change) {
-    if (change.kind == document::DocumentChange::Kind::Replaced) setUnwritten(false);  // that was another plan's tap
-    if (isVisible() && change.kind != document::DocumentChange::Kind::Tentative) fill();
+    if (change.kind == document::DocumentChange::Kind::Replaced) forgetPlan();
+    if (!isVisible() || change.kind == document::DocumentChange::Kind::Tentative) return;
+    fill();
+    if (change.kind == document::DocumentChange::Kind::Replaced) chooseNext();
   });
 }
 
@@ -182,6 +202,11 @@ QWidget* LogView::buildButtons() {
   tapButton(Tap::Rinsed, tr("Rinsed"), tr("This hair is rinsed"));
   takeBack_ = big(tr("Take back the last tap"), tr("It counts no more; it stays in the log, marked"));
   connect(takeBack_, &QPushButton::clicked, this, &LogView::takeBackLast);
+  takeBackOf_ = new QPushButton(tr("Take back this piece's last tap"), box);
+  takeBackOf_->setToolTip(tr("Of the chosen piece, whatever was tapped since: for a rinse tapped by mistake, whose time then counts on"));
+  takeBackOf_->setMinimumHeight(32);
+  column->addWidget(takeBackOf_);
+  connect(takeBackOf_, &QPushButton::clicked, this, &LogView::takeBackOfPiece);
   beginAnew_ = big(tr("Begin a new log"), tr("For another visit with this plan: the taps until now stay in the log and count no more"));
   connect(beginAnew_, &QPushButton::clicked, this, &LogView::beginNewLog);
   beginAnew_->hide();
@@ -232,8 +257,11 @@ void LogView::showEvent(QShowEvent* event) {
   timer_.start();
   awake_->keep(tr("An appointment log is open"));
   fill();
-  if (pieces_->currentRow() < 0)
-    if (const auto log = logNow()) goOn(*log);
+  if (pieces_->currentRow() < 0) chooseNext();
+}
+
+void LogView::chooseNext() {
+  if (const auto log = logNow()) goOn(*log);
 }
 
 void LogView::hideEvent(QHideEvent* event) {
@@ -257,8 +285,10 @@ std::optional<work::AppointmentLog> LogView::logNow() {
 void LogView::fill() {
   const auto log = logNow();
   for (QPushButton* button : buttons_) button->setEnabled(log.has_value());
-  takeBack_->setEnabled(log && std::any_of(log->events.begin(), log->events.end(), [](const work::LogEvent& e) { return !e.takenBack; }));
+  takeBack_->setEnabled(log && work::lastStanding(*log).has_value());
+  fillTakeBackOf();
   if (!log) return;
+  if (controller_.document().info().logJson != own_) taken_.clear();  // went on elsewhere
   const plan::Plan& plan = controller_.document();
   const QString before = bowl_->currentData().toString();
   const QSignalBlocker quiet(bowl_);
@@ -272,7 +302,6 @@ void LogView::fill() {
   fillPieces(*log, now);
   fillSide(*log, now);
   offerNewLog(*log);
-  canRestore_ = !(work::withTakenBackRestored(*log) == *log);
 }
 
 void LogView::tick() {
@@ -293,6 +322,7 @@ void LogView::fillPieces(const work::AppointmentLog& log, double now_s) {
     if (work::isUnderProduct(now) && std::find(order.begin(), order.end(), id) == order.end()) order.push_back(id);
   const auto timers = work::timersAt(plan, log, now_s);
   if (head::fitHead(plan.head().measures)) places_.take(plan, order);
+  const plan::ItemId before = chosenId();
   while (pieces_->count() > static_cast<int>(order.size())) delete pieces_->takeItem(pieces_->count() - 1);
   while (pieces_->count() < static_cast<int>(order.size())) pieces_->addItem(QString());
   for (int row = 0; row < pieces_->count(); ++row) {
@@ -305,8 +335,8 @@ void LogView::fillPieces(const work::AppointmentLog& log, double now_s) {
     else if (now != state.end())
       switch (now->second.stage) {
         case work::Stage::Planned: break;
-        case work::Stage::Placed: text = tr("%1: placed at %2; look").arg(text, placedAt(now->second)); break;
-        case work::Stage::TakenOut: text = tr("%1: placed at %2; taken out, not rinsed").arg(text, placedAt(now->second)); break;
+        case work::Stage::Placed: text = tr("%1: placed at %2; look").arg(text, placedAt(now->second, now_s, clock_().utc_ms)); break;
+        case work::Stage::TakenOut: text = tr("%1: placed at %2; taken out, not rinsed").arg(text, placedAt(now->second, now_s, clock_().utc_ms)); break;
         case work::Stage::Rinsed: text = tr("%1: rinsed").arg(text); break;
       }
     if (now != state.end() && now->second.level) text = tr("%1; level %2 seen").arg(text, QString::number(*now->second.level));
@@ -314,6 +344,35 @@ void LogView::fillPieces(const work::AppointmentLog& log, double now_s) {
     if (item->text() != text) item->setText(text);
     item->setData(Qt::UserRole, QString::fromStdString(id));
   }
+  if (chosenId() == before) return;
+  // A tap belongs to the piece that was chosen, never to one that slid into its row.
+  const auto found = std::find(order.begin(), order.end(), before);
+  pieces_->setCurrentRow(before.empty() || found == order.end() ? -1 : static_cast<int>(found - order.begin()));
+}
+
+plan::ItemId LogView::chosenId() const {
+  const QListWidgetItem* item = pieces_->currentItem();
+  return item ? item->data(Qt::UserRole).toString().toStdString() : plan::ItemId();
+}
+
+void LogView::fillTakeBackOf() {
+  const auto log = logNow();
+  takeBackOf_->setEnabled(log && !chosenId().empty() && work::lastStanding(*log, chosenId()).has_value());
+}
+
+void LogView::forgetPlan() {
+  setUnwritten(false);  // that was another plan's tap
+  state_->hide();
+  taken_.clear();
+  pieces_->clear();
+  scope_->setCurrent(0);
+  forgetSeen();
+}
+
+void LogView::forgetSeen() {
+  level_->setValue(std::nullopt);
+  pigment_->setCurrentIndex(-1);
+  pigment_->clearEditText();
 }
 
 void LogView::fillSide(const work::AppointmentLog& log, double now_s) {
@@ -321,14 +380,21 @@ void LogView::fillSide(const work::AppointmentLog& log, double now_s) {
   QStringList first, bowls, last, odd;
   const auto state = work::stateAt(log, now_s);
   const auto timers = work::timersAt(plan, log, now_s);
+  int more = 0;
   for (const work::LookFirst& look : work::lookFirst(plan, log, now_s)) {
-    if (first.size() == kLookFirst) break;
+    if (first.size() >= kLookFirst && look.reason != work::LookReason::LimitReached) {
+      ++more;
+      continue;
+    }
     // Without a typed limit there is nothing to count to: the time of day it went on.
-    const bool isTimed = std::any_of(timers.begin(), timers.end(), [&](const work::PieceTimer& t) { return t.piece == look.piece; });
-    const QString why = look.reason == work::LookReason::LongestOn && !isTimed ? tr("placed at %1").arg(placedAt(state.at(look.piece)))
+    const auto timer = std::find_if(timers.begin(), timers.end(), [&](const work::PieceTimer& t) { return t.piece == look.piece; });
+    const bool isTimed = timer != timers.end();
+    const QString why = look.reason == work::LookReason::LimitReached && isTimed ? timerText(*timer)
+                        : look.reason == work::LookReason::LongestOn && !isTimed ? tr("placed at %1").arg(placedAt(state.at(look.piece), now_s, clock_().utc_ms))
                                                                                : reasonText(look.reason);
     first << tr("%1: %2").arg(rowName(plan, look.piece, places_), why);
   }
+  if (more > 0) first << tr("and %1 more on the hair: see the list").arg(more);
   for (const work::BowlTimer& bowl : work::bowlsAt(plan, log, now_s)) {
     const QString name = tr("%1: bowl %2").arg(formulaName(plan, bowl.formula), QString::number(bowl.number));
     bowls << (!bowl.life_s                         ? tr("%1, mixed; how long it may be used is not typed from its leaflet").arg(name)
@@ -338,6 +404,9 @@ void LogView::fillSide(const work::AppointmentLog& log, double now_s) {
   const auto taps = work::tapsOfVisit(log);
   for (auto event = taps.rbegin(); event != taps.rend() && last.size() < kLastTaps; ++event)
     last << tr("%1  %2").arg(timeOf(*event), tapText(plan, *event));
+  if (const double unknown_s = work::unknownSince_s(log, clock_()); unknown_s > 0)
+    odd << tr("The clock of this computer stands %1 min before the last tap: times on the hair may be too short by that and more. Look at a clock and at the hair.")
+               .arg(minutes(unknown_s / 60));
   for (const work::LogProblem& problem : work::problemsOf(plan, log)) odd << problemText(plan, problem);
   const auto put = [](QLabel* label, const QStringList& lines, const QString& none) { label->setText(lines.isEmpty() ? none : lines.join(u'\n')); };
   put(first_, first, tr("nothing is on the hair"));
@@ -347,10 +416,9 @@ void LogView::fillSide(const work::AppointmentLog& log, double now_s) {
 }
 
 std::vector<plan::ItemId> LogView::chosen(const work::AppointmentLog& log, Tap tap) const {
-  const QListWidgetItem* item = pieces_->currentItem();
-  if (!item) return {};
+  const plan::ItemId lead = chosenId();
+  if (lead.empty()) return {};
   const plan::Plan& plan = controller_.document();
-  const plan::ItemId lead = item->data(Qt::UserRole).toString().toStdString();
   const auto* piece = plan.find<plan::Piece>(lead);
   std::vector<plan::ItemId> all{lead};
   if (!piece || scope_->current() == 0) return all;
@@ -392,19 +460,19 @@ void LogView::tap(Tap which) {
     event.formula = bowl_->currentData().toString().toStdString();
   else
     event.pieces = chosen(*log, which);
-  if (which == Tap::Placed) event.planned = work::plannedLifts(controller_.document(), event.pieces);
-  if (which != Tap::BowlMixed && event.pieces.empty()) return;
+  if (which != Tap::BowlMixed && event.pieces.empty()) return say(tr("This tap is not in the log: no piece is chosen. Choose one in the list."));
+  if (which == Tap::Placed) {
+    event.planned = work::plannedLifts(controller_.document(), event.pieces);
+    event.limits_s = work::typedLimits(controller_.document(), event.pieces);
+  }
   if (which == Tap::Looked) {
     event.level = level_->value();
     event.pigment = words::oneLine(pigment_->currentText()).simplified().toStdString();
   }
   const work::AppointmentLog next = work::appended(*log, std::move(event), clock_());
-  if (!keep(next)) return;  // what was typed stays, and so does the chosen piece
-  if (which == Tap::Looked) {  // the next piece is judged anew
-    level_->setValue(std::nullopt);
-    pigment_->setCurrentIndex(-1);
-    pigment_->clearEditText();
-  }
+  auto taken = std::exchange(taken_, {});
+  if (!keep(next)) return void(taken_ = std::move(taken));  // what was typed stays, and so does the chosen piece
+  if (which == Tap::Looked) forgetSeen();  // the next piece is judged anew
   if (which == Tap::Placed) goOn(next);
 }
 
@@ -418,14 +486,27 @@ bool LogView::isTouchedTwice(std::optional<Tap> which) {
   return isTwice;
 }
 
-void LogView::takeBackLast() {
+void LogView::takeBackLast() { takeBack({}); }
+
+void LogView::takeBackOfPiece() {
+  if (!chosenId().empty()) takeBack(chosenId());
+}
+
+void LogView::takeBack(const plan::ItemId& piece) {
   const auto log = logNow();
-  if (log && !isTouchedTwice(std::nullopt)) keep(work::withLastTakenBack(*log));
+  if (!log || isTouchedTwice(std::nullopt)) return;
+  const auto at = work::lastStanding(*log, piece);
+  if (!at) return;
+  taken_.push_back(*at);
+  if (!keep(work::withTakenBack(*log, *at))) taken_.pop_back();
 }
 
 void LogView::restoreLast() {
   const auto log = logNow();
-  if (log && !isTouchedTwice(std::nullopt)) keep(work::withTakenBackRestored(*log));
+  if (!log || taken_.empty() || isTouchedTwice(std::nullopt)) return;
+  const std::size_t at = taken_.back();
+  taken_.pop_back();
+  if (!keep(work::withTakenBack(*log, at, false))) taken_.push_back(at);
 }
 
 void LogView::beginNewLog() {
@@ -435,7 +516,9 @@ void LogView::beginNewLog() {
   begun.tap = Tap::Begun;
   begun.who = words::oneLine(who_->text()).simplified().toStdString();
   const auto next = work::withVisitBegun(*log, std::move(begun), clock_(), kOtherVisit_s);
-  if (next && keep(*next)) say(tr("A new log is begun; the taps before it stay in the plan."));
+  if (!next) return;
+  taken_.clear();
+  if (keep(*next)) say(tr("A new log is begun; the taps before it stay in the plan."));
 }
 
 // A day's taps are one log. It is offered only: hair may still be under product.
@@ -460,7 +543,9 @@ void LogView::say(const QString& text) {
 void LogView::setUnwritten(bool isUnwritten) { unwritten_->setVisible(isUnwritten); }
 
 bool LogView::keep(const work::AppointmentLog& log) {
-  const auto outcome = controller_.record(document::DocumentController::Record::Log, work::writeLog(log));
+  const std::string before = std::exchange(own_, work::writeLog(log));
+  const auto outcome = controller_.record(document::DocumentController::Record::Log, own_);
+  if (outcome == document::DocumentController::Outcome::Refused) own_ = before;
   state_->hide();
   if (outcome == document::DocumentController::Outcome::Refused)
     say(tr("This tap is not in the log: the plan may only be read, or it has no room left. What was typed here stays; note the time on paper."));

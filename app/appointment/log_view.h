@@ -31,7 +31,8 @@ class LogView : public QWidget {
  public:
   using Clock = std::function<work::TapClock()>;
   /// The wall clock, the clock of this computer that cannot be set back and counts on
-  /// while it sleeps, and a name for this run of the program.
+  /// while it sleeps, and a name for as long as that one counts: until the computer is started
+  /// anew, where the system tells.
   static Clock systemClock();
 
   explicit LogView(document::DocumentController& controller, Clock clock = systemClock(), QWidget* parent = nullptr);
@@ -41,12 +42,13 @@ class LogView : public QWidget {
   void takeBackLast();
   /// The tap that was taken back last stands again, unless one came since.
   void restoreLast();
-  bool canRestore() const { return canRestore_; }
+  bool canRestore() const { return !taken_.empty(); }
   bool canTakeBack() const { return takeBack_->isEnabled(); }
   /// In the place of the session's own bus; for tests.
   void setAwake(ScreenAwake* awake);
   QPushButton* button(work::Tap tap) { return buttons_[static_cast<std::size_t>(tap)]; }
   QPushButton* takeBack() { return takeBack_; }
+  QPushButton* takeBackOf() { return takeBackOf_; }
   QPushButton* beginAnew() { return beginAnew_; }
   QListWidget* pieces() { return pieces_; }
   controls::Segments* scope() { return scope_; }
@@ -86,16 +88,25 @@ class LogView : public QWidget {
   void say(const QString& text);
   void offerNewLog(const work::AppointmentLog& log);
   void goOn(const work::AppointmentLog& log);
+  void chooseNext();
+  /// "" = none.
+  plan::ItemId chosenId() const;
+  void takeBack(const plan::ItemId& piece);
+  void takeBackOfPiece();
+  void fillTakeBackOf();
+  void forgetPlan();
+  void forgetSeen();
 
   document::DocumentController& controller_;
   const Clock clock_;
   QTimer timer_;
   std::array<QPushButton*, 5> buttons_{};
-  QPushButton *takeBack_, *beginAnew_;
+  QPushButton *takeBack_, *takeBackOf_, *beginAnew_;
   ScreenAwake* awake_ = nullptr;
   paint::PlaceBook places_;
   std::optional<std::pair<std::optional<work::Tap>, work::TapClock>> touched_;
-  bool canRestore_ = false;
+  std::vector<std::size_t> taken_;  ///< places of taps taken back since the last one, for bringing back
+  std::string own_;         ///< the log as this view last wrote it
   QListWidget* pieces_;
   controls::Segments* scope_;
   controls::NumberField* level_;

@@ -30,13 +30,15 @@ bool has(const ClientFile& file, TestKind kind) {
   return std::any_of(file.tests.begin(), file.tests.end(), [kind](const ClientTest& test) { return test.kind == kind; });
 }
 
+// Of these every one counts: what showed once may show again.
+bool isOfSkin(TestKind kind) { return kind == TestKind::Skin || kind == TestKind::Other; }
+
 // What was written of a test is read by the colourist, not by this program.
 AskLine readResult(const ClientTest& test) {
   const QString made = words::dateText(test.date);
   if (test.result.empty()) return {Asks::Test, Words::tr("%1 of %2: no result is written down.").arg(testName(test.kind), made)};
   const QString said = Words::tr("%1 of %2, as you wrote it down: “%3”.").arg(testName(test.kind), made, QString::fromStdString(test.result).simplified());
-  const bool isSkin = test.kind == TestKind::Skin || test.kind == TestKind::Other;
-  return {Asks::Check, said + u' ' + (isSkin ? Words::tr("If anything showed, or in doubt: do not go on; refer to a doctor.")
+  return {Asks::Check, said + u' ' + (isOfSkin(test.kind) ? Words::tr("If anything showed, or in doubt: do not go on; refer to a doctor.")
                                              : Words::tr("If it was not as it should be, or in doubt: do not go on; see the maker's directions."))};
 }
 
@@ -46,7 +48,8 @@ void askTests(const ClientFile& file, const store::ClientPolicy& policy, const Q
     const QDate due = last ? store::dueOn(*last, policy) : QDate();
     if (due.isValid() && due <= today)
       lines.push_back({Asks::Test, Words::tr("%1: %2.").arg(testName(kind.value), dueText(*last, policy, today))});
-    if (last) lines.push_back(readResult(*last));
+    for (const ClientTest& test : file.tests)
+      if (test.kind == kind.value && !test.date.empty() && (isOfSkin(test.kind) || test.date == last->date)) lines.push_back(readResult(test));
     for (const ClientTest& test : file.tests)
       if (test.kind == kind.value && test.date.empty())
         lines.push_back({Asks::Test, Words::tr("%1: %2.").arg(testName(kind.value), dueText(test, policy, today))});

@@ -21,6 +21,7 @@ std::string onOneLine(std::string text) {
 std::string fieldOf(Kind kind) {
   switch (kind) {
     case Kind::ClockSetBack:
+    case Kind::TimeUnknown:
     case Kind::ClockJumped: return "utc_ms";
     case Kind::TimeOutOfOrder: return "at_s";
     case Kind::OutBeforePlaced:
@@ -36,6 +37,8 @@ std::string sentenceOf(const work::LogProblem& problem) {
                     seconds = numberText(problem.seconds, 1) + " s";
   switch (problem.kind) {
     case Kind::ClockSetBack: return tap + " stands " + seconds + " before the tap above it; right would be a later time. Times on the hair are not shortened by it";
+    case Kind::TimeUnknown:
+      return tap + " stands " + seconds + " before the tap above it, which another run of the program made; right would be a later time. Times on the hair may be too short";
     case Kind::ClockJumped: return tap + ": wall clock and steady clock differ by " + seconds + "; right would be less than a minute. Times on the hair follow the steady clock";
     case Kind::TimeOutOfOrder: return tap + " has a time " + seconds + " before one above it; right would be a time that does not fall";
     case Kind::OutBeforePlaced: return tap + " takes " + piece + " out or rinses it, and no tap placed it; right would be a placed tap above it";

@@ -46,9 +46,10 @@ void MainWindow::declareEditActions() {
                 QStringLiteral("undo"),
                 [this, undo] {
                   if (isLogShown()) return appointment_->log().takeBackLast();
+                  if (sheet_->dropGesture()) return;  // in a drag it ends the drag
                   controller_.isTentative() ? controller_.dropTentative() : undo->undo();
                 },
-                {[this, undo, shown] { return shown() && (isLogShown() ? appointment_->log().canTakeBack() : undo->canUndo()); }, tr("Nothing has been changed yet")}});
+                {[this, undo, shown] { return shown() && (isLogShown() ? appointment_->log().canTakeBack() : undo->canUndo() || controller_.isTentative()); }, tr("Nothing has been changed yet")}});
   actions_.add({QStringLiteral("edit.redo"), tr("&Redo"), tr("Make the change again"),
                 QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z), QStringLiteral("redo"), [this, undo] { isLogShown() ? appointment_->log().restoreLast() : undo->redo(); },
                 {[this, undo, shown] { return shown() && (isLogShown() ? appointment_->log().canRestore() : undo->canRedo()); }, tr("Nothing has been taken back")}});

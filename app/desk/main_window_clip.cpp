@@ -79,7 +79,7 @@ paint::Page MainWindow::picturePage(const std::optional<head::ViewName>& view) c
     case document::Layer::Both: request.layer = paint::PageLayer::Both; break;
   }
   if (!frame) request.layer = paint::PageLayer::Diagram;
-  const paint::Scene scene(controller_.document(), {}, &sheet_->scene());
+  const paint::Scene scene(controller_.plan(), {}, &sheet_->scene());  // as the sheet shows it, what is tried too
   return paint::sheetPage(scene, frame, request);
 }
 

@@ -234,7 +234,7 @@ void MainWindow::writeTo(const QString& path, const std::function<void()>& then,
     messages_->say({Message::Kind::Caution,
                     tr("%1 was written, but the disk did not confirm it (%2): it may not outlive a power cut. Your work is still open here.")
                         .arg(QFileInfo(path).fileName(), words::inWords(saved.error().args.empty() ? std::string() : saved.error().args.front())),
-                    {{tr("Try again"), [this, path, then] { writeTo(path, then, IfInUse::WriteAnyway); }},
+                    {{tr("Try again"), [this, path, then] { path == controller_.file().path ? save(then) : writeTo(path, then); }},
                      {tr("Save it elsewhere…"), [this, then] { saveAs(then); }},
                      {tr("Go on working"), {}}},
                     QStringLiteral("file")});
@@ -268,7 +268,10 @@ void MainWindow::writeTo(const QString& path, const std::function<void()>& then,
     const auto named = [&](const QString& file) { return areNamedAlike ? file : QFileInfo(file).fileName(); };
     messages_->say({Message::Kind::News, tr("Saved as %1. You go on in it; %2 stays as its last save left it.").arg(named(saved->path), named(before)), {}, QStringLiteral("file")});
   }
-  if (then) then();
+  if (then)
+    then();
+  else
+    stayOpen();  // no window closes with this one
 }
 
 }  // namespace combdraft::desk

@@ -136,7 +136,8 @@ void MainWindow::connectKeeping() {
   connect(&controller_, &DocumentController::editRefused, this, &MainWindow::sayRefused);
   connect(&controller_, &DocumentController::changed, this, [this](const document::DocumentChange& change) {
     // A question is about the plan for which it was asked: its buttons must not reach another.
-    if (change.kind == document::DocumentChange::Kind::Replaced) messages_->clear(kQuestion);
+    if (change.kind != document::DocumentChange::Kind::Replaced) return;
+    for (const QString& topic : {kQuestion, kOnDisk, kRecords, QStringLiteral("file")}) messages_->clear(topic);
   });
   connect(&controller_, &DocumentController::accessChanged, this, [this] {
     if (controller_.access() == Access::Full)

@@ -4,10 +4,11 @@
 #include <variant>
 #include <vector>
 
+#include "engine/base/number_text.h"
 #include "engine/plan/field_info.h"
 #include "engine/plan/json_reader.h"
 #include "engine/plan/json_writer.h"
-#include "engine/plan/validate.h"
+#include "engine/plan/json_text.h"
 
 namespace combdraft::document {
 namespace {
@@ -199,10 +200,21 @@ std::optional<plan::FieldProblem> wrongValue(const plan::ChangeSet& edit) {
 std::optional<plan::ItemId> itemOffHead(const plan::ChangeSet& edit, const plan::Plan& next) {
   const auto isHead = [](const plan::ItemChange& change) { return change.id == plan::kHeadId; };
   if (std::none_of(edit.changes.begin(), edit.changes.end(), isHead)) return std::nullopt;
-  const auto read = plan::readPlan(plan::writePlan(next));
+  const std::string text = plan::writePlan(next);
+  const auto read = plan::readPlan(text);
   if (read || read.error().code != ErrorCode::PointOffHead) return std::nullopt;
-  for (const plan::Issue& issue : plan::validate(next))
-    if (issue.code == plan::IssueCode::PointOffHair && !issue.items.empty()) return issue.items.front();
+  // "/sections/2/retired/0/line/1": the outermost item on the way that has an id.
+  const auto root = plan::parseJson(text, {plan::limits::kDepth, plan::limits::kValues});
+  const plan::JsonValue* at = root ? &*root : nullptr;
+  std::string_view left = read.error().where;
+  while (at && left.size() > 1) {
+    left.remove_prefix(1);
+    const std::string_view step = left.substr(0, left.find('/'));
+    left.remove_prefix(step.size());
+    const std::size_t number = static_cast<std::size_t>(parseNumber(step).value_or(0));
+    at = at->kind == plan::JsonValue::Kind::Array ? (number < at->items.size() ? &at->items[number] : nullptr) : at->find(step);
+    if (const plan::JsonValue* id = at ? at->find("id") : nullptr) return id->text;
+  }
   return plan::kHeadId;
 }
 

@@ -33,6 +33,7 @@ QString itemName(const plan::Plan& plan, const plan::ItemId& id) {
     return treatment->kind == plan::Treatment::Kind::Glaze ? Words::tr("glaze") : Words::tr("root shadow");
   if (const auto* section = plan.find<plan::Section>(id); section && !section->label.empty())
     return Words::tr("section %1").arg(QString::fromStdString(section->label));
+  if (plan.find<plan::Note>(id)) return Words::tr("a note");
   return QString::fromStdString(id);
 }
 

@@ -260,9 +260,7 @@ void addSectionNames(Items& items, LabelRoom& room, const Scene& scene, const he
 void addNotes(Items& items, const Scene& scene, const head::SheetView& view, const DiagramStyle& style) {
   const Ink ink(style.scale);
   const Palette& palette = style.palette;
-  for (const auto& [id, item] : scene.plan().items()) {
-    const auto* note = std::get_if<plan::Note>(item.get());
-    if (!note) continue;
+  for (const auto& [id, note] : scene.notes()) {
     const Vec3 p = scene.head().shape.pointAt(note->at);
     if (!view.faces(scene.head().shape, p)) continue;
     const QPointF centre = at(view, p);

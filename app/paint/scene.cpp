@@ -1,5 +1,7 @@
 #include "app/paint/scene.h"
 
+#include <algorithm>
+
 #include <cmath>
 
 #include "app/paint/describe_piece.h"
@@ -60,6 +62,10 @@ Scene::Scene(const plan::Plan& plan, const plan::ItemId& choice, const Scene* be
     shape.outline = surfaceLine(head_->shape, closed);
     sections_.push_back(std::move(shape));
   }
+  const plan::ItemId of = choice.empty() ? plan_.info().activeChoice : choice;
+  for (const auto& [id, item] : plan_.items())
+    if (const auto* note = std::get_if<plan::Note>(item.get()); note && (note->choice.empty() || note->choice == of)) notes_.emplace_back(id, note);
+  std::sort(notes_.begin(), notes_.end(), [](const auto& a, const auto& b) { return plan::idLess(a.first, b.first); });
 }
 
 PieceShape Scene::shapeOf(const plan::ItemId& id, const plan::Piece& piece, const PieceShape* before) const {

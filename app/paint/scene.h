@@ -34,6 +34,8 @@ class Scene {
   /// `before` may be null; its strips are reused for the same items on the
   /// same head. `choice` "" = the active one.
   Scene(const plan::Plan& plan, const plan::ItemId& choice, const Scene* before);
+  /// Notes of the choice, by id.
+  const std::vector<std::pair<plan::ItemId, const plan::Note*>>& notes() const { return notes_; }
 
   const plan::Plan& plan() const { return plan_; }
   const HeadScene& head() const { return *head_; }
@@ -50,6 +52,7 @@ class Scene {
   std::vector<std::shared_ptr<const PieceShape>> pieces_;  ///< by order
   std::map<plan::ItemId, const PieceShape*> byId_;
   std::vector<SectionShape> sections_;
+  std::vector<std::pair<plan::ItemId, const plan::Note*>> notes_;  ///< in `plan_`
 };
 
 }  // namespace combdraft::paint

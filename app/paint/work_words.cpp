@@ -189,6 +189,10 @@ QString problemText(const plan::Plan& plan, const work::LogProblem& problem) {
     case work::LogProblemKind::ClockSetBack:
       return Words::tr("Tap %1: the clock of this computer was set back by %2 min. Times on the hair were not shortened; look at a clock.")
           .arg(problem.event).arg(minutes(problem.seconds / 60));
+    case work::LogProblemKind::TimeUnknown:
+      return Words::tr("Tap %1: the program was started anew or the plan went to another computer, and the clock stands %2 min before the last tap. Times on the hair "
+                       "may be too short by that and more; look at a clock and at the hair.")
+          .arg(problem.event).arg(minutes(problem.seconds / 60));
     case work::LogProblemKind::ClockJumped:
       return Words::tr("Tap %1: the clock of this computer jumped by %2 min. Times on the hair follow the clock that runs through.")
           .arg(problem.event).arg(minutes(problem.seconds / 60));

@@ -4,6 +4,7 @@
 #include <QPainterPath>
 #include <QResizeEvent>
 #include <algorithm>
+#include <utility>
 #include <cmath>
 
 #include "app/paint/describe_piece.h"
@@ -29,6 +30,7 @@ std::size_t indexOf(head::ViewName view) { return static_cast<std::size_t>(view)
 HeadSheet::HeadSheet(document::DocumentController& document, document::ViewState& view,
                      QWidget* parent)
     : QWidget(parent), document_(document), view_(view) {
+  shownLarge_ = view_.largeView();
   installSheetAccessibility();
   setFocusPolicy(Qt::StrongFocus);
   setMouseTracking(true);
@@ -73,7 +75,13 @@ const SnapLines& HeadSheet::snapLines() const {
 void HeadSheet::viewChanged(document::ViewState::Aspects aspects) {
   using Aspect = document::ViewState::Aspect;
   if (aspects.testFlag(Aspect::Look)) documentChanged();
-  if (aspects.testFlag(Aspect::Arrangement)) relayout();
+  if (aspects.testFlag(Aspect::Arrangement)) {
+    if (std::exchange(shownLarge_, view_.largeView()) != view_.largeView()) {  // by whatever way: another view is seen whole
+      pan_mm_ = QPointF();
+      view_.setZoom(1);
+    }
+    relayout();
+  }
   if (aspects.testFlag(Aspect::Layer)) relayout();
   if (aspects.testFlag(Aspect::Tool)) {
     // What is drawn or typed so far is kept when the hand takes another tool.
@@ -86,6 +94,7 @@ void HeadSheet::viewChanged(document::ViewState::Aspects aspects) {
       return update();
     }
     dropWhatIsUnderWay();
+    pressProblem_.clear();
     toolKind_ = view_.tool();
     ToolContext context{document_, view_, [this] { return scene_; },
                         [this]() -> const SnapLines& { return snapLines(); },
@@ -271,11 +280,7 @@ std::vector<plan::ItemId> HeadSheet::items() const {
   std::vector<plan::ItemId> ids;
   for (const auto& piece : scene_->pieces()) ids.push_back(piece->id);
   for (const paint::SectionShape& section : scene_->sections()) ids.push_back(section.id);
-  std::vector<plan::ItemId> notes;
-  for (const auto& [id, item] : scene_->plan().items())
-    if (std::holds_alternative<plan::Note>(*item)) notes.push_back(id);
-  std::sort(notes.begin(), notes.end(), plan::idLess);
-  ids.insert(ids.end(), notes.begin(), notes.end());
+  for (const auto& [id, note] : scene_->notes()) ids.push_back(id);
   return ids;
 }
 

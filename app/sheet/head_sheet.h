@@ -44,6 +44,9 @@ class HeadSheet : public QWidget {
   /// What a piece drawn from now on begins with.
   void setNewPiece(double thickness_mm, double start_mm) { newPiece_ = {thickness_mm, start_mm}; }
 
+  /// Ends a drag without its change; false where none is under way.
+  bool dropGesture();
+
   /// One request per view that shows a look now, at the screen's resolution;
   /// none when only the diagram shows.
   std::vector<look::PictureRequest> wantedPictures() const;
@@ -170,6 +173,7 @@ class HeadSheet : public QWidget {
   std::vector<ViewPlace> places_;
   std::vector<look::PictureRequest> lastWanted_;
   QPointF pan_mm_;
+  std::optional<head::ViewName> shownLarge_;
 
   Hold hold_ = Hold::Nothing;
   bool dragged_ = false;  ///< Hold::Tool: moved far enough to mean it

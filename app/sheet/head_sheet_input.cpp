@@ -108,6 +108,8 @@ void HeadSheet::mouseMoveEvent(QMouseEvent* event) {
   const QPointF step = at - now_;
   now_ = at;
   const ViewPlace* place = placeOf(pressView_);
+  // The release went to a dialog or another window: the hand holds nothing any more.
+  if (hold_ != Hold::Nothing && event->buttons() == Qt::NoButton) dropWhatIsUnderWay();
   if (hold_ == Hold::Nothing || !place) {
     hover(at, event->modifiers());
     return;
@@ -274,8 +276,6 @@ void HeadSheet::focusOutEvent(QFocusEvent* event) {
 // ---- arrangement ----------------------------------------------------------
 
 void HeadSheet::setLarge(std::optional<head::ViewName> view) {
-  pan_mm_ = QPointF();
-  view_.setZoom(1);
   view_.setLargeView(view);
 }
 

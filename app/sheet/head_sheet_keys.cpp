@@ -14,7 +14,9 @@ using document::Tool;
 
 void HeadSheet::keyPressEvent(QKeyEvent* event) {
   if (event->key() == Qt::Key_Escape) {
-    if (!dropWhatIsUnderWay()) document_.select(Selection());
+    pressProblem_.clear();
+    if (dropWhatIsUnderWay()) return;
+    document_.isTentative() ? document_.dropTentative() : document_.select(Selection());
     return;
   }
   if (toolKey(*event)) return;
@@ -78,13 +80,17 @@ bool HeadSheet::toolKey(QKeyEvent& event) {
   }
 }
 
+bool HeadSheet::dropGesture() {
+  if (!gesture_) return false;
+  gesture_->drop();
+  gesture_.reset();
+  hold_ = Hold::Nothing;
+  update();
+  return true;
+}
+
 bool HeadSheet::dropWhatIsUnderWay() {
-  bool dropped = false;
-  if (gesture_) {
-    gesture_->drop();
-    gesture_.reset();
-    dropped = true;
-  }
+  bool dropped = dropGesture();
   if (hold_ != Hold::Nothing) dropped = true;
   hold_ = Hold::Nothing;
   if (tool_ && tool_->drop()) dropped = true;

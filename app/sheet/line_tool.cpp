@@ -248,12 +248,10 @@ bool LineTool::addPiece() {
   const plan::ItemId id = edit.args.front();
   const plan::Plan next = plan::applied(before, edit);
   new_.thickness_mm = piece.thickness_mm;
-  drop();
-  context_.document.edit(next,
+  return keep(next,
                          (leftOut ? Words::tr("Draw left-out %1") : Words::tr("Draw piece %1"))
                              .arg(paint::pieceNumber(*next.find<plan::Piece>(id))),
                          document::Selection::one(id));
-  return true;
 }
 
 bool LineTool::addSection() {
@@ -281,9 +279,7 @@ bool LineTool::addSection() {
   const plan::ChangeSet edit = plan::addSection(before, section);
   const plan::ItemId id = edit.args.front();
   const QString name = Words::tr("Draw section %1").arg(QString::fromStdString(section.label));
-  drop();
-  context_.document.edit(plan::applied(before, edit), name, document::Selection::one(id));
-  return true;
+  return keep(plan::applied(before, edit), name, document::Selection::one(id));
 }
 
 bool LineTool::split() {
@@ -300,10 +296,7 @@ bool LineTool::split() {
   if (edit.empty())
     return refuse(Words::tr("This parting does not cross the section from edge to edge: draw it on to both edges."),
                   points_.back());
-  drop();
-  context_.document.edit(plan::applied(before, edit), Words::tr("Split a section"),
-                         document::Selection(edit.args));
-  return true;
+  return keep(plan::applied(before, edit), Words::tr("Split a section"), document::Selection(edit.args));
 }
 
 bool LineTool::setPart() {
@@ -313,9 +306,21 @@ bool LineTool::setPart() {
   if (shape.pointAt(line.front()).y() < shape.pointAt(line.back()).y()) std::reverse(line.begin(), line.end());
   const plan::Plan& before = context_.document.document();
   const plan::ChangeSet edit = plan::setPart(before, line);
-  drop();
-  context_.document.edit(plan::applied(before, edit), Words::tr("Draw the part"));
-  return true;
+  return keep(plan::applied(before, edit), Words::tr("Draw the part"), context_.document.selection());
+}
+
+// What was drawn is in hand until it is in the plan: a refused edit loses nothing.
+bool LineTool::keep(const plan::Plan& next, const QString& name, const document::Selection& after) {
+  const std::vector<head::ScalpPoint> drawn = points_;
+  const std::vector<std::size_t> steps = steps_;
+  const QString typed = typed_;
+  drop();  // the sheet is drawn anew by the edit
+  if (context_.document.edit(next, name, after) != document::DocumentController::Outcome::Refused) return true;
+  points_ = drawn;
+  steps_ = steps;
+  typed_ = typed;
+  if (!points_.empty()) last_ = {points_.back(), {}, {}};
+  return false;
 }
 
 }  // namespace combdraft::sheet

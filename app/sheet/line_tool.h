@@ -38,6 +38,7 @@ class LineTool : public SheetTool {
   bool addSection();
   bool split();
   bool setPart();
+  bool keep(const plan::Plan& next, const QString& name, const document::Selection& after);
 
   DrawnLine kind_;
   NewPiece new_;

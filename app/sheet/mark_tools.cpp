@@ -2,6 +2,7 @@
 // measure; and which tool is which.
 #include <QCoreApplication>
 #include <algorithm>
+#include <utility>
 #include <cmath>
 
 #include "app/controls/units.h"
@@ -214,7 +215,7 @@ class WhorlTool : public SheetTool {
   }
   void drag(const ToolHand& hand) override { move(hand); }
   void release(const ToolHand&) override {
-    if (context_.document.isTentative()) context_.document.commitTentative(name_);
+    if (std::exchange(isMine_, false) && context_.document.isTentative()) context_.document.commitTentative(name_);
   }
   bool remove(const ToolHand& hand) override {
     const auto index = nearest(hand.free);
@@ -251,6 +252,7 @@ class WhorlTool : public SheetTool {
   void preview(const std::function<void(plan::Head&)>& change) {
     const plan::Plan& before = context_.document.document();
     context_.document.setTentative(plan::applied(before, plan::changeHead(before, change)));
+    isMine_ = true;
   }
   void move(const ToolHand& hand) {
     if (!index_ || !scene()->head().hairline.contains(hand.free)) return;
@@ -271,6 +273,7 @@ class WhorlTool : public SheetTool {
     context_.document.edit(plan::applied(before, edit), Words::tr("Turn of the swirl"));
   }
 
+  bool isMine_ = false;  ///< what is shown tentatively is this tool's
   std::optional<std::size_t> index_;
   QString name_;
 };

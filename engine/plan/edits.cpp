@@ -53,7 +53,20 @@ ChangeSet movePieces(const Plan& plan, const std::vector<ItemId>& ids, const Sca
       bounds.emplace_back(
           point, std::min(0.0, head.hairline.above_mm(head.shape.pointAt(point)) - 1e-9));
   };
-  std::vector<ItemId> sections;  // the first named of a pair makes the step
+  // Of a pair the first named makes the step: where both are, the one on the side of the hand.
+  const auto sideOf = [&](const std::vector<ScalpPoint>& points) {
+    return points.empty() ? 0.0 : head.shape.pointAt(points[points.size() / 2]).x();
+  };
+  const auto lineOf = [&](const ItemId& id) {
+    const Piece* piece = plan.find<Piece>(id);
+    const Section* section = plan.find<Section>(id);
+    return piece ? piece->line : section ? section->outline : std::vector<ScalpPoint>{};
+  };
+  const double hand = ids.empty() ? 0 : sideOf(lineOf(ids.front()));
+  const auto handSideFirst = [&](std::vector<ItemId>& of) {
+    std::stable_partition(of.begin(), of.end(), [&](const ItemId& id) { return hand * sideOf(lineOf(id)) >= 0; });
+  };
+  std::vector<ItemId> sections;
   for (const ItemId& id : ids)
     if (const Section* section = plan.find<Section>(id)) {
       bind(section->outline);
@@ -80,6 +93,8 @@ ChangeSet movePieces(const Plan& plan, const std::vector<ItemId>& ids, const Sca
     if (const Piece* piece = plan.find<Piece>(id);
         piece && !flows(*piece))
       pieces.push_back(id);
+  handSideFirst(sections);
+  handSideFirst(pieces);
   for (const ItemId& id : pieces) bind(plan.find<Piece>(id)->line);
   for (const ItemId& id : ids)
     if (const Note* note = plan.find<Note>(id)) bind({note->at});

@@ -66,6 +66,7 @@ class FreeIds {
       if (const Section* section = std::get_if<Section>(item.get()))
         for (const RetiredPiece& piece : section->retired) taken_.insert(piece.id);
     }
+    taken_.merge(recordedIds(plan.info()));
   }
   ItemId next(const std::string& stem) {
     int& number = last_[stem];

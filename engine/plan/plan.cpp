@@ -90,8 +90,26 @@ std::vector<std::pair<ItemId, const Treatment*>> Plan::treatments(const ItemId& 
   return found;
 }
 
+constexpr std::size_t kLongestId = 64;
+
+std::set<ItemId> recordedIds(const PlanInfo& info) {
+  std::set<ItemId> ids;
+  for (const std::string* json : {&info.logJson, &info.agreedJson, &info.visitsJson})
+    for (std::size_t from = json->find('"'); from != std::string::npos;) {
+      const std::size_t to = json->find('"', from + 1);
+      if (to == std::string::npos) break;
+      if (to - from <= kLongestId + 1) {
+        const std::string text = json->substr(from + 1, to - from - 1);
+        const std::size_t dash = text.rfind('-');
+        if (dash != std::string::npos && text.find_first_not_of("0123456789", dash + 1) == std::string::npos) ids.insert(text);
+      }
+      from = to;  // a quote inside a text shifts no pair
+    }
+  return ids;
+}
+
 ItemId Plan::freeId(const std::string& stem) const {
-  std::set<ItemId> retired;
+  std::set<ItemId> retired = recordedIds(info());
   for (const auto& [id, item] : items_)
     if (const Section* section = std::get_if<Section>(item.get()))
       for (const RetiredPiece& piece : section->retired) retired.insert(piece.id);

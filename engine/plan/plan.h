@@ -10,6 +10,7 @@
 #include <map>
 #include <memory>
 #include <optional>
+#include <set>
 #include <string>
 #include <variant>
 #include <vector>
@@ -398,7 +399,7 @@ class Plan {
   std::vector<std::pair<ItemId, const Piece*>> pieces(const ItemId& choice = {}) const;
   std::vector<std::pair<ItemId, const Section*>> sections(const ItemId& choice = {}) const;
   std::vector<std::pair<ItemId, const Treatment*>> treatments(const ItemId& choice = {}) const;
-  /// An id of the form `stem-N` that no item and no retired piece has.
+  /// An id of the form `stem-N` that no item and no retired piece has, and that no record names.
   ItemId freeId(const std::string& stem) const;
 
   /// Replaces, adds (null before) or removes (null item) one item. Used by
@@ -421,5 +422,9 @@ class Plan {
   }
   std::map<ItemId, ItemPtr> items_;
 };
+
+/// Ids of the form `stem-N` that stand in the log, the agreed picture and the visits: a new item
+/// must not take over what was written down about one that went.
+std::set<ItemId> recordedIds(const PlanInfo& info);
 
 }  // namespace combdraft::plan

@@ -13,8 +13,6 @@ namespace {
 
 constexpr double kJump_s = 60;
 
-const LogEvent* lastOf(const AppointmentLog& log) { return log.events.empty() ? nullptr : &log.events.back(); }
-
 double wallSeconds(const LogEvent& from, std::int64_t utc_ms) { return static_cast<double>(utc_ms - from.utc_ms) / 1000; }
 
 std::optional<double> steadySeconds(const LogEvent& from, const std::optional<std::int64_t>& steady_ms, const std::string& run) {
@@ -42,6 +40,14 @@ std::optional<double> limitOf(const plan::Plan& plan, const plan::Piece& piece) 
   take(piece.root.formula);
   if (piece.handover_mm) take(piece.end.formula);
   return limit_s;
+}
+
+// What was typed when it was placed counts where the plan names nothing any more: a piece or
+// formula that went while product is on the hair.
+std::optional<double> limitNow(const plan::Plan& plan, const plan::ItemId& id, const PieceNow& now) {
+  const auto* piece = plan.find<plan::Piece>(id);
+  const auto limit = piece ? limitOf(plan, *piece) : std::nullopt;
+  return limit ? limit : now.limit_s;
 }
 
 // Who taps no bowls at all is not told of them.
@@ -95,11 +101,26 @@ std::map<plan::ItemId, plan::LiftsTo> plannedLifts(const plan::Plan& plan, const
   return planned;
 }
 
+std::map<plan::ItemId, double> typedLimits(const plan::Plan& plan, const std::vector<plan::ItemId>& pieces) {
+  std::map<plan::ItemId, double> limits_s;
+  for (const plan::ItemId& id : pieces)
+    if (const auto* piece = plan.find<plan::Piece>(id))
+      if (const auto limit = limitOf(plan, *piece)) limits_s[id] = *limit;
+  return limits_s;
+}
+
 double secondsAt(const AppointmentLog& log, const TapClock& clock) {
-  const LogEvent* last = lastOf(log);
-  if (!last) return 0;
-  const double since = steadySeconds(*last, clock.steady_ms, clock.run).value_or(wallSeconds(*last, clock.utc_ms));
-  return risingTimes(log.events).back() + std::max(0.0, since);
+  if (log.events.empty()) return 0;
+  const std::vector<double> times = risingTimes(log.events);
+  for (std::size_t i = log.events.size(); i-- > 0;)
+    if (const auto since = steadySeconds(log.events[i], clock.steady_ms, clock.run)) return std::max(times.back(), times[i] + *since);
+  return times.back() + std::max(0.0, wallSeconds(log.events.back(), clock.utc_ms));
+}
+
+double unknownSince_s(const AppointmentLog& log, const TapClock& clock) {
+  for (const LogEvent& event : log.events)
+    if (steadySeconds(event, clock.steady_ms, clock.run)) return 0;
+  return log.events.empty() ? 0 : std::max(0.0, -wallSeconds(log.events.back(), clock.utc_ms));
 }
 
 AppointmentLog appended(AppointmentLog log, LogEvent tap, const TapClock& clock) {
@@ -114,15 +135,16 @@ AppointmentLog appended(AppointmentLog log, LogEvent tap, const TapClock& clock)
   return log;
 }
 
-AppointmentLog withLastTakenBack(AppointmentLog log) {
-  const auto last = std::find_if(log.events.rbegin(), log.events.rend(), [](const LogEvent& e) { return !e.takenBack; });
-  if (last != log.events.rend()) last->takenBack = true;
-  return log;
+std::optional<std::size_t> lastStanding(const AppointmentLog& log, const plan::ItemId& piece) {
+  const auto last = std::find_if(log.events.rbegin(), log.events.rend(), [&](const LogEvent& e) {
+    return !e.takenBack && (piece.empty() || std::find(e.pieces.begin(), e.pieces.end(), piece) != e.pieces.end());
+  });
+  if (last == log.events.rend()) return std::nullopt;
+  return static_cast<std::size_t>(log.events.rend() - last) - 1;
 }
 
-AppointmentLog withTakenBackRestored(AppointmentLog log) {
-  const auto last = std::find_if(log.events.rbegin(), log.events.rend(), [](const LogEvent& e) { return !e.takenBack; });
-  if (last != log.events.rbegin()) std::prev(last)->takenBack = false;
+AppointmentLog withTakenBack(AppointmentLog log, std::size_t at, bool isTakenBack) {
+  if (at < log.events.size()) log.events[at].takenBack = isTakenBack;
   return log;
 }
 
@@ -163,8 +185,9 @@ std::map<plan::ItemId, PieceNow> stateAt(const AppointmentLog& log, double at_s)
           if (!piece.placed_s || piece.stage == Stage::Rinsed) {
             piece.placed_s = times[i];
             piece.placed_utc_ms = event.utc_ms;
-            piece.level.reset(), piece.pigment.clear(), piece.looked_s.reset(), piece.out_s.reset(), piece.planned.reset();
+            piece.level.reset(), piece.pigment.clear(), piece.looked_s.reset(), piece.out_s.reset(), piece.planned.reset(), piece.limit_s.reset();
             if (const auto planned = event.planned.find(id); planned != event.planned.end()) piece.planned = planned->second;
+            if (const auto limit = event.limits_s.find(id); limit != event.limits_s.end()) piece.limit_s = limit->second;
           }
           piece.came.reset();  // placed again: what came of it is not known yet
           piece.stage = Stage::Placed;
@@ -202,9 +225,8 @@ std::vector<plan::ItemId> notPlacedYet(const AppointmentLog& log, const std::vec
 std::vector<PieceTimer> timersAt(const plan::Plan& plan, const AppointmentLog& log, double at_s) {
   std::vector<PieceTimer> timers;
   for (const auto& [id, now] : stateAt(log, at_s)) {
-    const auto* piece = plan.find<plan::Piece>(id);
-    if (!piece || !isUnderProduct(now)) continue;
-    const auto limit = limitOf(plan, *piece);
+    if (!isUnderProduct(now)) continue;
+    const auto limit = limitNow(plan, id, now);
     if (!limit) continue;
     const double on = at_s - *now.placed_s;
     timers.push_back({id, on, *limit, on >= *limit ? Say::LimitReached : Say::Look, now.stage});
@@ -239,18 +261,18 @@ std::vector<LookFirst> lookFirst(const plan::Plan& plan, const AppointmentLog& l
   const PiecePlaces places(plan);
   std::vector<LookFirst> order;
   for (const auto& [id, now] : stateAt(log, at_s)) {
+    if (!isUnderProduct(now)) continue;
     const auto* piece = plan.find<plan::Piece>(id);
-    if (!piece || !isUnderProduct(now)) continue;
     const double on = at_s - *now.placed_s;
-    const auto limit = limitOf(plan, *piece);
+    const auto limit = limitNow(plan, id, now);
     LookReason reason = LookReason::LongestOn;
-    if (now.stage == Stage::TakenOut)
-      reason = LookReason::NotRinsed;
-    else if (limit && on >= *limit)
+    if (limit && on >= *limit)
       reason = LookReason::LimitReached;
-    else if (now.level && *now.level >= piece->root.lifts.level)
+    else if (now.stage == Stage::TakenOut)
+      reason = LookReason::NotRinsed;
+    else if (piece && now.level && *now.level >= piece->root.lifts.level)
       reason = LookReason::LevelReached;
-    else if (!piece->line.empty() && places.of(*piece).pace == Pace::Hairline)
+    else if (piece && !piece->line.empty() && places.of(*piece).pace == Pace::Hairline)
       reason = LookReason::FineHair;
     order.push_back({id, reason, on});
   }
@@ -263,6 +285,7 @@ std::vector<LookFirst> lookFirst(const plan::Plan& plan, const AppointmentLog& l
 std::string codeName(LogProblemKind kind) {
   switch (kind) {
     case LogProblemKind::ClockSetBack: return "clock-set-back";
+    case LogProblemKind::TimeUnknown: return "time-unknown";
     case LogProblemKind::ClockJumped: return "clock-jumped";
     case LogProblemKind::TimeOutOfOrder: return "time-out-of-order";
     case LogProblemKind::OutBeforePlaced: return "out-before-placed";
@@ -284,7 +307,7 @@ std::vector<LogProblem> problemsOf(const plan::Plan& plan, const AppointmentLog&
       const double wall = wallSeconds(*before, event.utc_ms);
       const auto steady = steadySeconds(*before, event.steady_ms, event.run);
       if (wall < 0)
-        problems.push_back({LogProblemKind::ClockSetBack, event.number, {}, -wall});
+        problems.push_back({steady ? LogProblemKind::ClockSetBack : LogProblemKind::TimeUnknown, event.number, {}, -wall});
       else if (steady && std::abs(wall - *steady) > kJump_s)
         problems.push_back({LogProblemKind::ClockJumped, event.number, {}, wall - *steady});
     }

@@ -34,6 +34,9 @@ struct LogEvent {
   /// Placed: what each piece was to lift to at that moment; finishes that are tried
   /// later change the plan, not this.
   std::map<plan::ItemId, plan::LiftsTo> planned;
+  /// Placed: the longest time typed from the leaflet at that moment, for when the plan names
+  /// none for the piece any more.
+  std::map<plan::ItemId, double> limits_s;
   plan::ItemId formula;              ///< BowlMixed
   std::optional<double> level;       ///< Looked: the level seen
   std::string pigment;               ///< Looked: the remaining pigment, in the user's words
@@ -54,11 +57,12 @@ struct TapClock {
   std::optional<std::int64_t> steady_ms;
   std::string run;
 };
-/// Adds a tap at the end; its number and times are filled in here. The time since
-/// the last tap is the steady clock's where both belong to one run, else the wall
-/// clock's, and 0 where that was set back.
+/// Adds a tap at the end; its number and times are filled in here. The time is the steady
+/// clock's since the last tap of this run, else the wall clock's since the last tap, and 0
+/// where that was set back: `unknownSince_s` and `problemsOf` tell of that.
 AppointmentLog appended(AppointmentLog log, LogEvent tap, const TapClock& clock);
-/// Seconds since the first tap at a moment; 0 for an empty log.
+/// Seconds since the first tap at a moment; 0 for an empty log. By the last tap of the same
+/// run where there is one, else by the wall clock.
 double secondsAt(const AppointmentLog& log, const TapClock& clock);
 /// The taps since the last standing Begun, without it; all of them where there is none.
 std::span<const LogEvent> tapsOfVisit(const AppointmentLog& log);
@@ -66,10 +70,14 @@ std::span<const LogEvent> tapsOfVisit(const AppointmentLog& log);
 std::vector<AppointmentLog> visitsOf(const AppointmentLog& log);
 /// What these pieces of the plan are to lift to; those that are not lightened are not in it.
 std::map<plan::ItemId, plan::LiftsTo> plannedLifts(const plan::Plan& plan, const std::vector<plan::ItemId>& pieces);
-/// Marks the last tap that stands as taken back. Nothing to mark: unchanged.
-AppointmentLog withLastTakenBack(AppointmentLog log);
-/// Lets the tap stand again that was taken back last, unless a tap came since: unchanged.
-AppointmentLog withTakenBackRestored(AppointmentLog log);
+/// The longest time typed from the leaflet for these pieces of the plan (of two formulas the
+/// shorter one); those without one are not in it.
+std::map<plan::ItemId, double> typedLimits(const plan::Plan& plan, const std::vector<plan::ItemId>& pieces);
+/// Where in the log the last tap stands that was not taken back, or the last such that names
+/// `piece`. Numbers may come twice in a file.
+std::optional<std::size_t> lastStanding(const AppointmentLog& log, const plan::ItemId& piece = {});
+/// Marks the tap at a place as taken back, or lets it stand again.
+AppointmentLog withTakenBack(AppointmentLog log, std::size_t at, bool isTakenBack = true);
 /// A Begun where another visit begins: before the tap that followed the longest rest of at
 /// least `rest_s` in this visit, the rest since its last tap included. Nothing where there is none.
 std::optional<AppointmentLog> withVisitBegun(const AppointmentLog& log, LogEvent begun, const TapClock& clock, double rest_s);
@@ -87,6 +95,7 @@ struct PieceNow {
   std::optional<double> came;    ///< as last seen after its rinse: product makes hair look lighter
   std::string pigment;
   std::optional<plan::LiftsTo> planned;  ///< when it was placed; older logs did not write it down
+  std::optional<double> limit_s;         ///< as typed then; the same
 };
 /// Of the visit that goes on: taps up to `at_s` that stand. Pieces that nobody touched are not in it.
 std::map<plan::ItemId, PieceNow> stateAt(const AppointmentLog& log, double at_s);
@@ -112,8 +121,9 @@ struct PieceTimer {
   Say say = Say::Look;
   Stage stage = Stage::Placed;  ///< or TakenOut: product works on until it is rinsed
 };
-/// Only pieces that are placed and not rinsed, and whose formula has a typed longest time
-/// above 0 (of two formulas the shorter one); longest over its limit first.
+/// Only pieces that are placed and not rinsed, also those that the plan does not hold any more,
+/// and whose formula has a typed longest time above 0 (of two formulas the shorter one), or had
+/// one when they were placed; longest over its limit first.
 std::vector<PieceTimer> timersAt(const plan::Plan& plan, const AppointmentLog& log, double at_s);
 
 struct BowlTimer {
@@ -126,21 +136,22 @@ struct BowlTimer {
 /// The newest bowl of each formula.
 std::vector<BowlTimer> bowlsAt(const plan::Plan& plan, const AppointmentLog& log, double at_s);
 
-enum class LookReason { NotRinsed, LimitReached, LevelReached, FineHair, LongestOn };
+enum class LookReason { LimitReached, NotRinsed, LevelReached, FineHair, LongestOn };
 struct LookFirst {
   plan::ItemId piece;
   LookReason reason{};
   double onHair_s = 0;
 };
-/// Pieces placed and not rinsed in the order of "look at these first": taken out and not
-/// rinsed, then those over the typed limit, then those seen at their planned level or above it, then fine hair at the
+/// Pieces placed and not rinsed, also those that the plan does not hold any more, in the order
+/// of "look at these first": those over the typed limit, then taken out and not rinsed, then those seen at their planned level or above it, then fine hair at the
 /// hairline [common practice], then by how long they have been on.
 std::vector<LookFirst> lookFirst(const plan::Plan& plan, const AppointmentLog& log, double at_s);
 
 // ---- what is odd ----------------------------------------------------------
 
 enum class LogProblemKind {
-  ClockSetBack,       ///< the wall clock stands before the last tap's
+  ClockSetBack,       ///< the wall clock stands before the last tap's; the steady one tells the time
+  TimeUnknown,        ///< the same between two runs: nothing tells the time between
   ClockJumped,        ///< wall and steady clock differ by more than a minute
   TimeOutOfOrder,     ///< `at_s` falls: the file was changed by hand
   OutBeforePlaced,    ///< taken out or rinsed, and never placed
@@ -155,6 +166,10 @@ struct LogProblem {
   double seconds = 0;     ///< how far, for the clock
   bool operator==(const LogProblem&) const = default;
 };
+/// How far the wall clock stands before the last tap's although no clock of this run tells the
+/// time between: times on the hair may be too short by that and more. 0 = it does not.
+double unknownSince_s(const AppointmentLog& log, const TapClock& clock);
+
 std::string codeName(LogProblemKind kind);
 /// Nothing is left out of the state because of a problem.
 std::vector<LogProblem> problemsOf(const plan::Plan& plan, const AppointmentLog& log);

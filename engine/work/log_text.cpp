@@ -95,6 +95,20 @@ class Fields {
     }
     return all;
   }
+  /// {"piece-1": 2700}
+  std::map<plan::ItemId, double> numbers(std::string_view key, double low, double high) {
+    std::map<plan::ItemId, double> all;
+    const JsonValue* found = take(key);
+    if (!found) return all;
+    if (found->kind != Kind::Object) return fail(ErrorCode::FieldWrongType, key, {"something else", "an object"}), all;
+    for (std::size_t i = 0; i < found->keys.size(); ++i) {
+      const auto value = found->items[i].kind == Kind::Number ? parseNumber(found->items[i].text) : std::nullopt;
+      if (!value || *value < low || *value > high)
+        return fail(ErrorCode::FieldWrongType, key, {"something else", numberText(low) + " to " + numberText(high) + " for a piece"}), all;
+      all[found->keys[i]] = *value;
+    }
+    return all;
+  }
   plan::Extra others() const {
     plan::Extra rest;
     if (object_.kind != Kind::Object) return rest;
@@ -131,6 +145,7 @@ LogEvent eventIn(Fields& fields) {
   event.run = fields.text("run");
   event.pieces = fields.texts("pieces");
   event.planned = fields.lifts("planned");
+  event.limits_s = fields.numbers("limits_s", 0, kLongest_s);
   event.formula = fields.text("formula");
   event.level = fields.number("level", 1, 12);
   event.pigment = fields.text("pigment");
@@ -170,6 +185,11 @@ JsonValue valueOf(const LogEvent& event) {
       planned.add(id, std::move(three));
     }
     object.add("planned", std::move(planned));
+  }
+  if (!event.limits_s.empty()) {
+    JsonValue limits = JsonValue::object();
+    for (const auto& [id, limit_s] : event.limits_s) limits.add(id, JsonValue::number(numberText(limit_s)));
+    object.add("limits_s", std::move(limits));
   }
   text("formula", event.formula);
   if (event.level) object.add("level", JsonValue::number(numberText(*event.level)));

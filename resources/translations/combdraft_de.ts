@@ -326,6 +326,10 @@
         <source>look; %1 left to the longest time typed from the leaflet</source>
         <translation>ansehen; noch %1 bis zur längsten eingetragenen Zeit aus der Gebrauchsanweisung</translation>
     </message>
+    <message>
+        <source>Tap %1: the program was started anew or the plan went to another computer, and the clock stands %2 min before the last tap. Times on the hair may be too short by that and more; look at a clock and at the hair.</source>
+        <translation>Eintrag %1: Der Rechner wurde neu gestartet oder der Plan kam auf einen anderen Rechner, und die Uhr steht %2 min vor dem letzten Eintrag. Zeiten am Haar können um so viel und mehr zu kurz sein; auf eine Uhr und auf das Haar sehen.</translation>
+    </message>
 </context>
 <context>
     <name>Assumption</name>
@@ -878,6 +882,10 @@
     <message>
         <source>Worked out with level 9 (8 to 10), which stands in every new plan; whether this hair gets there, a test strand shows.</source>
         <translation>Gerechnet mit Tonhöhe 9 (8 bis 10), die in jedem neuen Plan steht; ob dieses Haar dorthin kommt, zeigt eine Probesträhne.</translation>
+    </message>
+    <message>
+        <source>a note</source>
+        <translation>eine Notiz</translation>
     </message>
 </context>
 <context>
@@ -6204,6 +6212,26 @@
     <message>
         <source>This log holds %1 taps, and more are not kept in one plan. Note further times on paper.</source>
         <translation>Dieses Protokoll enthält %1 Einträge, und mehr werden in einem Plan nicht aufbewahrt. Weitere Zeiten bitte auf Papier notieren.</translation>
+    </message>
+    <message>
+        <source>Take back this piece&apos;s last tap</source>
+        <translation>Letzten Eintrag dieser Strähne zurücknehmen</translation>
+    </message>
+    <message>
+        <source>Of the chosen piece, whatever was tapped since: for a rinse tapped by mistake, whose time then counts on</source>
+        <translation>Von der gewählten Strähne, was auch seither eingetragen wurde: für ein versehentlich eingetragenes Ausspülen; ihre Zeit zählt dann weiter</translation>
+    </message>
+    <message>
+        <source>and %1 more on the hair: see the list</source>
+        <translation>und %1 weitere am Haar: siehe Liste</translation>
+    </message>
+    <message>
+        <source>The clock of this computer stands %1 min before the last tap: times on the hair may be too short by that and more. Look at a clock and at the hair.</source>
+        <translation>Die Uhr dieses Rechners steht %1 min vor dem letzten Eintrag: Zeiten am Haar können um so viel und mehr zu kurz sein. Auf eine Uhr und auf das Haar sehen.</translation>
+    </message>
+    <message>
+        <source>This tap is not in the log: no piece is chosen. Choose one in the list.</source>
+        <translation>Dieser Eintrag steht nicht im Protokoll: Es ist keine Strähne gewählt. Bitte eine in der Liste wählen.</translation>
     </message>
 </context>
 <context>

@@ -132,7 +132,7 @@ TEST_CASE("a piece under product stays on the log's page when the plan loses it"
     return -1;
   };
   REQUIRE(row() >= 0);
-  CHECK(list->item(row())->text().contains(QStringLiteral("placed at")));
+  CHECK(list->item(row())->text().contains(QStringLiteral("on the hair")));
   list->setCurrentRow(row());
   log.tap(Tap::Rinsed, 20);
   CHECK(logOf(log.controller).events.back().pieces == std::vector<plan::ItemId>{"piece-1"});
@@ -239,6 +239,83 @@ TEST_CASE("a desktop that cannot keep the screen awake is told on the page", "[a
   LogPage log;
   log.view().setAwake(new ScreenAwake(silent.connection("alone")));
   CHECK(QTest::qWaitFor([&] { return isTold(log.view()); }));
+}
+
+TEST_CASE("a tap stays with the piece that was chosen, whatever slides into its row", "[appointment][log]") {
+  LogPage log;
+  QListWidget* pieces = log.view().pieces();
+  const auto idOf = [&](int row) { return pieces->item(row)->data(Qt::UserRole).toString(); };
+  const auto without = [&](const QString& id) {
+    plan::Plan next = log.controller.document();
+    next.put(id.toStdString(), plan::ItemPtr());
+    REQUIRE(log.controller.edit(next, QStringLiteral("Remove")) == document::DocumentController::Outcome::Made);
+  };
+  pieces->setCurrentRow(2);
+  const QString chosen = idOf(2);
+  without(idOf(0));
+  REQUIRE(pieces->currentItem());
+  CHECK(pieces->currentItem()->data(Qt::UserRole).toString() == chosen);
+  log.tap(Tap::Rinsed, 0);
+  const auto last = [&] { return work::readLog(log.controller.document().info().logJson)->events; };
+  CHECK(last().back().pieces == std::vector<plan::ItemId>{chosen.toStdString()});
+  pieces->setCurrentRow(1);
+  without(idOf(1));
+  CHECK(pieces->currentRow() == -1);
+  log.tap(Tap::Placed, 1);
+  CHECK(last().size() == 1);
+  CHECK(log.view().stateText().contains(QStringLiteral("no piece is chosen")));
+}
+
+TEST_CASE("hair under product keeps its limit and its place on top when its piece leaves the plan", "[appointment][log]") {
+  LogPage log;
+  QListWidget* pieces = log.view().pieces();
+  const std::string placed = pieces->item(0)->data(Qt::UserRole).toString().toStdString();
+  pieces->setCurrentRow(0);
+  log.tap(Tap::Placed, 0);
+  REQUIRE(work::readLog(log.controller.document().info().logJson)->events.back().limits_s.count(placed));
+  plan::Plan next = log.controller.document();
+  next.put(placed, plan::ItemPtr());
+  log.controller.edit(next, QStringLiteral("Remove"));
+  log.clock.minute = 500;
+  log.view().fill();
+  CHECK(log.view().firstText().contains(QStringLiteral("product off now")));
+  CHECK_FALSE(log.view().firstText().contains(QStringLiteral("nothing is on the hair")));
+}
+
+TEST_CASE("what is brought back is what was taken back last, and one piece's tap can be taken back alone", "[appointment][log]") {
+  LogPage log;
+  LogView& view = log.view();
+  const auto events = [&] { return work::readLog(log.controller.document().info().logJson)->events; };
+  view.pieces()->setCurrentRow(0);
+  log.tap(Tap::Placed, 0);
+  log.tap(Tap::Placed, 1);
+  const auto takeBack = [&](double minute) {
+    log.clock.minute = minute;
+    view.takeBack()->click();
+  };
+  takeBack(2);
+  log.tap(Tap::Placed, 3);
+  takeBack(4);
+  log.clock.minute = 5;
+  view.restoreLast();
+  REQUIRE(events().size() == 3);
+  CHECK(events()[1].takenBack);
+  CHECK_FALSE(events()[2].takenBack);
+  CHECK_FALSE(view.canRestore());
+
+  view.pieces()->setCurrentRow(0);
+  log.tap(Tap::Rinsed, 6);  // by mistake
+  view.pieces()->setCurrentRow(2);
+  log.tap(Tap::Looked, 7);
+  view.pieces()->setCurrentRow(0);
+  log.clock.minute = 8;
+  REQUIRE(view.takeBackOf()->isEnabled());
+  view.takeBackOf()->click();
+  CHECK(events()[3].takenBack);
+  CHECK_FALSE(events()[4].takenBack);
+  log.clock.minute = 9;
+  view.restoreLast();
+  CHECK_FALSE(events()[3].takenBack);
 }
 
 }  // namespace combdraft::appointment

@@ -350,7 +350,7 @@ TEST_CASE("at a typed limit the log says product off and before it only look", "
   CHECK(view.firstText().contains(QStringLiteral("longest time typed from the leaflet reached: product off now")));
   view.pieces()->setCurrentRow(0);
   view.button(Tap::TakenOut)->click();
-  CHECK(view.firstText().contains(QStringLiteral("taken out, not rinsed: product may still be on it")));
+  CHECK(view.firstText().contains(QStringLiteral("longest time typed from the leaflet reached: not rinsed yet")));
   CHECK(view.pieces()->item(0)->text().contains(QStringLiteral("30:00 on the hair; longest time typed from the leaflet reached: not rinsed yet")));
   view.pieces()->setCurrentRow(0);
   view.button(Tap::Rinsed)->click();

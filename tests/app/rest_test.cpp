@@ -46,7 +46,7 @@ TEST_CASE("a window at rest lays nothing out and paints nothing", "[rest]") {
           std::map<QString, int> of;
           const bool rests = QTest::qWaitFor([&of] {
             Unrest unrest;
-            QTest::qWait(40);
+            QTest::qWait(150);
             of = unrest.of;
             return of.empty();
           }, 5000);

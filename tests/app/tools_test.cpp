@@ -217,5 +217,74 @@ TEST_CASE("a crossed outline stays in hand when another tool is taken", "[sheet]
   CHECK(t.view.tool() == Tool::Piece);
 }
 
+TEST_CASE("a drawing that the plan does not take stays in hand", "[sheet][tools]") {
+  Table t;
+  t.document.setAccess(document::DocumentController::Access::ReadOnly);
+  t.take(Tool::Piece);
+  t.click(t.at(10, 0));
+  t.click(t.at(50, 5));
+  t.key(Qt::Key_Return);
+  CHECK(t.plan().pieces().empty());
+  t.document.setAccess(document::DocumentController::Access::Full);
+  t.key(Qt::Key_Return);  // nothing had to be drawn again
+  REQUIRE(t.plan().pieces().size() == 1);
+  CHECK(t.plan().pieces().front().second->line.size() >= 2);
+}
+
+TEST_CASE("Escape drops what is tried, and a drag without its button ends", "[sheet][tools]") {
+  Table t;
+  t.layOut();
+  t.take(Tool::Select);
+  t.sheet.grab();
+  const plan::ItemId id = t.plan().pieces().front().first;
+  plan::Plan tried = t.plan();
+  plan::Hair hair = tried.hair();
+  hair.white_frac = 0.5;
+  tried.put(plan::kHairId, hair);
+  t.document.select(Selection::one(id));
+  t.document.setTentative(tried);
+  t.key(Qt::Key_Escape);
+  CHECK_FALSE(t.document.isTentative());
+  CHECK(t.document.selection().contains(id));
+  t.key(Qt::Key_Escape);
+  CHECK(t.document.selection().ids().empty());
+
+  const plan::Plan before = t.plan();
+  const QPoint from = t.sheet.middleOf(id)->toPoint(), to = from - QPoint(0, 30);
+  QTest::mousePress(&t.sheet, Qt::LeftButton, {}, from);
+  for (int i = 1; i <= 6; ++i) QTest::mouseMove(&t.sheet, from + (to - from) * i / 6);
+  REQUIRE(t.document.isTentative());
+  t.hover(to);  // the release went elsewhere
+  CHECK_FALSE(t.document.isTentative());
+  QTest::mouseRelease(&t.sheet, Qt::LeftButton, {}, to);
+  CHECK(t.plan() == before);
+}
+
+TEST_CASE("another large view is seen whole, by whatever way it came", "[sheet][tools]") {
+  Table t;
+  t.view.setZoom(6);
+  t.view.setLargeView(ViewName::Front);
+  CHECK(t.view.zoom() == 1);
+  t.view.setZoom(4);
+  t.view.setLargeView(ViewName::Front);
+  CHECK(t.view.zoom() == 4);
+}
+
+TEST_CASE("a note of another choice is not on the sheet", "[sheet][tools]") {
+  Table t;
+  plan::Plan plan = t.plan();
+  plan::Note note;
+  note.at = {180, 50};
+  note.text = "stop here";
+  note.choice = plan.info().activeChoice;
+  plan.put("note-1", note);
+  note.choice = "choice-2";
+  plan.put("note-2", note);
+  plan.put("choice-2", plan::Choice{});
+  t.document.edit(plan, QStringLiteral("Notes"));
+  CHECK(t.sheet.items() == std::vector<plan::ItemId>{"note-1"});
+  CHECK(t.sheet.scene().notes().size() == 1);
+}
+
 }  // namespace
 }  // namespace combdraft::sheet

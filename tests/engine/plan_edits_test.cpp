@@ -195,6 +195,42 @@ TEST_CASE("a new twin comes right after its source and the rest moves up", "[pla
   CHECK(followsSource(plan, pieceOf(plan, "piece-5")));
 }
 
+TEST_CASE("with both sides of pairs taken, all follow the hand on its side", "[plan][edits]") {
+  Plan plan = Plan::fresh(1);
+  for (int i = 0; i < 3; ++i) {
+    Piece piece;
+    piece.choice = "choice-1";
+    piece.line = {{150, 50. + 8 * i}, {165, 50. + 8 * i}};
+    plan = applied(plan, addPiece(plan, piece));
+  }
+  plan = applied(plan, addTwins(plan, {"piece-1", "piece-2", "piece-3"}));
+  REQUIRE(plan.pieces().size() == 6);
+  const head::HeadShape shape(head::fitHead(plan.head().measures)->axes);
+  const auto middle = [&](const Plan& of, const ItemId& id) {
+    const auto& line = pieceOf(of, id).line;
+    return Vec3((shape.pointAt(line.front()) + shape.pointAt(line.back())) / 2);
+  };
+  for (const auto& [lead, unused] : plan.pieces()) {
+    CAPTURE(lead);
+    std::vector<ItemId> ids{lead};
+    for (const auto& [id, piece] : plan.pieces())
+      if (id != lead) ids.push_back(id);
+    const ScalpPoint from = pieceOf(plan, lead).line.front();
+    const Plan after = applied(plan, movePieces(plan, ids, from, {from.bearing_deg, from.drop_deg + 5}));
+    const ScalpPoint side{from.bearing_deg + (middle(plan, lead).x() > 0 ? -6 : 6), from.drop_deg};
+    const Plan aside = applied(plan, movePieces(plan, ids, from, side));
+    const double step = middle(aside, lead).x() - middle(plan, lead).x();
+    REQUIRE(std::abs(step) > 1);
+    for (const auto& [id, piece] : plan.pieces()) {
+      CAPTURE(id);
+      const bool sameSide = middle(plan, id).x() * middle(plan, lead).x() > 0;
+      const double moved = middle(aside, id).x() - middle(plan, id).x();
+      CHECK(moved * step * (sameSide ? 1 : -1) > 0);  // the other side mirrors it
+      CHECK(middle(after, id).z() < middle(plan, id).z());
+    }
+  }
+}
+
 TEST_CASE("moving turns all points by the same step and stays on the hair", "[plan][edits]") {
   Plan plan = Plan::fresh(1);
   Piece piece;

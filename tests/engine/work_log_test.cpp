@@ -12,6 +12,11 @@ using namespace combdraft::work;
 
 namespace {
 
+AppointmentLog withLastTakenBack(const AppointmentLog& log) {
+  const auto last = lastStanding(log);
+  return last ? withTakenBack(log, *last) : log;
+}
+
 /// Four slices at the back of formula-1: 10 minutes of life, at most 30 on the hair.
 plan::Plan loggedPlan() {
   plan::Plan plan = plan::Plan::fresh(5);
@@ -165,8 +170,9 @@ TEST_CASE("look at these first goes by limit then level then time", "[work][log]
   taps.at(33, Tap::TakenOut, {"piece-2"});
   const auto then = lookFirst(plan, taps.log, 34 * 60);
   REQUIRE(then.size() == 4);
-  CHECK(then[0].piece == "piece-2");
-  CHECK(then[0].reason == LookReason::NotRinsed);
+  CHECK(then[0].piece == "piece-1");  // over its limit comes first
+  CHECK(then[1].piece == "piece-2");
+  CHECK(then[1].reason == LookReason::NotRinsed);
   taps.at(35, Tap::Rinsed, {"piece-2"});
   CHECK(lookFirst(plan, taps.log, 36 * 60).size() == 3);
 }
@@ -184,13 +190,17 @@ TEST_CASE("two logs that went on from one are joined without a tap moving among 
     CHECK(piece.stage == Stage::TakenOut);
     CHECK(*piece.placed_s == 600);
   }
-  // Each went on by itself: by the wall clock between the other's, numbered anew.
+  // Each went on by itself: by the time since the tap that both have, numbered anew.
   Taps here, there;
   here.log = there.log = file;
   there.run = "two";
+  there.wallShift_ms = 4 * 60000;  // its clock is ahead
   here.at(20, Tap::Looked, {"piece-1"}, 7);
+  there.log.events[1].run = "two";
+  here.log.events[1].run = "two";
   there.at(15, Tap::Placed, {"piece-2"});
   there.at(25, Tap::Placed, {"piece-3"});
+  here.log.events[0].takenBack = true;
   here.log.events[1].takenBack = true;
   const AppointmentLog both = joined(there.log, here.log);
   REQUIRE(both.events.size() == 5);
@@ -198,27 +208,42 @@ TEST_CASE("two logs that went on from one are joined without a tap moving among 
   for (const LogEvent& event : both.events) order.push_back(event.pieces.empty() ? "bowl" : event.pieces.front());
   CHECK(order == std::vector<std::string>{"bowl", "piece-1", "piece-2", "piece-1", "piece-3"});
   for (int i = 0; i < 5; ++i) CHECK(both.events[static_cast<std::size_t>(i)].number == i + 1);
-  CHECK(both.events[1].takenBack);
+  CHECK(both.events[0].takenBack);        // a bowl is older rather than newer
+  CHECK_FALSE(both.events[1].takenBack);  // product may be on it
   CHECK(joined(both, here.log) == both);
 }
 
-TEST_CASE("a wall clock set back shortens nothing and is told", "[work][log]") {
+TEST_CASE("a wall clock set back shortens nothing while one clock runs through, and is told", "[work][log]") {
   const plan::Plan plan = loggedPlan();
   Taps taps;
   taps.at(0, Tap::Placed, {"piece-1"});
   taps.wallShift_ms = -3'600'000;
+  CHECK(secondsAt(taps.log, taps.clock(5)) == Approx(300));
+  CHECK(unknownSince_s(taps.log, taps.clock(5)) == 0);
   taps.at(10, Tap::Placed, {"piece-2"});  // same run: the steady clock knows
   CHECK(*stateAt(taps.log, 1e9).at("piece-2").placed_s == Approx(600));
-  taps.run = "two";  // after a crash, and the clock went back once more
-  taps.wallShift_ms = -7'200'000;
-  taps.at(20, Tap::Placed, {"piece-3"});
-  CHECK(*stateAt(taps.log, 1e9).at("piece-3").placed_s == Approx(600));
-  CHECK(kindsOf(problemsOf(plan, taps.log)) == std::vector<std::string>{"clock-set-back", "clock-set-back"});
-  taps.at(25, Tap::Looked, {"piece-3"});
-  CHECK(taps.log.events.back().at_s == Approx(900));
+  CHECK(kindsOf(problemsOf(plan, taps.log)) == std::vector<std::string>{"clock-set-back"});
   taps.wallShift_ms = 0;
-  taps.at(26, Tap::Looked, {"piece-3"});
+  taps.at(26, Tap::Looked, {"piece-2"});
+  CHECK(taps.log.events.back().at_s == Approx(26 * 60));
   CHECK(kindsOf(problemsOf(plan, taps.log)).back() == "clock-jumped");
+}
+
+TEST_CASE("a clock set back between two runs leaves the time unknown, and that is told at once", "[work][log]") {
+  const plan::Plan plan = loggedPlan();
+  Taps taps;
+  taps.at(0, Tap::Placed, {"piece-1"});
+  taps.run = "two";  // the computer was started anew, and its clock is an hour behind
+  taps.wallShift_ms = -3'600'000;
+  CHECK(secondsAt(taps.log, taps.clock(20)) == 0);  // not known, and so it is said:
+  CHECK(unknownSince_s(taps.log, taps.clock(20)) == Approx(2400));
+  taps.at(20, Tap::Placed, {"piece-3"});
+  CHECK(unknownSince_s(taps.log, taps.clock(21)) == 0);
+  CHECK(kindsOf(problemsOf(plan, taps.log)) == std::vector<std::string>{"time-unknown"});
+  // Taps of another run between do not take this run's clock away.
+  taps.run = "one";
+  taps.wallShift_ms = 0;
+  CHECK(secondsAt(taps.log, taps.clock(30)) == Approx(1800));
 }
 
 TEST_CASE("what is odd is told and nothing is lost of it", "[work][log]") {
@@ -294,18 +319,69 @@ TEST_CASE("a visit that was not begun in time begins after the longest rest", "[
   CHECK_FALSE(wasPlaced(all, "piece-4"));
 }
 
-TEST_CASE("a tap taken back can be brought to stand again until the next one", "[work][log]") {
+TEST_CASE("the last tap that stands is taken back, of all or of one piece, and brought back", "[work][log]") {
   Taps taps;
+  CHECK_FALSE(lastStanding(taps.log));
   taps.at(1, Tap::Placed, {"piece-1"});
-  taps.at(2, Tap::Placed, {"piece-2"});
+  taps.at(2, Tap::Rinsed, {"piece-1"});  // by mistake
+  taps.at(3, Tap::Placed, {"piece-2"});
   const AppointmentLog whole = taps.log;
-  CHECK(withTakenBackRestored(whole) == whole);
-  const AppointmentLog none = withLastTakenBack(withLastTakenBack(whole));
-  CHECK(withTakenBackRestored(withTakenBackRestored(none)) == whole);
-  taps.log = withLastTakenBack(whole);
-  taps.at(3, Tap::Placed, {"piece-3"});
-  const AppointmentLog onward = taps.log;
-  CHECK(withTakenBackRestored(onward) == onward);
+  CHECK(lastStanding(whole) == 2U);
+  CHECK(lastStanding(whole, "piece-1") == 1U);
+  CHECK_FALSE(lastStanding(whole, "piece-9"));
+  taps.log = withTakenBack(whole, 1);
+  CHECK(stateAt(taps.log, 1e9).at("piece-1").stage == Stage::Placed);
+  CHECK(*stateAt(taps.log, 1e9).at("piece-1").placed_s == 0);  // its time counts on
+  CHECK(lastStanding(taps.log, "piece-1") == 0U);
+  CHECK(withTakenBack(taps.log, 1, false) == whole);
+}
+
+TEST_CASE("a limit stays with hair under product whose piece or formula went", "[work][log]") {
+  plan::Plan plan = loggedPlan();
+  CHECK(typedLimits(plan, {"piece-1", "piece-4", "gone"}) == std::map<plan::ItemId, double>{{"piece-1", 1800}});
+  LogEvent placed;
+  placed.tap = Tap::Placed;
+  placed.pieces = {"piece-1"};
+  placed.limits_s = typedLimits(plan, placed.pieces);
+  Taps taps;
+  taps.log = appended(taps.log, placed, taps.clock(0));
+  taps.at(5, Tap::TakenOut, {"piece-1"});
+  REQUIRE(readLog(writeLog(taps.log)));
+  CHECK(*readLog(writeLog(taps.log)) == taps.log);
+  const auto says = [&](const plan::Plan& with) {
+    const auto timers = timersAt(with, taps.log, 31 * 60);
+    REQUIRE(timers.size() == 1);
+    CHECK(timers[0].say == Say::LimitReached);
+    const auto first = lookFirst(with, taps.log, 31 * 60);
+    REQUIRE(first.size() == 1);
+    CHECK(first[0].reason == LookReason::LimitReached);  // taken out, and product is still on it
+  };
+  says(plan);
+  plan::Plan without = plan;
+  without.put("formula-1", plan::ItemPtr());
+  says(without);
+  without.put("piece-1", plan::ItemPtr());
+  says(without);
+  // A longer time that is typed while the formula stands is a correction.
+  plan::Formula longer = *plan.find<plan::Formula>("formula-1");
+  longer.leaflet.longestTime_min = 45;
+  plan.put("formula-1", longer);
+  CHECK(timersAt(plan, taps.log, 31 * 60).at(0).say == Say::Look);
+}
+
+TEST_CASE("a new piece does not take over what the log holds of one that went", "[work][log]") {
+  plan::Plan plan = loggedPlan();
+  Taps taps;
+  taps.at(0, Tap::Placed, {"piece-4"});
+  plan::PlanInfo info = plan.info();
+  info.logJson = writeLog(taps.log);
+  plan.put(plan::kPlanId, info);
+  plan.put("piece-4", plan::ItemPtr());
+  CHECK(plan.freeId("piece") == "piece-5");
+  info.logJson = R"({"note": "she said \"no\"", "pieces": ["piece-5", "piece-12"]})";
+  plan.put(plan::kPlanId, info);
+  CHECK(plan::recordedIds(info) == std::set<plan::ItemId>{"piece-5", "piece-12"});
+  CHECK(plan.freeId("piece") == "piece-4");
 }
 
 TEST_CASE("what was planned when a piece was placed stays with the tap", "[work][log]") {

@@ -130,8 +130,8 @@ mutation hair-taken-twice 'hair under two pieces is counted twice' \
   's/left -= static_cast<float>\(share\);/left -= 0 * static_cast<float>(share);/'
 
 mutation clock-set-back 'a wall clock that is set back shortens the time on the hair' \
-  engine/work/appointment_log.cpp 'a wall clock set back*' \
-  's/return risingTimes\(log\.events\)\.back\(\) \+ std::max\(0\.0, since\);/return risingTimes(log.events).back() + since;/'
+  engine/work/appointment_log.cpp 'a clock set back between two runs*' \
+  's/return times\.back\(\) \+ std::max\(0\.0, wallSeconds\(log\.events\.back\(\), clock\.utc_ms\)\);/return times.back() + wallSeconds(log.events.back(), clock.utc_ms);/'
 
 mutation taken-back-still-counts 'a tap that was taken back counts' \
   engine/work/appointment_log.cpp 'a tap taken back stays*' \
