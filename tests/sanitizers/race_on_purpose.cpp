@@ -36,7 +36,10 @@ int raceWithAClosure() {
 
 int raceInALoop() {
   int shared = 0;
-  combdraft::parallelFor(1000, [&](std::size_t) { ++shared; });
+  combdraft::parallelFor(16, [&](std::size_t) {
+    ++shared;
+    QThread::msleep(20);  // long enough that no thread does them all
+  });
   return shared;
 }
 
