@@ -9,10 +9,11 @@ namespace combdraft::visibility {
 
 float BodyDepth::at(double u, double v) const {
   const double x = u / pixel_mm - 0.5, y = v / pixel_mm - 0.5;
-  const int i = std::clamp(static_cast<int>(std::floor(x)), 0, width - 2);
-  const int j = std::clamp(static_cast<int>(std::floor(y)), 0, height - 2);
+  const int i = std::clamp(static_cast<int>(std::floor(x)), 0, std::max(0, width - 2));
+  const int j = std::clamp(static_cast<int>(std::floor(y)), 0, std::max(0, height - 2));
+  const int right = std::min(1, width - 1), below = std::min(1, height - 1);  // a picture may be one pixel high
   const auto value = [&](int a, int b) {
-    return depth_mm[static_cast<std::size_t>(j + b) * width + i + a];
+    return depth_mm[static_cast<std::size_t>(j + std::min(b, below)) * width + i + std::min(a, right)];
   };
   const float c00 = value(0, 0), c10 = value(1, 0), c01 = value(0, 1), c11 = value(1, 1);
   const double s = std::clamp(x - i, 0.0, 1.0), t = std::clamp(y - j, 0.0, 1.0);

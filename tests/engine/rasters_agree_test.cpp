@@ -4,6 +4,7 @@
 
 #include "engine/colour/screen.h"
 #include "engine/look/picture_maker.h"
+#include "engine/visibility/body_depth.h"
 #include "tests/support/look_plans.h"
 
 using namespace combdraft;
@@ -87,4 +88,14 @@ TEST_CASE("picture rasters and drawn pictures are as light as the readings", "[l
   WARN(compared << " regions of views: picture raster within " << worstRaster << ", drawn picture within " << worstPicture);
   CHECK(compared >= 12);
   CHECK(otherCover == 0);
+}
+
+TEST_CASE("a body's depth is read between the pixels of a picture, also of one that is a pixel high or wide") {
+  using combdraft::visibility::BodyDepth;
+  const BodyDepth row{1, 3, 1, {1, 2, 4}, {0, 0, 0}}, column{1, 1, 3, {1, 2, 4}, {0, 0, 0}}, one{1, 1, 1, {5}, {0}};
+  CHECK(row.at(1.5, 0.5) == 2);
+  CHECK(row.at(2, 0.9) == 3);
+  CHECK(column.at(0.5, 2) == 3);
+  CHECK(column.at(9, -9) == 1);
+  CHECK(one.at(0, 7) == 5);
 }
