@@ -13,6 +13,7 @@
 #include "app/controls/wrapped_label.h"
 #include "app/paint/describe_piece.h"
 #include "app/paint/work_words.h"
+#include "app/words/date_words.h"
 #include "app/words/engine_words.h"
 #include "app/words/typed_text.h"
 #include "engine/plan/field_info.h"
@@ -104,7 +105,7 @@ std::optional<work::AppointmentLog> LogView::logNow() {
   Result<work::AppointmentLog> read = work::readLog(controller_.document().info().logJson);
   trouble_->setVisible(!read);
   if (!read) {
-    trouble_->setText(tr("The appointment log in this plan cannot be read and is kept as it is; no tap is added to it. %1").arg(words::inWords(read.error())));
+    trouble_->setText(tr("Taps cannot be noted in this plan: its log cannot be read, and is kept as it is. Write times on paper. %1").arg(words::inWords(read.error())));
     return std::nullopt;
   }
   return std::move(read).value();
@@ -115,7 +116,7 @@ void LogView::fill() {
   for (QPushButton* button : buttons_) button->setEnabled(log.has_value());
   takeBack_->setEnabled(log && work::lastStanding(*log).has_value());
   fillTakeBackOf();
-  if (!log) return;
+  if (!log) return doubt_->hide();
   if (controller_.document().info().logJson != own_) taken_.clear();  // went on elsewhere
   const plan::Plan& plan = controller_.document();
   const QString before = bowl_->currentData().toString();
@@ -232,15 +233,28 @@ void LogView::fillSide(const work::AppointmentLog& log, double now_s) {
   const auto taps = work::tapsOfVisit(log);
   for (auto event = taps.rbegin(); event != taps.rend() && last.size() < kLastTaps; ++event)
     last << tr("%1  %2").arg(timeOf(*event), tapText(plan, *event));
-  if (const double unknown_s = work::unknownSince_s(log, clock_()); unknown_s > 0)
-    odd << tr("The clock of this computer stands %1 min before the last tap: times on the hair may be too short by that and more. Look at a clock and at the hair.")
-               .arg(minutes(unknown_s / 60));
+  sayDoubt(log);
   for (const work::LogProblem& problem : work::problemsOf(plan, log)) odd << problemText(plan, problem);
   const auto put = [](QLabel* label, const QStringList& lines, const QString& none) { label->setText(lines.isEmpty() ? none : lines.join(u'\n')); };
   put(first_, first, tr("nothing is on the hair"));
   put(bowls_, bowls, tr("none mixed yet"));
   put(last_, last, tr("none yet"));
   put(odd_, odd, tr("nothing"));
+}
+
+// Where only wall clocks counted a time on the hair: they may have been set or stood still.
+void LogView::sayDoubt(const work::AppointmentLog& log) {
+  const work::TapClock now = clock_();
+  const auto time = [](std::int64_t utc_ms) { return words::momentText(QDateTime::fromMSecsSinceEpoch(utc_ms).toLocalTime()); };
+  QString text;
+  if (const double unknown_s = work::unknownSince_s(log, now); unknown_s > 0)
+    text = tr("The clock of this computer stands %1 min before the last tap: times on the hair may be too short by that and more. Look at a clock and at the hair.")
+               .arg(minutes(unknown_s / 60));
+  else if (const auto since_ms = work::wallClocksSince_utc_ms(log, now))
+    text = tr("Since the tap of %1 this computer was started anew, or another one noted the taps; its clock says %2. Compare with another clock: if they differ, times here are "
+              "wrong, and the hair and that clock count.").arg(time(*since_ms), time(now.utc_ms));
+  if (doubt_->text() != text) doubt_->setText(text);
+  doubt_->setVisible(!text.isEmpty());
 }
 
 std::vector<plan::ItemId> LogView::chosen(const work::AppointmentLog& log, Tap tap) const {
@@ -288,7 +302,7 @@ void LogView::tap(Tap which) {
     event.formula = bowl_->currentData().toString().toStdString();
   else
     event.pieces = chosen(*log, which);
-  if (which != Tap::BowlMixed && event.pieces.empty()) return say(tr("This tap is not in the log: no piece is chosen. Choose one in the list."));
+  if (which != Tap::BowlMixed && event.pieces.empty()) return say(tr("Not noted: no piece is chosen. Choose one in the list."));
   if (which == Tap::Placed) {
     event.planned = work::plannedLifts(controller_.document(), event.pieces);
     event.limits_s = work::typedLimits(controller_.document(), event.pieces);
@@ -376,7 +390,9 @@ bool LogView::keep(const work::AppointmentLog& log) {
   if (outcome == document::DocumentController::Outcome::Refused) own_ = before;
   state_->hide();
   if (outcome == document::DocumentController::Outcome::Refused)
-    say(tr("This tap is not in the log: the plan may only be read, or it has no room left. What was typed here stays; note the time on paper."));
+    say(controller_.access() == document::DocumentController::Access::ReadOnly
+            ? tr("Not noted: this plan may only be read. Write the time on paper, then go on where the plan is open, or change it here anyway. What was typed here stays.")
+            : tr("Not noted: this plan has no room left. Write times on paper from now on. What was typed here stays."));
   fill();
   if (outcome == document::DocumentController::Outcome::Made) Q_EMIT tapped();
   return outcome != document::DocumentController::Outcome::Refused;

@@ -59,6 +59,7 @@ class LogView : public QWidget {
   /// The last tap is in the plan and not on the disk: said above the pieces until it is.
   void setUnwritten(bool isUnwritten);
   QString unwrittenText() const { return unwritten_->isHidden() ? QString() : unwritten_->text(); }
+  QString doubtText() const { return doubt_->isHidden() ? QString() : doubt_->text(); }
   QString troubleText() const { return trouble_->isHidden() ? QString() : trouble_->text(); }
   QString safetyText() const { return safety_->text(); }
   QString stateText() const { return state_->isHidden() ? QString() : state_->text(); }
@@ -77,6 +78,7 @@ class LogView : public QWidget {
   QWidget* buildSide();
   void fillPieces(const work::AppointmentLog& log, double now_s);
   void fillSide(const work::AppointmentLog& log, double now_s);
+  void sayDoubt(const work::AppointmentLog& log);
   void tick();
   std::optional<work::AppointmentLog> logNow();
   std::vector<plan::ItemId> chosen(const work::AppointmentLog& log, work::Tap tap) const;
@@ -112,7 +114,7 @@ class LogView : public QWidget {
   controls::NumberField* level_;
   QComboBox *pigment_, *bowl_;
   QLineEdit* who_;
-  QLabel *safety_, *trouble_, *unwritten_, *state_, *offer_, *awakeText_, *first_, *bowls_, *last_, *odd_;
+  QLabel *safety_, *trouble_, *doubt_, *unwritten_, *state_, *offer_, *awakeText_, *first_, *bowls_, *last_, *odd_;
 };
 
 }  // namespace combdraft::appointment

@@ -37,7 +37,13 @@ LogView::LogView(document::DocumentController& controller, Clock clock, QWidget*
   trouble_->setProperty("caution", true);
   trouble_->hide();
   column->addWidget(trouble_);
-  unwritten_ = new controls::WrappedLabel(tr("The last tap is not on the disk yet. It is tried again; note times on paper until this line goes."), this);
+  doubt_ = new controls::WrappedLabel(this);
+  doubt_->setProperty("caution", true);
+  doubt_->setFont(largeFont(this, 1.15));
+  doubt_->hide();
+  column->addWidget(doubt_);
+  unwritten_ = new controls::WrappedLabel(tr("The last tap is on this screen only; the disk may be full. If the program or the battery stops, it is lost. It is tried again: "
+                                             "write times on paper until this line goes, or save the plan elsewhere."), this);
   unwritten_->setProperty("caution", true);
   unwritten_->setFont(largeFont(this, 1.15));
   unwritten_->hide();
@@ -176,7 +182,7 @@ QWidget* LogView::buildSide() {
   bowls_ = part(tr("Bowls"), 1.2);
   last_ = part(tr("Last taps"), 1.0);
   odd_ = part(tr("Odd in the log"), 1.0);
-  awakeText_ = new controls::WrappedLabel(tr("This computer's screen may go dark by itself: it could not be asked to stay awake. See its own settings before you begin."), side);
+  awakeText_ = new controls::WrappedLabel(tr("This screen may go dark by itself: the computer could not be asked to keep it on. Set it to stay on, and plug it in, before you mix."), side);
   awakeText_->setProperty("soft", true);
   awakeText_->hide();
   column->addWidget(awakeText_);

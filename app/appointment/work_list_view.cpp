@@ -336,7 +336,7 @@ void WorkListView::fillSide(const plan::Plan& plan) {
   bowls_->setText(bowls.join(u'\n'));
   foilCounts_->setText(isCounted_ ? foilLines().join(u'\n') : waitingText());
   const QStringList checks = checksBeforeWork(plan, settings().choice);
-  checks_->setText(checks.isEmpty() ? tr("Of hair, skin and product this program found nothing in the plan; look at both hair and scalp all the same.") : checks.join(u'\n'));
+  checks_->setText(checks.isEmpty() ? tr("Of hair, skin and product this program found nothing in the plan; look at both hair and scalp all the same, and read the consultation before mixing.") : checks.join(u'\n'));
   notes_->setText(notes.join(u'\n'));
   savings_->setText(savings.isEmpty() ? tr("nothing of half a minute or more") : savings.join(u'\n'));
 }

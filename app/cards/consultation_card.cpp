@@ -111,10 +111,13 @@ void ConsultationCard::fillAgreed() {
 
 void ConsultationCard::fill() {
   showLines(trouble_, keeper_ && !keeper_->trouble().isEmpty() ? QStringList{keeper_->trouble()} : QStringList());
-  QStringList lines{firstQuestions()};
+  QStringList lines;
   if (keeper_ && store::hasConsent(keeper_->file())) {
-    lines.clear();
     for (const AskLine& line : asksOf(keeper_->file(), policy_, QDate::currentDate())) lines << askText(line);
+  } else {
+    lines << firstQuestions();
+    if (keeper_)
+      if (const auto metal = metalLine(keeper_->file())) lines << askText(*metal);
   }
   showLines(asks_, lines);
   wishes_->fill();

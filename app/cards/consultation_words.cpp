@@ -54,12 +54,7 @@ void askTests(const ClientFile& file, const store::ClientPolicy& policy, const Q
       if (test.kind == kind.value && test.date.empty())
         lines.push_back({Asks::Test, Words::tr("%1: %2.").arg(testName(kind.value), dueText(test, policy, today))});
   }
-  const store::HairHistory& h = file.history;
-  const bool said = h.henna == Answer::Yes || h.metallic == Answer::Yes || h.boxColour == Answer::Yes;
-  const bool unknown = h.henna == Answer::Unknown || h.metallic == Answer::Unknown || h.boxColour == Answer::Unknown;
-  if ((said || unknown) && !has(file, TestKind::Metal))
-    lines.push_back({Asks::Test, said ? Words::tr("Henna, metallic or box colour was said: no metal test is written down.")
-                                      : Words::tr("Whether henna, metallic or box colour is on the hair is not known: no metal test is written down.")});
+  if (auto line = metalLine(file)) lines.push_back(std::move(*line));
   if (!has(file, TestKind::Strand))
     lines.push_back({Asks::Test, Words::tr("No test strand is written down: it shows how far this hair lightens.")});
   if (!has(file, TestKind::Skin))
@@ -67,6 +62,16 @@ void askTests(const ClientFile& file, const store::ClientPolicy& policy, const Q
 }
 
 }  // namespace
+
+std::optional<AskLine> metalLine(const ClientFile& file) {
+  const store::HairHistory& h = file.history;
+  const bool said = h.henna == Answer::Yes || h.metallic == Answer::Yes || h.boxColour == Answer::Yes;
+  const bool unknown = h.henna == Answer::Unknown || h.metallic == Answer::Unknown || h.boxColour == Answer::Unknown;
+  if (!(said || unknown) || lastOf(file, TestKind::Metal)) return std::nullopt;
+  const QString why = said ? Words::tr("Henna, metallic or box colour was said: no metal test that was made is written down.")
+                           : Words::tr("Whether henna, metallic or box colour is on the hair is not known: no metal test that was made is written down.");
+  return AskLine{Asks::Test, why + u' ' + Words::tr("Lightener or developer on metal can get hot and break the hair: before that test, or in doubt, put neither on.")};
+}
 
 std::vector<AskLine> asksOf(const ClientFile& file, const store::ClientPolicy& policy, const QDate& today) {
   std::vector<AskLine> lines;
@@ -110,7 +115,7 @@ QString askText(const AskLine& line) {
 
 QString firstQuestions() {
   return Words::tr("Ask first, whether or not it is written down: the age that label, rules and insurer ask for; past reactions, also to a "
-             "temporary black tattoo; the scalp's condition; which tests are due. In doubt do not go on; refer to a doctor.");
+             "temporary black tattoo; the scalp's condition; what the hair has been through (henna, metallic or box colour, lightening); which tests are due. In doubt do not go on; refer to a doctor.");
 }
 
 QString offerText(const store::Offer& offer) {

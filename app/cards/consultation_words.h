@@ -2,6 +2,7 @@
 // What the consultation asks the colourist to check, to test and to refer. It never
 // advises a strength, a time or a ratio, judges no skin and promises nothing.
 #include <QString>
+#include <optional>
 #include <vector>
 
 #include "app/store/client_file.h"
@@ -17,6 +18,9 @@ struct AskLine {
 /// What stands open for a client on a day: what must be referred first, then tests,
 /// then questions.
 std::vector<AskLine> asksOf(const store::ClientFile& file, const store::ClientPolicy& policy, const QDate& today);
+/// What is asked first where henna, metallic or box colour was said or is not known, and no
+/// metal test was made: with or without consent to keep the answers.
+std::optional<AskLine> metalLine(const store::ClientFile& file);
 /// "Refer: …", "Test: …", "Check: …"
 QString askText(const AskLine& line);
 

@@ -153,7 +153,7 @@ PlainReading weeksUntilRegrowth(const std::optional<look::Regrowth>& regrowth) {
                                         ? one
                                         : Words::tr("%1 to %2 weeks").arg(weeks(from), weeks(*regrowth->latest)))
                                  : Words::tr("%1 to more than %2 weeks").arg(weeks(from), most);
-  plain.sentence = Words::tr("Until new growth begins to show at the parting, with the hair worn down.");
+  plain.sentence = Words::tr("Until new growth begins to show at the parting as drawn, with the hair worn down; yours may show it sooner or later.");
   return plain;
 }
 

@@ -331,7 +331,8 @@ void workTable(std::ostream& out, const WorkShown& shown) {
   for (std::size_t i = 0; i < std::min<std::size_t>(5, shown.savings.size()); ++i)
     out << "  " << padded(numberText(shown.savings[i].saved_min, 1), 6) << " min  " << savingText(shown.savings[i]) << '\n';
   out << "\nThe maker's directions, local rules and your licence come first. Wear gloves and keep the air moving.\n"
-         "Pain, burning, swelling: take the product off, follow the maker's first aid, get medical help.\n"
+         "Pain, burning, swelling: rinse the product off at once with plenty of lukewarm water, unless the maker's\n"
+         "first aid says otherwise, and get medical help.\n"
          "In the eye: rinse with water at once, then medical help. Trouble breathing or a swelling face: the emergency number.\n"
          "Minutes and grams are estimates: this head may take more or less of both.\n";
 }

@@ -13,9 +13,11 @@
 #include "app/controls/wrapped_label.h"
 #include "app/desk/error_text.h"
 #include "app/desk/plan_drawing.h"
+#include "app/paint/work_words.h"
 #include "app/sheet/screen_palette.h"
 #include "app/store/plan_store.h"
 #include "app/words/date_words.h"
+#include "engine/work/log_text.h"
 
 namespace combdraft::desk {
 namespace {
@@ -100,6 +102,8 @@ void LeftPlansBox::addRow(const store::LeftPlan& left) {
       trouble = tr("This copy is damaged and cannot be opened. It is kept as it is. (%1)").arg(errorText(read.error()));
   }
   const bool isReadable = plan || left.endedWhileDrawn;
+  if (plan)
+    if (const auto on = work::onHair(*plan)) trouble = paint::onHairText(*on);
   if (left.attempts > 0)
     trouble += (trouble.isEmpty() ? QString() : QStringLiteral(" ")) +
                (left.attempts == 1 ? tr("It was opened once, and the program ended soon after.")

@@ -401,9 +401,9 @@ void MainWindow::closeEvent(QCloseEvent* event) {
     return askBeforeLeaving(tr("Save the changes before closing?"), closeNow);
   }
   // Asked for here, not through `leaveClient`: a window cannot close itself while it is closing.
-  if (const auto trouble = closing_ ? std::nullopt : clientNotKept()) {
+  if (const auto trouble = closing_ ? std::nullopt : clientNotKept(Leaving::Window)) {
     event->ignore();
-    return sayClientNotKept(*trouble, closeNow);
+    return sayClientNotKept(*trouble, closeNow, Leaving::Window);
   }
   recovery_.close();
   planLock_.giveBack();

@@ -255,6 +255,7 @@ class MainWindow : public QMainWindow {
   void openRecovered(const store::LeftPlan& left, Look look);
   void wantRecovered(const store::LeftPlan& left, Look look);
   void discardLeft(const store::LeftPlan& left);
+  void discardLeftNow(const store::LeftPlan& left);
   void copyLeft(const store::LeftPlan& left);
   void sayPaused();
   void resumeLook();
@@ -271,6 +272,9 @@ class MainWindow : public QMainWindow {
   void sayGone();
   void readAnew();
   void readAnewNow();
+  enum class Current { Theirs, Mine };  ///< whose agreement is the one that counts
+  QStringList bringRecords(const plan::PlanInfo& theirs, Current current);
+  bool takeRecordsOf(const QString& path);
   void sayRecordsStay(const QStringList& which);
   void sayRefused(const document::Refusal& refusal);
   void removeReports();
@@ -308,9 +312,10 @@ class MainWindow : public QMainWindow {
   void joinClientNow(quint64 number);
   /// Why what was typed about the client is not on the disk, where no other window would go on
   /// trying; waits for the disk (ClientKeeper::writeNow).
-  std::optional<Error> clientNotKept();
-  void leaveClient(const std::function<void()>& go);  ///< `go` at once where all of it is kept
-  void sayClientNotKept(const Error& trouble, const std::function<void()>& go);
+  enum class Leaving { Plan, Window };  ///< with the last window photos that are still read end too
+  std::optional<Error> clientNotKept(Leaving leaving);
+  void leaveClient(const std::function<void()>& go, Leaving leaving = Leaving::Plan);  ///< `go` at once where all of it is kept
+  void sayClientNotKept(const Error& trouble, const std::function<void()>& go, Leaving leaving);
   void addPhotos();
   void handOver(const std::shared_ptr<store::ClientKeeper>& keeper);
   void removeClient(const std::shared_ptr<store::ClientKeeper>& keeper, store::PlanFiles files);

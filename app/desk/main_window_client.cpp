@@ -6,6 +6,7 @@
 #include <QRandomGenerator>
 #include <QStackedWidget>
 #include <QStandardPaths>
+#include <algorithm>
 
 #include "app/appointment/appointment_page.h"
 #include "app/cards/consultation_card.h"
@@ -79,7 +80,12 @@ void MainWindow::declareClientActions() {
 void MainWindow::connectClient() {
   cards::ConsultationCard* card = cards_->consultationCard();
   connect(&controller_, &document::DocumentController::changed, this, [this](const document::DocumentChange& change) {
-    if (change.kind == document::DocumentChange::Kind::Replaced) followClient();
+    if (change.kind != document::DocumentChange::Kind::Replaced) return;
+    const auto before = cards_->consultationCard()->keeper();
+    followClient();
+    // Who looks on reads no answers of somebody else: they are one touch away.
+    if (before && before != cards_->consultationCard()->keeper() && cards_->current() == CardColumn::Card::Consultation)
+      cards_->turnTo(CardColumn::Card::Piece);
   });
   connect(card, &cards::ConsultationCard::photosWanted, this, &MainWindow::addPhotos);
   connect(card, &cards::ConsultationCard::exportWanted, this, [this] { handOver(cards_->consultationCard()->keeper()); });
@@ -137,7 +143,11 @@ void MainWindow::showClient(std::shared_ptr<store::ClientKeeper> keeper) {
   actions_.refresh();
 }
 
-std::optional<Error> MainWindow::clientNotKept() {
+std::optional<Error> MainWindow::clientNotKept(Leaving leaving) {
+  const auto others = allWindows();
+  const bool isLast = std::none_of(others.begin(), others.end(), [this](const MainWindow* window) { return window != this && window->isVisible(); });
+  if (leaving == Leaving::Window && isLast && store::ClientKeeper::photosOnTheWayOfAll() > 0)  // they end with the program
+    return Error{ErrorCode::FileUnwritable, {}, {"photos are still being read"}, {}};
   const std::shared_ptr<store::ClientKeeper> keeper = cards_->consultationCard()->keeper();
   if (!keeper) return {};
   // A window that stays goes on trying and says so; the last one asks.
@@ -150,18 +160,18 @@ std::optional<Error> MainWindow::clientNotKept() {
   return trouble;
 }
 
-void MainWindow::leaveClient(const std::function<void()>& go) {
-  if (const auto trouble = clientNotKept()) return sayClientNotKept(*trouble, go);
+void MainWindow::leaveClient(const std::function<void()>& go, Leaving leaving) {
+  if (const auto trouble = clientNotKept(leaving)) return sayClientNotKept(*trouble, go, leaving);
   go();
 }
 
-void MainWindow::sayClientNotKept(const Error& trouble, const std::function<void()>& go) {
+void MainWindow::sayClientNotKept(const Error& trouble, const std::function<void()>& go, Leaving leaving) {
   const auto lose = [this, go] {
     messages_->say({Message::Kind::Caution, tr("What was typed about the client since it was last on the disk goes for good."),
                     {{tr("Throw it away"), go}, {tr("Stay"), [this] { stayOpen(); }}}, kQuestion});
   };
   messages_->say({Message::Kind::Caution, tr("What you typed about the client is not on the disk: %1.").arg(errorText(trouble)),
-                  {{tr("Try again"), [this, go] { leaveClient(go); }}, {tr("Leave and lose it…"), lose}, {tr("Stay"), [this] { stayOpen(); }}},
+                  {{tr("Try again"), [this, go, leaving] { leaveClient(go, leaving); }}, {tr("Leave and lose it…"), lose}, {tr("Stay"), [this] { stayOpen(); }}},
                   kQuestion});
 }
 

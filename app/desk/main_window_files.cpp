@@ -179,9 +179,13 @@ void MainWindow::save(std::function<void()> then) {
   if (store::isChangedOnDisk(file)) {
     messages_->say({Message::Kind::Caution,
                      tr("%1 was saved by someone else meanwhile. Yours is still here, not saved. If you put it in its place, theirs is kept "
-                        "beside it until the save after that.").arg(QFileInfo(file.path).fileName()),
+                        "beside it until the save after that; taps, visits and agreed pictures are put together where that can be.").arg(QFileInfo(file.path).fileName()),
                      {{tr("Save as…"), [this, then] { saveAs(then); }},
-                      {tr("Put mine in its place"), [this, then, path = file.path] { writeTo(path, then); }},
+                      {tr("Put mine in its place"),
+                       [this, then, path = file.path] {
+                         (void)takeRecordsOf(path);
+                         writeTo(path, then);
+                       }},
                       {tr("Read it anew"), [this] { readAnew(); }},
                       {tr("Stay"), {}}},
                      kQuestion});

@@ -251,10 +251,13 @@ void MainWindow::sayChanged() {
                    {tr("Keep mine"),
                     [this] {
                       const document::FileIdentity now = controller_.file();
+                      const bool ofBoth = takeRecordsOf(now.path);
                       controller_.markDiffering({now.path, store::contentKeyOf(now.path)});
                       messages_->say({Message::Kind::News,
-                                      tr("Yours stays, unsaved. Your next save replaces the other version, which stands beside it as %1.previous "
-                                         "until the save after that; Save as… keeps both.").arg(fileName(now)),
+                                      (ofBoth ? tr("Yours stays, unsaved, with the taps, visits and agreed pictures of both. Your next save replaces the other version, "
+                                                   "which stands beside it as %1.previous until the save after that; Save as… keeps both.")
+                                              : tr("Yours stays, unsaved. Your next save replaces the other version, which stands beside it as %1.previous "
+                                                   "until the save after that; Save as… keeps both.")).arg(fileName(now)),
                                       {}, kOnDisk});
                     }},
                    {tr("Decide later"), {}}},
@@ -306,17 +309,44 @@ void MainWindow::readAnewNow() {
   }
   using document::DocumentController;
   if (controller_.edit(opened->plan, tr("Read anew from the disk")) == DocumentController::Outcome::Refused) return;
-  const plan::PlanInfo mine = controller_.document().info(), theirs = opened->plan.info();
+  const QStringList stay = bringRecords(opened->plan.info(), Current::Theirs);
+  controller_.markSaved(opened->file);
+  if (!(controller_.document() == opened->plan)) controller_.markDiffering(opened->file);
+  if (!stay.isEmpty()) sayRecordsStay(stay);
+}
+
+// Taps, visits and what was agreed are nobody's to overwrite: those of both stand afterwards.
+// Which of them could not be put together, and so are as they are here.
+QStringList MainWindow::bringRecords(const plan::PlanInfo& theirs, Current current) {
+  using document::DocumentController;
+  const plan::PlanInfo mine = controller_.document().info();
   QStringList stay;
   const auto bring = [&](DocumentController::Record which, const OfBoth& both, const QString& what) {
     if (!both || controller_.record(which, *both) == DocumentController::Outcome::Refused) stay << what;
   };
-  bring(DocumentController::Record::Agreed, recordOfBoth(theirs.agreedJson, mine.agreedJson, agreedOfBoth), tr("the agreed picture"));
+  bring(DocumentController::Record::Agreed,
+        current == Current::Theirs ? recordOfBoth(theirs.agreedJson, mine.agreedJson, agreedOfBoth)
+                                   : recordOfBoth(mine.agreedJson, theirs.agreedJson, agreedOfBoth),
+        tr("the agreed picture"));
   bring(DocumentController::Record::Visits, recordOfBoth(theirs.visitsJson, mine.visitsJson, visitsOfBoth), tr("the visits"));
   bring(DocumentController::Record::Log, recordOfBoth(theirs.logJson, mine.logJson, logOfBoth), tr("the log"));
-  controller_.markSaved(opened->file);
-  if (!(controller_.document() == opened->plan)) controller_.markDiffering(opened->file);
-  if (!stay.isEmpty()) sayRecordsStay(stay);
+  return stay;
+}
+
+// Before mine replaces what someone else saved of the same client's plan. Whether all of it is
+// in mine now; what is not is said.
+bool MainWindow::takeRecordsOf(const QString& path) {
+  if (controller_.access() == Access::ReadOnly) return false;  // nothing of mine replaces it
+  const Result<store::OpenedPlan> theirs = store::openPlan(path);
+  QStringList stay{tr("the agreed picture"), tr("the visits"), tr("the log")};
+  if (theirs && clientOf(theirs->plan) == clientOf(controller_.document())) stay = bringRecords(theirs->plan.info(), Current::Mine);
+  messages_->clear(kRecords);
+  if (stay.isEmpty()) return true;
+  messages_->say({Message::Kind::Caution,
+                  tr("Of the other version these are not in yours: %1. It is another client's plan, one of the two cannot be read by this program, or both are too much "
+                     "for one file. The other version stands beside %2 as %2.previous until the save after that.").arg(stay.join(QStringLiteral(", ")), QFileInfo(path).fileName()),
+                  {}, kRecords});
+  return false;
 }
 
 void MainWindow::sayRecordsStay(const QStringList& which) {

@@ -10,11 +10,22 @@
 #include "app/desk/message_bar.h"
 #include "app/desk/message_topics.h"
 #include "app/desk/start_page.h"
+#include "app/paint/work_words.h"
+#include "engine/work/log_text.h"
 
 namespace combdraft::desk {
 namespace {
 
 const QString kPaused = QStringLiteral("paused");
+
+// What the plan's log says is still under product: that comes before all else. Reading it
+// may be what ended the program, and is left alone then.
+std::optional<work::OnHair> hairOf(const store::LeftPlan& left) {
+  if (left.endedWhileDrawn) return std::nullopt;
+  const store::DrawingMark mark(left);
+  const Result<plan::Plan> plan = store::peekLeftPlan(left);
+  return plan ? work::onHair(*plan) : std::nullopt;
+}
 
 }  // namespace
 
@@ -50,10 +61,15 @@ void MainWindow::offerRecovery() {
     choices.insert(choices.begin(), {look == Look::Now ? tr("Open recovered") : tr("Open without the look"),
                                      [this, first, look] { wantRecovered(first, look); }});
   }
-  messages_->say({Message::Kind::News,
-                  left.size() == 1 ? tr("“%1” has unsaved changes from last time.").arg(leftTitle(first))
-                                   : tr("%1 plans have unsaved changes from last time.").arg(left.size()),
-                  std::move(choices), kLeft});
+  QString text = left.size() == 1 ? tr("“%1” has unsaved changes from last time.").arg(leftTitle(first))
+                                  : tr("%1 plans have unsaved changes from last time.").arg(left.size());
+  auto kind = Message::Kind::News;
+  for (const store::LeftPlan& one : left)
+    if (const auto on = hairOf(one)) {
+      kind = Message::Kind::Caution;
+      text += u' ' + (left.size() == 1 ? paint::onHairText(*on) : tr("“%1”: %2").arg(leftTitle(one), paint::onHairText(*on)));
+    }
+  messages_->say({kind, text, std::move(choices), kLeft});
 }
 
 void MainWindow::wantRecovered(const store::LeftPlan& left, Look look) {
@@ -81,11 +97,16 @@ void MainWindow::openRecovered(const store::LeftPlan& left, Look look) {
   // It is unsaved work of this window, whoever has the file open: saving asks.
   planLock_.giveBack();
   if (!left.originalPath.isEmpty()) (void)planLock_.take(left.originalPath);
-  messages_->say({Message::Kind::News, tr("Recovered as it was. It is not saved in its file yet."), {}, QStringLiteral("file")});
   if (look == Look::WhenAsked) {
     view_.setLayer(document::Layer::Diagram);
     sayPaused();
   }
+  const QString recovered = tr("Recovered as it was. It is not saved in its file yet.");
+  if (const auto on = work::onHair(controller_.document()))
+    messages_->say({Message::Kind::Caution, recovered + u' ' + paint::onHairText(*on),
+                    {{tr("Open the log"), [this] { actions_.action(QStringLiteral("appointment.log"))->trigger(); }}, {tr("Stay"), {}}}, QStringLiteral("file")});
+  else
+    messages_->say({Message::Kind::News, recovered, {}, QStringLiteral("file")});
 }
 
 void MainWindow::sayPaused() {
@@ -108,6 +129,16 @@ void MainWindow::resumeLook() {
 }
 
 void MainWindow::discardLeft(const store::LeftPlan& left) {
+  const auto on = hairOf(left);
+  if (!on) return discardLeftNow(left);
+  messages_->say({Message::Kind::Caution, tr("“%1”: %2").arg(leftTitle(left), paint::onHairText(*on)),
+                  {{tr("Open recovered"), [this, left] { wantRecovered(left, opensSafely(left) ? Look::WhenAsked : Look::Now); }},
+                   {tr("Discard it all the same"), [this, left] { discardLeftNow(left); }},
+                   {tr("Keep for later"), {}}},
+                  kLeft});
+}
+
+void MainWindow::discardLeftNow(const store::LeftPlan& left) {
   const Result<void> done = discarded_.discard(left);
   showStart();
   messages_->clear(kLeft);

@@ -76,9 +76,9 @@ void MainWindow::connectPatterns() {
     messages_->say({Message::Kind::News, tr("“%1” was deleted.").arg(pattern.name()),
                     {{tr("Bring it back"),
                       [this, path = pattern.path, kept = *bytes] {
-                        const Result<void> back = store::putPatternBack(path, kept);
+                        const Result<QString> back = store::putPatternBack(path, kept);
                         fillPatterns();
-                        patterns_->reveal(path);
+                        patterns_->reveal(back ? *back : path);
                         if (!back)
                           messages_->say({Message::Kind::Caution, errorText(back.error()), {}, kTopic});
                       }},

@@ -212,7 +212,8 @@ void MainWindow::setDeskState(const store::WindowState& state) {
   if (state.layer >= 0) view_.setLayer(static_cast<document::Layer>(state.layer));
   if (state.largeView == -2) view_.setLargeView(std::nullopt);
   if (state.largeView >= 0) view_.setLargeView(static_cast<head::ViewName>(state.largeView));
-  if (state.card >= 0 && state.card < CardColumn::kCards) cards_->turnTo(static_cast<CardColumn::Card>(state.card));
+  const auto card = static_cast<CardColumn::Card>(state.card);  // a client's answers are not what a program begins with
+  if (state.card >= 0 && state.card < CardColumn::kCards && card != CardColumn::Card::Consultation) cards_->turnTo(card);
 }
 
 store::WindowState MainWindow::deskState() const {

@@ -103,6 +103,7 @@ void PatternsPage::buildForm(QVBoxLayout* column) {
   fields->addRow(QString(), buttons);
   column->addWidget(form_);
   connect(name_, &QLineEdit::textChanged, this, &PatternsPage::nameChanged);
+  for (QPlainTextEdit* text : {goodFor_, notFor_}) connect(text, &QPlainTextEdit::textChanged, this, &PatternsPage::nameChanged);
   connect(name_, &QLineEdit::returnPressed, save_, &QPushButton::click);
   connect(drop, &QPushButton::clicked, this, &PatternsPage::closeForm);
   connect(save_, &QPushButton::clicked, this, [this] {

@@ -6,6 +6,7 @@
 
 #include "app/cards/piece_edits.h"
 #include "engine/plan/change_set.h"
+#include "engine/work/log_text.h"
 
 namespace combdraft::desk {
 namespace {
@@ -67,6 +68,14 @@ void addPlanLines(QStringList& lines, const plan::PlanInfo& before, const plan::
   if (before.notes != after.notes) lines << Said::tr("The notes of the plan");
   if (before.assumptions != after.assumptions) lines << Said::tr("Assumptions");
   if (before.activeChoice != after.activeChoice) lines << Said::tr("Another choice is worked on");
+  if (before.logJson != after.logJson) {
+    const auto was = work::readLog(before.logJson), is = work::readLog(after.logJson);
+    lines << (was && is && was->events.size() != is->events.size()
+                  ? Said::tr("The appointment's log: %1 taps became %2").arg(QString::number(was->events.size()), QString::number(is->events.size()))
+                  : Said::tr("The appointment's log"));
+  }
+  if (before.agreedJson != after.agreedJson) lines << Said::tr("The agreed picture");
+  if (before.visitsJson != after.visitsJson) lines << Said::tr("The visits");
 }
 
 }  // namespace

@@ -23,8 +23,17 @@ constexpr std::size_t kPoint_bytes = 90, kPointValues = 3;
 // JSON of others is written indented: each of its values may stand on a line of its own.
 constexpr std::size_t kIndented_bytes = 2 * limits::kDepth + 3;
 
-std::size_t valuesOf(const std::string& json) { return json.size() / 2 + 1; }
-std::size_t bytesOf(const std::string& json) { return json.size() + kIndented_bytes * valuesOf(json); }
+// At most: each value but the first of a list or object follows a comma. A picture in base64
+// has neither, so that a plan that was agreed is not worked out whole at every tap.
+std::size_t valuesOf(const std::string& json) {
+  const auto count = [&](char sign) { return static_cast<std::size_t>(std::count(json.begin(), json.end(), sign)); };
+  return 1 + count(',') + count('[') + count('{');
+}
+// The ends of lists and objects stand on lines of their own too.
+std::size_t bytesOf(const std::string& json) {
+  const auto ends = static_cast<std::size_t>(std::count(json.begin(), json.end(), ']') + std::count(json.begin(), json.end(), '}'));
+  return json.size() + kIndented_bytes * (valuesOf(json) + ends);
+}
 
 struct Counted {
   std::size_t pieces = 0, sections = 0, formulas = 0, treatments = 0, notes = 0, choices = 0;
@@ -52,6 +61,13 @@ struct Counted {
     name(piece.label);
     name(piece.foil);
     extra(piece.extra);
+    extra(piece.backcomb.extra);
+    for (const plan::ZoneColour* zone : {&piece.root, &piece.end}) {
+      extra(zone->extra);
+      extra(zone->lifts.extra);
+      if (zone->finish) extra(zone->finish->extra);
+    }
+    if (piece.laidOut) extra(piece.laidOut->extra);
     values += 2 * piece.dropOuts.size();
     bytes += 60 * piece.dropOuts.size();
   }
@@ -68,6 +84,7 @@ struct Counted {
   void operator()(const plan::Head& head) {
     line(head.part.size());
     points += head.whorls.size();
+    for (const plan::Whorl& whorl : head.whorls) extra(whorl.extra);
     extra(head.extra);
   }
   void operator()(const plan::Hair& hair) {
@@ -84,6 +101,7 @@ struct Counted {
       for (const plan::MixPart& part : *parts) mixed(part);
     for (const plan::Developer& developer : formula.developers) mixed(developer);
     extra(formula.extra);
+    extra(formula.leaflet.extra);
   }
   template <class T>
   void mixed(const T& part) {
@@ -115,6 +133,7 @@ struct Counted {
       values += kItemValues;
     }
     if (section.layout) {
+      extra(section.layout->extra);
       points += section.layout->pivot ? 1 : 0;
       bytes += kItem_bytes + 80 * section.layout->empty.size();
       values += kItemValues + 3 * section.layout->empty.size();
@@ -127,6 +146,7 @@ struct Counted {
   void operator()(const plan::Treatment& treatment) {
     ++treatments;
     extra(treatment.extra);
+    extra(treatment.colour.extra);
   }
   void operator()(const plan::Note& note) {
     ++notes;
@@ -138,6 +158,8 @@ struct Counted {
     ++choices;
     name(choice.name);
     extra(choice.extra);
+    extra(choice.otherTargets);
+    for (const auto& [region, target] : choice.targets) extra(target.extra);
     bytes += 300 * choice.targets.size();
     values += 8 * choice.targets.size();
   }

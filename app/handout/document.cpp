@@ -144,7 +144,7 @@ Result<Looks> LookMaker::make(const Request& request, double pixel_mm, std::stop
 
 Result<std::vector<paint::Page>> makePages(const Request& request, const Looks& looks, std::stop_token stop,
                                            const Progress& progress) {
-  const Room room = roomOn(request.handout.paper, request.handout.turn);
+  Room room = roomOn(request.handout.paper, request.handout.turn);
   const paint::Scene scene(request.plan, request.choice, nullptr);
   const QString title = QString::fromStdString(request.plan.info().title);
   Foot foot;
@@ -155,6 +155,7 @@ Result<std::vector<paint::Page>> makePages(const Request& request, const Looks& 
     foot.cautions << Words::tr("A picture of the plan, not a promise; a test strand shows how far this hair lightens.");
   if (request.kind != DocumentKind::ClientPage)
     foot.cautions << Words::tr("The maker's directions, local rules and licensed practice come first.");
+  room.leaveFoot(footHeight_mm(foot, room.body.width()));
   Column column(room.body.width());
   Error cancelled{ErrorCode::Cancelled, "", {}, {}};
   if (request.kind == DocumentKind::RecordCard) {

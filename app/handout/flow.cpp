@@ -6,6 +6,7 @@
 namespace combdraft::handout {
 namespace {
 
+constexpr double kAboveRule_mm = 3.5, kBelowRule_mm = 1.2, kFootLine_mm = type::kFoot * 1.3;  // of the foot
 constexpr double kRule_mm = 0.18, kWritingGap_mm = 8.2, kHang_mm = 4.6, kCell_mm = 1.3;
 constexpr int kRowLines = 18;  // of a table's row before it goes on as another
 
@@ -265,13 +266,20 @@ void Column::table(const std::vector<QString>& head, const std::vector<double>& 
   }
 }
 
+double footHeight_mm(const Foot& foot, double width_mm) {
+  qsizetype lines = 0;
+  for (const QString& caution : foot.cautions) lines += linesOf(caution, type::kFoot, width_mm).size();
+  const double lastLine_mm = type::kFoot * type::kLine - kFootLine_mm;  // its letters reach lower
+  return kAboveRule_mm + kBelowRule_mm + type::kFoot * type::kLine + static_cast<double>(lines) * kFootLine_mm + lastLine_mm;
+}
+
 namespace {
 
 void addFoot(paint::Page& page, const Room& room, const Foot& foot, int number, int count) {
   const double left = room.body.left(), width = room.body.width();
-  double y = room.body.bottom() + 3.5;
+  double y = room.body.bottom() + kAboveRule_mm;
   page.figures.push_back(placed(lineFigure(width, kInks.rule, kRule_mm), left, y));
-  y += 1.2;
+  y += kBelowRule_mm;
   const QString where = Words::tr("Page %1 of %2").arg(number).arg(count);
   page.figures.push_back(placed(textFigure(where, type::kFoot, Weight::Plain, kInks.soft, width, paint::TextRun::Anchor::End), left, y));
   const double whereWidth = widthOf(where, type::kFoot) + 4;
@@ -282,7 +290,7 @@ void addFoot(paint::Page& page, const Room& room, const Foot& foot, int number, 
   for (const QString& caution : foot.cautions)
     for (const QString& line : linesOf(caution, type::kFoot, width)) {
       page.figures.push_back(placed(textFigure(line, type::kFoot, Weight::Plain, kInks.soft, width), left, y));
-      y += type::kFoot * 1.3;
+      y += kFootLine_mm;
     }
 }
 

@@ -78,6 +78,9 @@ struct Foot {
   QStringList cautions;          ///< one line each
 };
 
+/// How far it reaches below the body, mm.
+double footHeight_mm(const Foot& foot, double width_mm);
+
 /// Puts chunks on pages. Page titles: "Title, page 3 of 12".
 std::vector<paint::Page> paginate(const std::vector<Chunk>& chunks, const Room& room, const Foot& foot);
 

@@ -88,8 +88,8 @@ QString madeChecks(const Request& request) {
 }
 
 QStringList urgentFaults() {
-  return {Words::tr("Pain, burning or swelling: Take the product off, follow the maker's first aid and get medical help. In the eye: rinse with water at once, then medical help. Trouble breathing or a swelling face: the emergency number."),
-          Words::tr("Hair stretches and does not spring back, or breaks: Take the product off and stop lightening; the maker's directions and whoever teaches say what follows.")};
+  return {Words::tr("Pain, burning or swelling: Rinse the product off at once with plenty of lukewarm water, unless the maker's first aid says otherwise, and get medical help. In the eye: rinse with water at once, then medical help. Trouble breathing or a swelling face: the emergency number."),
+          Words::tr("Hair stretches and does not spring back, or breaks: Rinse the product off and stop lightening; the maker's directions and whoever teaches say what follows.")};
 }
 
 QString madeFaults(const Request& request) {

@@ -14,6 +14,8 @@ QSizeF sheetSize(plan::PaperSize paper, plan::PageTurn turn);
 struct Room {
   QSizeF sheet;
   QRectF body;  ///< between the margins, above the foot
+  /// Makes the body lower where a foot of that height would come too near the sheet's edge.
+  void leaveFoot(double height_mm);
 };
 Room roomOn(plan::PaperSize paper, plan::PageTurn turn);
 

@@ -92,10 +92,11 @@ void addTitle(Column& column, const Request& request, const paint::Scene& scene)
   column.gap(5);
   Column inside(column.width_mm() - 7);
   inside.text(Words::tr("Before you begin"), type::kSub, Weight::Bold);
-  inside.text(Words::tr("Ask the age, past reactions and the state of the scalp; check which tests are due. In doubt do not go on; refer to a doctor. Wear gloves, "
+  inside.text(Words::tr("Ask the age, past reactions and what the hair has been through: henna, metallic or box colour, lightening; look at the scalp; check which tests "
+                  "are due. In doubt do not go on; refer to a doctor. Wear gloves, "
                   "see to fresh air, and work to the maker's directions. Added heat only as the leaflet says."));
   inside.text(Words::tr("Before mixing, the maker's directions are read and at hand."));
-  inside.text(Words::tr("Pain, burning or swelling: take the product off, follow the maker's first aid and get medical help. "
+  inside.text(Words::tr("Pain, burning or swelling: rinse the product off at once with plenty of lukewarm water, unless the maker's first aid says otherwise, and get medical help. "
                         "In the eye: rinse with water at once, then medical help. Trouble breathing or a swelling face: the emergency number."), type::kBody,
               Weight::Bold);
   addSeenBefore(inside);

@@ -1,10 +1,12 @@
 #include "app/paint/work_words.h"
 
 #include <QCoreApplication>
+#include <QDateTime>
 #include <algorithm>
 #include <cmath>
 
 #include "app/paint/figure.h"
+#include "app/words/date_words.h"
 #include "app/words/engine_words.h"
 #include "engine/base/number_text.h"
 #include "engine/plan/plan_words.h"
@@ -190,11 +192,11 @@ QString problemText(const plan::Plan& plan, const work::LogProblem& problem) {
       return Words::tr("Tap %1: the clock of this computer was set back by %2 min. Times on the hair were not shortened; look at a clock.")
           .arg(problem.event).arg(minutes(problem.seconds / 60));
     case work::LogProblemKind::TimeUnknown:
-      return Words::tr("Tap %1: the program was started anew or the plan went to another computer, and the clock stands %2 min before the last tap. Times on the hair "
+      return Words::tr("Tap %1: the computer was started anew or the plan went to another one, and the clock stands %2 min before the last tap. Times on the hair "
                        "may be too short by that and more; look at a clock and at the hair.")
           .arg(problem.event).arg(minutes(problem.seconds / 60));
     case work::LogProblemKind::ClockJumped:
-      return Words::tr("Tap %1: the clock of this computer jumped by %2 min. Times on the hair follow the clock that runs through.")
+      return Words::tr("Tap %1: the clock of this computer was changed by %2 min. Times on the hair are still counted right.")
           .arg(problem.event).arg(minutes(problem.seconds / 60));
     case work::LogProblemKind::TimeOutOfOrder: return Words::tr("Tap %1 has a time before the tap above it: the file was changed by hand.").arg(problem.event);
     case work::LogProblemKind::OutBeforePlaced: return Words::tr("Tap %1: %2 was taken out or rinsed, and no tap says when it was placed.").arg(problem.event).arg(piece);
@@ -209,7 +211,7 @@ QString reasonText(work::LookReason reason) {
   switch (reason) {
     case work::LookReason::LimitReached: return Words::tr("longest time typed from the leaflet reached: product off now, as the leaflet says");
     case work::LookReason::NotRinsed: return Words::tr("taken out, not rinsed: product may still be on it");
-    case work::LookReason::LevelReached: return Words::tr("seen at its planned level: look");
+    case work::LookReason::LevelReached: return Words::tr("seen at its planned level: wipe a strand clean and look now");
     case work::LookReason::FineHair: return Words::tr("fine hair at the hairline: look");
     case work::LookReason::LongestOn: return Words::tr("look");
   }
@@ -219,7 +221,7 @@ QString reasonText(work::LookReason reason) {
 QString timerText(const work::PieceTimer& timer) {
   if (timer.say == work::Say::LimitReached && timer.stage == work::Stage::TakenOut) return Words::tr("longest time typed from the leaflet reached: not rinsed yet");
   return timer.say == work::Say::LimitReached ? Words::tr("longest time typed from the leaflet reached: product off now, as the leaflet says")
-                                              : Words::tr("look; %1 left to the longest time typed from the leaflet").arg(clockText(std::ceil(timer.limit_s - timer.onHair_s)));
+                                              : Words::tr("look; the typed limit, not a target, is in %1").arg(clockText(std::ceil(timer.limit_s - timer.onHair_s)));
 }
 
 QString factorText(work::Factor which, const work::LearnedFactor& learned) {
@@ -234,9 +236,16 @@ QString factorText(work::Factor which, const work::LearnedFactor& learned) {
 }
 
 QString safetyLine() {
-  return Words::tr("Pain, burning, swelling: take the product off, follow the maker's first aid, get medical help. "
-             "In the eye: rinse with water at once, then medical help. Trouble breathing or a swelling face: the emergency number. "
-             "Product on the hair makes it look lighter than it is.");
+  return Words::tr("Pain, burning, swelling: rinse the product off at once with plenty of lukewarm water, unless the maker's first aid says otherwise, "
+             "and get medical help. In the eye: rinse with water at once, then medical help. Trouble breathing or a swelling face: the emergency "
+             "number. Product on the hair makes it look lighter than it is.");
+}
+
+QString onHairText(const work::OnHair& on) {
+  const QString first = words::momentText(QDateTime::fromMSecsSinceEpoch(on.first_utc_ms).toLocalTime());
+  return on.pieces == 1 ? Words::tr("1 piece was not tapped as rinsed; it went on %1. If this appointment still goes on, look at the hair now.").arg(first)
+                        : Words::tr("%1 pieces were not tapped as rinsed; the first went on %2. If this appointment still goes on, look at the hair now.")
+                              .arg(QString::number(on.pieces), first);
 }
 
 QString colourCaution() {

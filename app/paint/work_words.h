@@ -47,6 +47,8 @@ QString factorText(work::Factor which, const work::LearnedFactor& learned);
 
 /// Always in view while hair is under product.
 QString safetyLine();
+/// Said where a plan comes back that was left in the middle of an appointment.
+QString onHairText(const work::OnHair& on);
 /// Before colour is put on after the rinse: toner, deepening, a root shadow.
 QString colourCaution();
 QString firstCome();  ///< maker's directions, local rules, licence

@@ -139,7 +139,7 @@ bool LineTool::erase() {
 }
 
 bool LineTool::isWorthKeeping() const {
-  return kind_ == DrawnLine::Section && points_.size() > 2;
+  return kind_ == DrawnLine::Section ? points_.size() > 2 : isStrip() && points_.size() > 1;
 }
 
 bool LineTool::drop() {

@@ -360,6 +360,7 @@ class NumberTool : public SheetTool {
     for (const plan::ItemId& id : tapped_) takeOut(id);
     if (std::find(tapped_.begin(), tapped_.end(), pressed_) == tapped_.end()) tapped_.push_back(pressed_);
     const std::size_t at = std::min(static_cast<std::size_t>(first_ - 1), order.size());
+    first_ = static_cast<int>(at) + 1;  // no number lies beyond the last piece
     order.insert(order.begin() + static_cast<std::ptrdiff_t>(at), tapped_.begin(), tapped_.end());
     put(order, Words::tr("Number by tapping"), *gesture_);
   }
@@ -394,8 +395,10 @@ class NumberTool : public SheetTool {
   }
 
  private:
+  /// What the next tap gives: never more than there are pieces.
   int next() const {
-    return (tapped_.empty() ? std::max(1, typed_.toInt()) : first_) + static_cast<int>(tapped_.size());
+    const int wanted = (tapped_.empty() ? std::max(1, typed_.toInt()) : first_) + static_cast<int>(tapped_.size());
+    return std::clamp(wanted, 1, std::max(1, static_cast<int>(context_.document.document().pieces().size())));
   }
   void put(const std::vector<plan::ItemId>& order, const QString& name, document::Gesture gesture) {
     const plan::Plan& now = context_.document.document();

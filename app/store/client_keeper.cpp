@@ -2,6 +2,7 @@
 
 #include <QCoreApplication>
 #include <QDate>
+#include <QDir>
 #include <QFile>
 #include <QFileInfo>
 #include <QThreadPool>
@@ -10,6 +11,7 @@
 #include <chrono>
 #include <map>
 
+#include "app/store/client_json.h"
 #include "app/store/client_photo.h"
 #include "app/words/engine_words.h"
 
@@ -94,11 +96,28 @@ void ClientKeeper::edit(const std::function<void(ClientFile&)>& change) {
   Q_EMIT changed();
 }
 
+int ClientKeeper::photosOnTheWayOfAll() {
+  int count = 0;
+  for (const auto& [folder, held] : openKeepers())
+    if (const auto keeper = held.lock()) count += keeper->photosOnTheWay();
+  return count;
+}
+
 std::size_t ClientKeeper::takeConsentBack() {
   if (!mayEdit()) return 0;
   std::vector<ClientPhoto> stuck;
   for (const ClientPhoto& photo : file_.photos)
     if (!removeFile(folder() + u'/' + QString::fromStdString(photo.file))) stuck.push_back(photo);
+  // Those too that no entry names, whatever left them there; where nobody else has the folder.
+  const bool isOurs = standing_ == ClientFolder::Standing::Held;
+  for (const QString& name : isOurs ? QDir(folder()).entryList({QStringLiteral("photo-*.jpg")}, QDir::Files) : QStringList()) {
+    const bool isKnown = std::any_of(stuck.begin(), stuck.end(), [&](const ClientPhoto& photo) { return photo.file == name.toStdString(); });
+    if (isKnown || removeFile(folder() + u'/' + name)) continue;
+    ClientPhoto left;
+    left.file = name.toStdString();
+    left.date = today();
+    stuck.push_back(std::move(left));
+  }
   ClientFile rest = withoutConsent(file_);
   if (!stuck.empty()) {
     // Without it nothing on the screen would lead to them any more.
@@ -113,11 +132,14 @@ std::size_t ClientKeeper::takeConsentBack() {
 
 void ClientKeeper::addPhotos(const QStringList& paths, PhotoOf of) {
   for (const QString& path : paths) {
-    const std::weak_ptr<ClientKeeper> self = weak_from_this();
-    QThreadPool::globalInstance()->start([self, path, of] {
+    // It stays open until they are in, whatever the window shows by then, and is let go of on
+    // the window's thread.
+    ++photosOnTheWay_;
+    QThreadPool::globalInstance()->start([self = shared_from_this(), path, of]() mutable {
       Result<std::string> bytes = photoBytesOf(path);
-      QMetaObject::invokeMethod(qApp, [self, of, name = QFileInfo(path).fileName(), bytes = std::move(bytes)]() mutable {
-        if (const auto keeper = self.lock()) keeper->photoRead(name, of, std::move(bytes));
+      QMetaObject::invokeMethod(qApp, [keeper = std::move(self), of, name = QFileInfo(path).fileName(), bytes = std::move(bytes)]() mutable {
+        --keeper->photosOnTheWay_;
+        keeper->photoRead(name, of, std::move(bytes));
       });
     });
   }
@@ -129,6 +151,8 @@ void ClientKeeper::photoRead(const QString& name, PhotoOf of, Result<std::string
     error = bytes.error();
   } else if (!hasConsent(file_) || !mayEdit()) {
     error = {ErrorCode::FileUnwritable, {}, {"photos are kept only with the client's consent"}, {}};
+  } else if (file_.photos.size() >= limits::kClientPhotos) {  // no more could be read back
+    error = {ErrorCode::TooManyItems, {}, {std::to_string(file_.photos.size() + 1), std::to_string(limits::kClientPhotos)}, {}};
   } else {
     ClientPhoto photo;
     photo.file = "photo-" + QUuid::createUuid().toString(QUuid::WithoutBraces).toStdString() + ".jpg";

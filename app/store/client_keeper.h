@@ -47,6 +47,10 @@ class ClientKeeper : public QObject, public std::enable_shared_from_this<ClientK
   /// Reads, checks and keeps photos, each on a thread of its own; `photoAdded` or
   /// `photoRefused` tells of each.
   void addPhotos(const QStringList& paths, PhotoOf of);
+  /// How many were added and are not read yet.
+  int photosOnTheWay() const { return photosOnTheWay_; }
+  /// Of every client, shown or not.
+  static int photosOnTheWayOfAll();
   /// The file goes first, then its entry. False: the file could not be removed, and
   /// its entry stays.
   bool removePhoto(const std::string& file);
@@ -78,6 +82,7 @@ class ClientKeeper : public QObject, public std::enable_shared_from_this<ClientK
   ClientFile file_;
   ClientFolder::Standing standing_ = ClientFolder::Standing::None;
   QString trouble_;
+  int photosOnTheWay_ = 0;
 
   // shared, under the mutex
   std::mutex mutex_;

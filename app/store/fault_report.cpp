@@ -141,9 +141,13 @@ void keepWork() {
     std::this_thread::sleep_for(std::chrono::milliseconds(10));
 }
 
-void expectationHook(const std::string& message) {
+// Nothing leaves it: whoever catches would go on after a broken promise.
+void expectationHook(const std::string& message) noexcept {
+  // Keeping the work may break another: the first reason is said first.
+  static thread_local std::string reasons;
+  reasons += (reasons.empty() ? "" : "While the work was kept:\n") + reportOfExpectation(message);
   keepWork();  // not again when it was keeping the work that broke it
-  writeReport("a broken expectation", reportOfExpectation(message).c_str());
+  writeReport("a broken expectation", reasons.c_str());
 }
 
 [[noreturn]] void terminateHook() {
@@ -242,8 +246,14 @@ std::vector<FaultReport> findFaultReports(const QString& folder) {
   const QDir dir(folder);
   for (const QString& name : dir.entryList({QStringLiteral("fault-*.txt")}, QDir::Files, QDir::Name | QDir::Reversed)) {
     const QString path = dir.filePath(name);
-    const auto bytes = disk.read(path.toStdString(), kMostReport_bytes);
-    reports.push_back({path, QString::fromStdString(bytes ? *bytes : describe(bytes.error()))});
+    auto bytes = disk.read(path.toStdString(), kMostReport_bytes);
+    if (bytes) {
+      reports.push_back({path, QString::fromStdString(*bytes)});
+    } else {
+      Error error = bytes.error();
+      error.file.clear();  // the page shows no folder
+      reports.push_back({path, QString::fromStdString(describe(error))});
+    }
   }
   return reports;
 }

@@ -2,6 +2,7 @@
 
 #include <QDir>
 #include <QFile>
+#include <QFileInfo>
 #include <QSaveFile>
 #include <QStandardPaths>
 #include <algorithm>
@@ -60,6 +61,14 @@ QString fileStem(const QString& name) {
   return stem.isEmpty() ? QStringLiteral("pattern") : stem.left(60);
 }
 
+// A name beside it that nothing has yet.
+QString freePath(const QString& path) {
+  const QFileInfo file(path);
+  QString free = path;
+  for (int n = 2; QFile::exists(free); ++n) free = QStringLiteral("%1/%2-%3.json").arg(file.path(), file.completeBaseName(), QString::number(n));
+  return free;
+}
+
 void readFolder(const QString& folder, StoredPattern::Origin origin, Patterns& into) {
   const QDir dir(folder);
   const std::size_t first = into.all.size();
@@ -97,11 +106,10 @@ Patterns readPatterns(const QString& ownFolder) {
 Result<QString> savePattern(const plan::Parts& pattern, const QString& ownFolder) {
   const QDir dir(ownFolder);
   if (!dir.mkpath(QStringLiteral("."))) return unwritable(ownFolder, QStringLiteral("the folder cannot be made"));
-  const QString stem = fileStem(QString::fromStdString(pattern.name));
-  QString path = dir.filePath(stem + QStringLiteral(".json"));
-  for (int n = 2; QFile::exists(path); ++n)
-    path = dir.filePath(QStringLiteral("%1-%2.json").arg(stem).arg(n));
-  const Result<void> written = write(path, QByteArray::fromStdString(plan::writePattern(pattern)));
+  const QString path = freePath(dir.filePath(fileStem(QString::fromStdString(pattern.name)) + QStringLiteral(".json")));
+  const std::string text = plan::writePattern(pattern);
+  if (const auto again = plan::readPattern(text); !again) return again.error();  // it would lie there and never open
+  const Result<void> written = write(path, QByteArray::fromStdString(text));
   if (!written) return written.error();
   return path;
 }
@@ -115,6 +123,11 @@ Result<QByteArray> removePattern(const QString& path) {
   return bytes;
 }
 
-Result<void> putPatternBack(const QString& path, const QByteArray& bytes) { return write(path, bytes); }
+Result<QString> putPatternBack(const QString& path, const QByteArray& bytes) {
+  const QString free = freePath(path);
+  const Result<void> written = write(free, bytes);
+  if (!written) return written.error();
+  return free;
+}
 
 }  // namespace combdraft::store

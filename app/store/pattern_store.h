@@ -32,6 +32,7 @@ Patterns readPatterns(const QString& ownFolder);
 Result<QString> savePattern(const plan::Parts& pattern, const QString& ownFolder);
 /// Takes a file away; what it held is returned, so that it can come back.
 Result<QByteArray> removePattern(const QString& path);
-Result<void> putPatternBack(const QString& path, const QByteArray& bytes);
+/// Where it is now: its old name, or one beside it where that was taken meanwhile.
+Result<QString> putPatternBack(const QString& path, const QByteArray& bytes);
 
 }  // namespace combdraft::store

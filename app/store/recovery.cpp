@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 #include <QEvent>
 #include <algorithm>
+#include <new>
 #include <utility>
 #include <vector>
 
@@ -34,6 +35,16 @@ std::unique_lock<std::mutex> lockInTime(std::mutex& mutex) {
     (void)lock.try_lock();
   }
   return lock;
+}
+
+// Short of memory a write fails, as on a full disk, and is tried again.
+template <class Write>
+auto withinMemory(const Write& write) -> decltype(write()) {
+  try {
+    return write();
+  } catch (const std::bad_alloc&) {
+    return Error{ErrorCode::FileUnwritable, {}, {"there is not enough memory for it"}, {}};
+  }
 }
 
 }  // namespace
@@ -186,7 +197,7 @@ void Recovery::handOver(Lock& lock) {
   const std::uint64_t serial = startedSerial_ = serial_;
   urgent_ = false;
   lock.unlock();
-  const Result<SnapshotFolder::Quick> result = folder_.writeQuick(snapshot);
+  const Result<SnapshotFolder::Quick> result = withinMemory([&] { return folder_.writeQuick(snapshot); });
   lock.lock();
   if (!result.ok()) return ended(serial, result.error());
   notQuickSerial_ = *result == SnapshotFolder::Quick::Taken ? 0 : serial;
@@ -204,7 +215,7 @@ void Recovery::syncAlong(const std::stop_token& stop) {
     const Sync sync = *std::exchange(toSync_, std::nullopt);
     isSyncing_ = true;
     lock.unlock();
-    const Result<void> result = SnapshotFolder::writeSynced(sync.folder, sync.snapshot, *disk_);
+    const Result<void> result = withinMemory([&] { return SnapshotFolder::writeSynced(sync.folder, sync.snapshot, *disk_); });
     lock.lock();
     isSyncing_ = false;
     ended(sync.serial, result);

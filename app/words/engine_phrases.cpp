@@ -450,6 +450,7 @@ constexpr const char* kPhrases[] = {
     QT_TRANSLATE_NOOP("Engine", "it does not say how large it is; right would be a photo as JPEG, PNG or WebP"),
     QT_TRANSLATE_NOOP("Engine", "it is damaged (%1); right would be a photo as JPEG, PNG or WebP"),
     QT_TRANSLATE_NOOP("Engine", "there is not enough memory for it"),
+    QT_TRANSLATE_NOOP("Engine", "photos are still being read"),
     // Tips of fields that came with the mix
     QT_TRANSLATE_NOOP("Engine", "parts by weight"),
     QT_TRANSLATE_NOOP("Engine", "hydrogen peroxide: percent as labels have it, or volumes"),

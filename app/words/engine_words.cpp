@@ -191,7 +191,7 @@ QString inWords(std::string_view english) {
 QString inWords(const Error& error) {
   QString text;
   if (!error.file.empty()) text += QString::fromStdString(error.file) + QStringLiteral(": ");
-  if (!error.where.empty()) text += inWords(error.where) + QStringLiteral(": ");
+  if (!error.where.empty()) text += inWords(shownText(error.where)) + QStringLiteral(": ");
   return text + inWords(describe(Error{error.code, {}, error.args, {}}));
 }
 

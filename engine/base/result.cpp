@@ -39,8 +39,22 @@ std::string codeName(ErrorCode code) {
   return "unknown";
 }
 
+std::string shownText(std::string_view text) {
+  constexpr std::size_t kMost = 600;
+  std::string shown;
+  for (std::size_t i = 0; i < text.size(); ++i) {
+    const auto byte = static_cast<unsigned char>(text[i]);
+    const bool startsLetter = (byte & 0xC0) != 0x80;
+    if (startsLetter && shown.size() >= kMost) return shown + "...";
+    const bool isControl = byte < 0x20 || byte == 0x7F || (byte == 0xC2 && i + 1 < text.size() && static_cast<unsigned char>(text[i + 1]) < 0xA0);
+    if (isControl && byte == 0xC2) ++i;
+    shown += isControl ? '?' : text[i];
+  }
+  return shown;
+}
+
 namespace {
-std::string arg(const Error& e, std::size_t i) { return i < e.args.size() ? e.args[i] : ""; }
+std::string arg(const Error& e, std::size_t i) { return i < e.args.size() ? shownText(e.args[i]) : ""; }
 
 std::string sentence(const Error& e) {
   switch (e.code) {
@@ -94,7 +108,7 @@ std::string sentence(const Error& e) {
 std::string describe(const Error& error) {
   std::string text;
   if (!error.file.empty()) text += error.file + ": ";
-  if (!error.where.empty()) text += error.where + ": ";
+  if (!error.where.empty()) text += shownText(error.where) + ": ";
   return text + sentence(error);
 }
 

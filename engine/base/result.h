@@ -2,6 +2,7 @@
 // Result<T>: a value or an Error. Bad input is an Error, never an exception.
 #include <optional>
 #include <string>
+#include <string_view>
 #include <utility>
 #include <variant>
 #include <vector>
@@ -64,6 +65,8 @@ struct Error {
 
 /// One English line: file, place, what was found and what would be right.
 std::string describe(const Error& error);
+/// What a file said, as it may be shown: at most some 600 bytes, control characters as "?".
+std::string shownText(std::string_view text);
 
 template <class T>
 class [[nodiscard]] Result {

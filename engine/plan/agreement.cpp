@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <set>
 #include <utility>
 
 #include "engine/base/number_text.h"
@@ -74,10 +75,11 @@ class Reader {
   }
   std::string placeOf(std::string_view key) const { return pointerTo(place_, key); }
   bool failed() const { return error_.has_value(); }
-  void others(Extra& extra, const std::string& prefix = {}) const {
+  void others(Extra& extra, const std::string& prefix = {}) {
     for (std::size_t i = 0; i < object_.items.size(); ++i)
-      if (std::find(seen_.begin(), seen_.end(), object_.keys[i]) == seen_.end())
-        extra[prefix + object_.keys[i]] = inlineText(object_.items[i]);
+      if (std::find(seen_.begin(), seen_.end(), object_.keys[i]) == seen_.end() &&
+          !extra.emplace(prefix + object_.keys[i], inlineText(object_.items[i])).second)
+        fail(ErrorCode::JsonDuplicateKey, object_.keys[i], {object_.keys[i]});  // two spellings of one place
   }
 
  private:
@@ -140,15 +142,23 @@ JsonValue jsonOf(const std::string& text) {
   return parsed ? std::move(parsed).value() : JsonValue::string(text);
 }
 
-void addOthers(JsonValue& object, const Extra& extra, const std::string& prefix) {
-  for (const auto& [key, json] : extra) {
-    const bool nested = !key.empty() && key.front() == '/';
-    if (prefix.empty() ? nested : key.rfind(prefix, 0) != 0) continue;
-    object.add(key.substr(prefix.size()), jsonOf(json));
+// Unknown keys, and which of them are written.
+struct Others {
+  const Extra& all;
+  std::set<std::string> written{};
+};
+
+void addOthers(JsonValue& object, Others& others, const std::string& prefix) {
+  for (const auto& [key, json] : others.all) {
+    if (key.rfind(prefix, 0) != 0 || others.written.count(key)) continue;
+    const std::string name = key.substr(prefix.size());
+    if (object.find(name)) continue;  // a known field: the other stays where it was found
+    object.add(name, jsonOf(json));
+    others.written.insert(key);
   }
 }
 
-JsonValue viewOf(const Agreement& agreement) {
+JsonValue viewOf(const Agreement& agreement, Others& others) {
   const AgreedView& view = agreement.view;
   JsonValue object = JsonValue::object();
   object.add("worn", JsonValue::string(view.worn));
@@ -158,7 +168,7 @@ JsonValue viewOf(const Agreement& agreement) {
   object.add("lift", JsonValue::string(view.lift));
   object.add("view", JsonValue::string(view.view));
   object.add("facing", JsonValue::string(std::string(kFacingWords[static_cast<std::size_t>(view.facing)])));
-  addOthers(object, agreement.extra, "/view/");
+  addOthers(object, others, "/view/");
   return object;
 }
 
@@ -220,13 +230,14 @@ Result<std::string> writeAgreement(const Agreement& agreement) {
   text("date", agreement.date);
   text("choice", agreement.choice);
   text("choiceName", agreement.choiceName);
-  object.add("view", viewOf(agreement));
+  Others others{agreement.extra};
+  object.add("view", viewOf(agreement, others));
   if (agreement.span) {
     JsonValue span = JsonValue::object();
     span.add("planned", numberOf(agreement.span->level));
     span.add("low", numberOf(agreement.span->low));
     span.add("high", numberOf(agreement.span->high));
-    addOthers(span, agreement.extra, "/span_levels/");
+    addOthers(span, others, "/span_levels/");
     object.add("span_levels", std::move(span));
   }
   text("promiseLine", agreement.promiseLine);
@@ -238,7 +249,7 @@ Result<std::string> writeAgreement(const Agreement& agreement) {
     for (const std::string& one : agreement.earlier) list.items.push_back(jsonOf(one));
     object.add(std::string(kEarlierKey), std::move(list));
   }
-  addOthers(object, agreement.extra, {});
+  addOthers(object, others, {});
   std::string json = inlineText(object);
   if (const Result<Agreement> again = readAgreement(json); !again) return again.error();
   return json;

@@ -47,6 +47,10 @@ class FieldWalker {
     if (!value.empty() && !isId(value))
       problem(key, value.substr(0, kShown_bytes), "1 to 64 letters, digits, '-', '_' or '.'");
   }
+  void ownId(std::string_view key, const ItemId& value) {
+    if (value.empty()) return problem(key, "\"\"", "1 to 64 letters, digits, '-', '_' or '.'");
+    id(key, value);
+  }
   template <class E>
   void word(std::string_view, const E&) {}
   template <class E>
@@ -84,7 +88,7 @@ class FieldWalker {
   void kept(std::string_view, const std::string&) {}
   template <class T>
   void byName(std::string_view key, const std::string& kind,
-              std::span<const std::string_view> names, std::map<std::string, T>& value) {
+              std::span<const std::string_view> names, std::map<std::string, T>& value, const Extra&) {
     for (auto& [name, entry] : value) {
       if (std::find(names.begin(), names.end(), name) == names.end())
         problem(key, name, "one of its regions");

@@ -179,14 +179,9 @@ class PlanReader {
       return state_.fail(ErrorCode::FieldWrongType, place, {kindText(object), "an object"});
     ObjectReader reader(state_, object, place, kind);
     ItemId id;
-    reader.need("id");
-    reader.id("id", id);
+    reader.ownId("id", id);
     if (state_.failed()) return;
-    if (id.empty())
-      return state_.fail(ErrorCode::FieldWrongType, place + "/id",
-                         {"\"\"", "an id: 1 to 64 letters, digits, '-', '_' or '.'"});
-    if (id == kPlanId || id == kHeadId || id == kHairId || id == kHandoutId || plan_.item(id))
-      return state_.fail(ErrorCode::IdDuplicate, place + "/id", {id});
+    if (plan_.item(id)) return state_.fail(ErrorCode::IdDuplicate, place + "/id", {id});
     T item{};
     if constexpr (std::is_same_v<T, Piece> || std::is_same_v<T, Section>) {
       const char* points = std::is_same_v<T, Piece> ? "line" : "outline";
@@ -246,6 +241,7 @@ class PlanReader {
     template <class... A> void line(std::string_view k, A&&...) { keys.emplace(k); }
     template <class... A> void text(std::string_view k, A&&...) { keys.emplace(k); }
     template <class... A> void id(std::string_view k, A&&...) { keys.emplace(k); }
+    template <class... A> void ownId(std::string_view k, A&&...) { keys.emplace(k); }
     template <class... A> void word(std::string_view k, A&&...) { keys.emplace(k); }
     template <class... A> void points(std::string_view k, A&&...) { keys.emplace(k); }
     template <class... A> void stretches(std::string_view k, A&&...) { keys.emplace(k); }

@@ -1,7 +1,6 @@
 #include "engine/plan/json_writer.h"
 
 #include <algorithm>
-#include <set>
 
 #include "engine/base/number_text.h"
 #include "engine/plan/json_reader.h"
@@ -30,19 +29,9 @@ JsonValue keptValue(const std::string& json) {
   return parsed ? std::move(parsed).value() : JsonValue::string(json);
 }
 
-// Unknown fields of an item and its nested objects, and which are written.
-struct Others {
-  const Extra& all;
-  std::set<std::string> written{};
-};
-
 /// The writing walker of plan_fields.h.
 class ObjectWriter {
  public:
-  /// `others` may be null; `pointer` leads from their owner to this object.
-  explicit ObjectWriter(Others* others = nullptr, std::string pointer = {})
-      : others_(others), pointer_(std::move(pointer)) {}
-
   JsonValue take() && { return std::move(object_); }
 
   void put(std::string_view key, JsonValue value) {
@@ -67,6 +56,7 @@ class ObjectWriter {
   void text(std::string_view key, const std::string& value) { line(key, value); }
   void date(std::string_view key, const std::string& value) { line(key, value); }
   void id(std::string_view key, const ItemId& value) { line(key, value); }
+  void ownId(std::string_view key, const ItemId& value) { line(key, value); }
   template <class E>
   void word(std::string_view key, const E& value) {
     put(key, JsonValue::string(std::string(wordOf(value))));
@@ -113,19 +103,18 @@ class ObjectWriter {
   }
   template <class T>
   void byName(std::string_view key, const std::string& kind, std::span<const std::string_view>,
-              std::map<std::string, T>& value) {
-    ObjectWriter inside(others_, pointerTo(pointer_, key));
+              std::map<std::string, T>& value, const Extra& others) {
+    ObjectWriter inside;
     for (auto& [name, entry] : value) inside.object(name, kind, entry);
-    inside.putOthersOfThis();
+    inside.extra(others);
     if (!inside.object_.items.empty()) put(key, std::move(inside).take());
   }
   void extra(const Extra& rest) {
-    for (const auto& [key, json] : rest)
-      if (!others_ || !others_->written.count(key)) kept(key, json);
+    for (const auto& [key, json] : rest) kept(key, json);
   }
   template <class T>
   void object(std::string_view key, const std::string&, T& value) {
-    put(key, objectValue(value, others_, pointerTo(pointer_, key)));
+    put(key, objectValue(value));
   }
   template <class T>
   void object(std::string_view key, const std::string& kind, std::optional<T>& value) {
@@ -136,7 +125,7 @@ class ObjectWriter {
             std::size_t) {
     if (value.empty() && least == 0) return;
     JsonValue items = JsonValue::array();
-    for (T& entry : value) items.items.push_back(objectValue(entry, nullptr, {}));
+    for (T& entry : value) items.items.push_back(objectValue(entry));
     put(key, std::move(items));
   }
   template <class T>
@@ -156,40 +145,11 @@ class ObjectWriter {
 
  private:
   template <class T>
-  static JsonValue objectValue(T& value, Others* outer, const std::string& pointer) {
-    if constexpr (requires { value.extra; }) {
-      Others own{value.extra};
-      ObjectWriter inside(&own);
-      walk(inside, value);
-      return std::move(inside).take();
-    } else {
-      ObjectWriter inside(outer, pointer);
-      walk(inside, value);
-      inside.putOthersOfThis();
-      return std::move(inside).take();
-    }
+  static JsonValue objectValue(T& value) {
+    ObjectWriter inside;
+    walk(inside, value);
+    return std::move(inside).take();
   }
-  void putOthersOfThis() {
-    if (!others_) return;
-    for (const auto& [pointer, json] : others_->all) {
-      if (pointer.size() <= pointer_.size() + 1 || pointer.compare(0, pointer_.size(), pointer_) ||
-          pointer[pointer_.size()] != '/' ||
-          pointer.find('/', pointer_.size() + 1) != std::string::npos)
-        continue;
-      kept(unescaped(pointer.substr(pointer_.size() + 1)), json);
-      others_->written.insert(pointer);
-    }
-  }
-  static std::string unescaped(const std::string& part) {
-    std::string key;
-    for (std::size_t i = 0; i < part.size(); ++i)
-      if (part[i] == '~' && i + 1 < part.size())
-        key += part[++i] == '1' ? '/' : '~';
-      else
-        key += part[i];
-    return key;
-  }
-
   void zoneValue(std::string_view zone, double value) { number(zone, value); }
   template <class E>
     requires std::is_enum_v<E>
@@ -202,15 +162,12 @@ class ObjectWriter {
     put(zone, std::move(levels));
   }
 
-  Others* others_;
-  std::string pointer_;
   JsonValue object_ = JsonValue::object();
 };
 
 template <class T>
 JsonValue itemValue(const Plan& plan, const ItemId& id, T item) {
-  Others others{item.extra};
-  ObjectWriter writer(&others);
+  ObjectWriter writer;
   writer.put("id", JsonValue::string(id));
   if constexpr (std::is_same_v<T, Piece> || std::is_same_v<T, Section>) {
     if (followsSource(plan, item)) {

@@ -196,6 +196,14 @@ void ObjectReader::id(std::string_view key, ItemId& value) {
   value = found->text;
 }
 
+void ObjectReader::ownId(std::string_view key, ItemId& value) {
+  need(key);
+  id(key, value);
+  if (state_.failed()) return;
+  if (value.empty()) return fail(ErrorCode::FieldWrongType, key, {"\"\"", "an id: 1 to 64 letters, digits, '-', '_' or '.'"});
+  if (value == kPlanId || value == kHeadId || value == kHairId || value == kHandoutId) fail(ErrorCode::IdDuplicate, key, {value});
+}
+
 std::optional<ScalpPoint> ObjectReader::pointIn(const JsonValue& value, const std::string& place) {
   if (value.kind != Kind::Array || value.items.size() != 2) {
     state_.fail(ErrorCode::FieldWrongType, place,
@@ -294,15 +302,6 @@ void ObjectReader::extra(Extra& rest) {
   if (state_.failed()) return;
   for (std::size_t i = 0; i < object_.items.size(); ++i)
     if (!seen_.count(object_.keys[i])) rest[object_.keys[i]] = inlineText(object_.items[i]);
-  rest.merge(nestedOthers_);
-}
-
-void ObjectReader::leaveOthersTo(Extra& outer, std::string_view key) {
-  const std::string here = pointerTo("", key);
-  for (std::size_t i = 0; i < object_.items.size(); ++i)
-    if (!seen_.count(object_.keys[i]))
-      outer[pointerTo(here, object_.keys[i])] = inlineText(object_.items[i]);
-  for (auto& [pointer, json] : nestedOthers_) outer[here + pointer] = std::move(json);
 }
 
 void ObjectReader::zoneValue(std::string_view zone, const std::string& key, double& value) {

@@ -46,6 +46,8 @@ class ObjectReader {
   void text(std::string_view key, std::string& value);
   void date(std::string_view key, std::string& value);
   void id(std::string_view key, ItemId& value);
+  /// What an item is called: there, and none of the names that a plan has of its own.
+  void ownId(std::string_view key, ItemId& value);
   void point(std::string_view key, ScalpPoint& value);
   void point(std::string_view key, std::optional<ScalpPoint>& value);
   void points(std::string_view key, std::vector<ScalpPoint>& value, std::size_t least,
@@ -99,7 +101,6 @@ class ObjectReader {
     if (!found) return;
     ObjectReader inside(state_, *found, pointerTo(place_, key), std::move(kind));
     walk(inside, value);
-    if constexpr (!requires { value.extra; }) inside.leaveOthersTo(nestedOthers_, key);
   }
   template <class T>
   void object(std::string_view key, std::string kind, std::optional<T>& value) {
@@ -125,7 +126,7 @@ class ObjectReader {
   /// An object with an object for each of `names`; other keys are kept as found.
   template <class T>
   void byName(std::string_view key, const std::string& kind,
-              std::span<const std::string_view> names, std::map<std::string, T>& value) {
+              std::span<const std::string_view> names, std::map<std::string, T>& value, Extra& others) {
     const JsonValue* found = take(key, JsonValue::Kind::Object, "an object");
     if (!found) return;
     if (found->items.size() > limits::kSmallList)
@@ -134,7 +135,7 @@ class ObjectReader {
     ObjectReader inside(state_, *found, pointerTo(place_, key), kind_);
     for (const std::string_view name : names)
       if (inside.has(name)) inside.object(name, kind, value[std::string(name)]);
-    inside.leaveOthersTo(nestedOthers_, key);
+    inside.extra(others);
   }
   /// An object with one key per hair zone; zones that are missing keep their value.
   template <class T>
@@ -183,14 +184,12 @@ class ObjectReader {
     word(zone, value);
   }
   void refuseOthers(const std::string& allowed);
-  void leaveOthersTo(Extra& outer, std::string_view key);
   static std::string shortened(const std::string& text);
 
   ReadState& state_;
   const JsonValue& object_;
   std::string place_, kind_;
   std::set<std::string, std::less<>> seen_;
-  Extra nestedOthers_;  // unknown keys of nested objects, by pointer from here
 };
 
 }  // namespace combdraft::plan

@@ -125,18 +125,21 @@ enum class Tone { Natural, Ash, Pearl, Beige, Gold, Copper, Red };
 /// Bare level after lightening, before toner, with its span.
 struct LiftsTo {
   double level = 9, low = 8, high = 10;
+  Extra extra{};
   bool operator==(const LiftsTo&) const = default;
 };
 /// Level and tone after toner (or of the deepening colour).
 struct FinishesAt {
   double level = 9;
   Tone tone = Tone::Natural;
+  Extra extra{};
   bool operator==(const FinishesAt&) const = default;
 };
 struct ZoneColour {
   LiftsTo lifts;
   std::optional<FinishesAt> finish;  ///< nothing = stays bare
   ItemId formula;                    ///< "" = none named
+  Extra extra{};
   bool operator==(const ZoneColour&) const = default;
 };
 
@@ -151,6 +154,7 @@ struct Leaflet {
   std::optional<double> workingLife_min;  ///< how long a mixed bowl may be used
   std::optional<double> longestTime_min;  ///< how long it may stay on the hair
   std::string directions;                 ///< what else it says, in its words
+  Extra extra{};
   bool operator==(const Leaflet&) const = default;
 };
 
@@ -199,6 +203,7 @@ struct Backcomb {
   double depth_mm = 0;      ///< where pushed hairs end, from the scalp; 0 = none
   double pushed_frac = 0;   ///< share of the taken hairs that is pushed
   double blend_mm = 28;     ///< blend length at the pushed start
+  Extra extra{};
   bool operator==(const Backcomb&) const = default;
 };
 
@@ -326,6 +331,7 @@ struct Target {
 struct Choice {
   std::string name = "A";
   std::map<std::string, Target> targets;  ///< by word of targetRegions() (plan_words.h)
+  Extra otherTargets;                     ///< of regions that are not known
   Extra extra;
   bool operator==(const Choice&) const = default;
 };

@@ -8,11 +8,10 @@
 //   line    one line of text      text  several lines   date   "2024-05-31"
 //   id      an item's id or ""    flag  true or false   word   an enum
 //   point   one scalp point       points several        stretches [from, to] pairs
-//   words   several enums         byName one nested object per name of a list
+//   words   several enums         byName one nested object per name of a list; others kept
 //   object  a nested object       list  several         perZone one value per hair zone
 //   foundPerZone  a word per hair zone, left out where nothing was found
-//   kept    JSON of others, kept as found               extra  every other key, kept,
-//                                                              also of nested objects
+//   kept    JSON of others, kept as found               extra  every other key, kept
 #include "engine/plan/field_info.h"
 #include "engine/plan/parts.h"
 #include "engine/plan/plan_words.h"
@@ -103,12 +102,14 @@ void walk(V& v, LiftsTo& l) {
   v.number("level", l.level);
   v.number("low", l.low);
   v.number("high", l.high);
+  v.extra(l.extra);
 }
 
 template <class V>
 void walk(V& v, FinishesAt& f) {
   v.number("level", f.level);
   v.word("tone", f.tone);
+  v.extra(f.extra);
 }
 
 template <class V>
@@ -116,6 +117,7 @@ void walk(V& v, ZoneColour& z) {
   v.object("lifts", "lifts", z.lifts);
   v.object("finish", "finish", z.finish);
   v.id("formula", z.formula);
+  v.extra(z.extra);
 }
 
 template <class V>
@@ -126,6 +128,7 @@ void walk(V& v, Leaflet& l) {
   v.number("workingLife_min", l.workingLife_min);
   v.number("longestTime_min", l.longestTime_min);
   v.text("directions", l.directions);
+  v.extra(l.extra);
 }
 
 template <class V>
@@ -169,7 +172,7 @@ template <class V>
 void walk(V& v, Choice& c) {
   v.line("name", c.name);
   if (c.name.empty()) c.name = Choice{}.name;  // one written empty is as one that is not written
-  v.byName("targets", "target", targetRegions(), c.targets);
+  v.byName("targets", "target", targetRegions(), c.targets, c.otherTargets);
   v.extra(c.extra);
 }
 
@@ -213,6 +216,7 @@ void walk(V& v, Backcomb& b) {
   v.number("depth_mm", b.depth_mm);
   v.number("pushed_frac", b.pushed_frac);
   v.number("blend_mm", b.blend_mm);
+  v.extra(b.extra);
 }
 
 template <class V>
@@ -257,7 +261,7 @@ void walk(V& v, Piece& p) {
 
 template <class V>
 void walk(V& v, RetiredPiece& r) {
-  v.id("id", r.id);
+  v.ownId("id", r.id);
   walk(v, static_cast<Piece&>(r));
 }
 

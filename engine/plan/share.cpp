@@ -25,6 +25,8 @@ struct Stripper {
   template <class... A>
   void id(A&&...) {}
   template <class... A>
+  void ownId(A&&...) {}
+  template <class... A>
   void word(A&&...) {}
   template <class... A>
   void words(A&&...) {}
@@ -59,8 +61,9 @@ struct Stripper {
     for (T& entry : value) walk(*this, entry);
   }
   template <class T>
-  void byName(std::string_view, const std::string&, std::span<const std::string_view>, std::map<std::string, T>& value) {
+  void byName(std::string_view, const std::string&, std::span<const std::string_view>, std::map<std::string, T>& value, Extra& others) {
     for (auto& [name, entry] : value) walk(*this, entry);
+    others.clear();
   }
 };
 

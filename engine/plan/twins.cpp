@@ -69,6 +69,7 @@ ItemId twinOwner(const Plan& plan, const ItemId& id) {
 
 std::vector<ItemId> twinsOf(const Plan& plan, const ItemId& sourceId) {
   std::vector<ItemId> found;
+  if (sourceId.empty()) return found;  // whoever stands alone names nobody
   for (const auto& [id, item] : plan.items()) {
     const Piece* piece = std::get_if<Piece>(item.get());
     const Section* section = std::get_if<Section>(item.get());

@@ -140,11 +140,7 @@ class Validator {
       if (!(darkest <= level && level <= brightest))
         note(IssueCode::TargetContradicts, id, {region});
     }
-    // Kept as found, under their JSON pointer.
-    const std::string place = "/targets/";
-    for (const auto& [pointer, json] : choice.extra)
-      if (pointer.compare(0, place.size(), place) == 0)
-        note(IssueCode::TargetUnknown, id, {pointer.substr(place.size())});
+    for (const auto& [region, json] : choice.otherTargets) note(IssueCode::TargetUnknown, id, {region});
   }
 
   void checkPoints(const ItemId& id, const std::vector<ScalpPoint>& points) {

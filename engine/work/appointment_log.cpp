@@ -64,6 +64,17 @@ bool isUnderProduct(const PieceNow& now) {
   return now.placed_s && (now.stage == Stage::Placed || now.stage == Stage::TakenOut);
 }
 
+std::optional<OnHair> onHair(const AppointmentLog& log) {
+  std::optional<OnHair> on;
+  for (const auto& [id, now] : stateAt(log, 1e18)) {
+    if (!isUnderProduct(now)) continue;
+    if (!on) on = OnHair{0, now.placed_utc_ms};
+    ++on->pieces;
+    on->first_utc_ms = std::min(on->first_utc_ms, now.placed_utc_ms);
+  }
+  return on;
+}
+
 bool wasPlaced(const std::map<plan::ItemId, PieceNow>& state, const plan::ItemId& piece) {
   const auto now = state.find(piece);
   if (now != state.end() && now->second.placed_s) return true;
@@ -121,6 +132,15 @@ double unknownSince_s(const AppointmentLog& log, const TapClock& clock) {
   for (const LogEvent& event : log.events)
     if (steadySeconds(event, clock.steady_ms, clock.run)) return 0;
   return log.events.empty() ? 0 : std::max(0.0, -wallSeconds(log.events.back(), clock.utc_ms));
+}
+
+std::optional<std::int64_t> wallClocksSince_utc_ms(const AppointmentLog& log, const TapClock& clock) {
+  const auto state = stateAt(log, 1e18);
+  if (std::none_of(state.begin(), state.end(), [&](const auto& one) { return isUnderProduct(one.second) && one.second.placedRun != clock.run; }))
+    return std::nullopt;
+  const auto taps = tapsOfVisit(log);
+  const auto last = std::find_if(taps.rbegin(), taps.rend(), [&](const LogEvent& e) { return e.run != clock.run; });
+  return last->utc_ms;  // there is one: it placed that hair
 }
 
 AppointmentLog appended(AppointmentLog log, LogEvent tap, const TapClock& clock) {
@@ -185,6 +205,7 @@ std::map<plan::ItemId, PieceNow> stateAt(const AppointmentLog& log, double at_s)
           if (!piece.placed_s || piece.stage == Stage::Rinsed) {
             piece.placed_s = times[i];
             piece.placed_utc_ms = event.utc_ms;
+            piece.placedRun = event.run;
             piece.level.reset(), piece.pigment.clear(), piece.looked_s.reset(), piece.out_s.reset(), piece.planned.reset(), piece.limit_s.reset();
             if (const auto planned = event.planned.find(id); planned != event.planned.end()) piece.planned = planned->second;
             if (const auto limit = event.limits_s.find(id); limit != event.limits_s.end()) piece.limit_s = limit->second;

@@ -91,6 +91,7 @@ struct PieceNow {
   Stage stage = Stage::Planned;
   std::optional<double> placed_s, looked_s, out_s, rinsed_s;
   std::int64_t placed_utc_ms = 0;  ///< wall clock of `placed_s`
+  std::string placedRun;           ///< the run of the computer that counted then
   std::optional<double> level;   ///< as last seen
   std::optional<double> came;    ///< as last seen after its rinse: product makes hair look lighter
   std::string pigment;
@@ -101,6 +102,13 @@ struct PieceNow {
 std::map<plan::ItemId, PieceNow> stateAt(const AppointmentLog& log, double at_s);
 /// Placed and not rinsed: out of its foil a piece may still have product on it.
 bool isUnderProduct(const PieceNow& now);
+/// Hair of the visit that goes on that was placed and not tapped as rinsed.
+struct OnHair {
+  int pieces = 0;
+  std::int64_t first_utc_ms = 0;  ///< wall clock when the first of them went on
+  bool operator==(const OnHair&) const = default;
+};
+std::optional<OnHair> onHair(const AppointmentLog& log);
 /// Of all visits: each piece as the last visit left it in which it was placed or its level
 /// came. What says whether hair is light; timers and bowls go by the visit alone.
 std::map<plan::ItemId, PieceNow> treatedInAll(const AppointmentLog& log);
@@ -169,6 +177,10 @@ struct LogProblem {
 /// How far the wall clock stands before the last tap's although no clock of this run tells the
 /// time between: times on the hair may be too short by that and more. 0 = it does not.
 double unknownSince_s(const AppointmentLog& log, const TapClock& clock);
+/// Wall clock of the last tap of another run, while hair is under product that was placed in
+/// another: its time rests on wall clocks alone, and on how well they were set. Nothing where
+/// one clock counted all the time.
+std::optional<std::int64_t> wallClocksSince_utc_ms(const AppointmentLog& log, const TapClock& clock);
 
 std::string codeName(LogProblemKind kind);
 /// Nothing is left out of the state because of a problem.

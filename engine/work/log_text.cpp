@@ -239,4 +239,9 @@ std::string writeLog(const AppointmentLog& log) {
   return plan::inlineText(top);
 }
 
+std::optional<OnHair> onHair(const plan::Plan& plan) {
+  const Result<AppointmentLog> log = readLog(plan.info().logJson);
+  return log ? onHair(*log) : std::nullopt;
+}
+
 }  // namespace combdraft::work

@@ -18,5 +18,7 @@ std::string_view wordOf(Tap tap);
 Result<AppointmentLog> readLog(std::string_view json);
 /// On one line; readLog gives the same log again. "" for an empty log.
 std::string writeLog(const AppointmentLog& log);
+/// What the plan's log says is still under product; nothing where it cannot be read.
+std::optional<OnHair> onHair(const plan::Plan& plan);
 
 }  // namespace combdraft::work

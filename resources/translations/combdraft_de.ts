@@ -183,8 +183,8 @@
         <translation>Eintrag %1: Die Uhr dieses Rechners wurde um %2 min zurückgestellt. Zeiten auf dem Haar wurden nicht verkürzt; auf eine Uhr sehen.</translation>
     </message>
     <message>
-        <source>Tap %1: the clock of this computer jumped by %2 min. Times on the hair follow the clock that runs through.</source>
-        <translation>Eintrag %1: Die Uhr dieses Rechners sprang um %2 min. Zeiten auf dem Haar folgen der Uhr, die durchläuft.</translation>
+        <source>Tap %1: the clock of this computer was changed by %2 min. Times on the hair are still counted right.</source>
+        <translation>Eintrag %1: Die Uhr dieses Rechners wurde um %2 min verstellt. Die Zeiten auf dem Haar werden trotzdem richtig gezählt.</translation>
     </message>
     <message>
         <source>Tap %1 has a time before the tap above it: the file was changed by hand.</source>
@@ -203,8 +203,8 @@
         <translation>Eintrag %1 nennt %2; das steht nicht mehr im Plan.</translation>
     </message>
     <message>
-        <source>seen at its planned level: look</source>
-        <translation>bei der geplanten Tonhöhe gesehen: ansehen</translation>
+        <source>seen at its planned level: wipe a strand clean and look now</source>
+        <translation>in geplanter Tonhöhe gesehen: eine Strähne abwischen und jetzt ansehen</translation>
     </message>
     <message>
         <source>fine hair at the hairline: look</source>
@@ -235,12 +235,12 @@
         <translation>In der Schale übrig: %1 von dem, was verbraucht wurde (%2).</translation>
     </message>
     <message>
-        <source>Pain, burning, swelling: take the product off, follow the maker&apos;s first aid, get medical help. In the eye: rinse with water at once, then medical help. Trouble breathing or a swelling face: the emergency number. Product on the hair makes it look lighter than it is.</source>
-        <translation>Schmerz, Brennen, Schwellung: das Produkt abnehmen, der Ersten Hilfe des Herstellers folgen, ärztliche Hilfe holen. Im Auge: sofort mit Wasser ausspülen, dann ärztliche Hilfe. Atemnot oder ein anschwellendes Gesicht: den Notruf wählen. Produkt auf dem Haar lässt es heller aussehen, als es ist.</translation>
+        <source>Pain, burning, swelling: rinse the product off at once with plenty of lukewarm water, unless the maker&apos;s first aid says otherwise, and get medical help. In the eye: rinse with water at once, then medical help. Trouble breathing or a swelling face: the emergency number. Product on the hair makes it look lighter than it is.</source>
+        <translation>Schmerz, Brennen, Schwellung: das Produkt sofort mit viel lauwarmem Wasser ausspülen, wenn die Erste-Hilfe-Hinweise des Herstellers nichts anderes sagen, und ärztliche Hilfe holen. Im Auge: sofort mit Wasser ausspülen, dann ärztliche Hilfe. Atemnot oder Schwellung im Gesicht: den Notruf wählen. Mit Produkt sieht Haar heller aus, als es ist.</translation>
     </message>
     <message>
         <source>The maker&apos;s directions come first, then local rules, your licence and your insurer. Added heat only as the leaflet says.</source>
-        <translation>Die Angaben des Herstellers gehen vor, dann örtliche Vorschriften, Ihre Zulassung und Ihre Versicherung. Zusätzliche Wärme nur, wie es die Gebrauchsanweisung sagt.</translation>
+        <translation>Die Angaben des Herstellers gehen vor, dann örtliche Vorschriften, Ihre Berufsberechtigung und Ihre Versicherung. Zusätzliche Wärme nur, wie es die Gebrauchsanweisung sagt.</translation>
     </message>
     <message>
         <source>taken out, not rinsed: product may still be on it</source>
@@ -312,7 +312,7 @@
     </message>
     <message>
         <source>Toner, deepening colour and root shadow are colour: before each, ask about past reactions, look at the scalp just rinsed, and check which tests its label asks for and the lowest age. The maker&apos;s directions and local rules come first. Sore or broken skin, or in doubt: do not put it on; refer to a doctor.</source>
-        <translation>Toner, abdunkelnde Farbe und Ansatzschatten sind Farbe: vor jeder nach früheren Reaktionen fragen, die eben gespülte Kopfhaut ansehen und prüfen, welche Tests das Etikett verlangt und ab welchem Alter. Anweisungen des Herstellers und örtliche Regeln gehen vor. Wunde oder verletzte Haut, oder im Zweifel: nicht auftragen; ärztlich abklären lassen.</translation>
+        <translation>Toner, abdunkelnde Farbe und Ansatzschatten sind Farbe: vor jeder nach früheren Reaktionen fragen, die eben gespülte Kopfhaut ansehen und prüfen, welche Tests das Etikett verlangt und ab welchem Alter. Anweisungen des Herstellers und örtliche Vorschriften gehen vor. Wunde oder verletzte Haut, oder im Zweifel: nicht auftragen; ärztlich abklären lassen.</translation>
     </message>
     <message>
         <source>longest time typed from the leaflet reached: product off now, as the leaflet says</source>
@@ -323,12 +323,20 @@
         <translation>längste eingetragene Zeit aus der Gebrauchsanweisung erreicht: noch nicht ausgespült</translation>
     </message>
     <message>
-        <source>look; %1 left to the longest time typed from the leaflet</source>
-        <translation>ansehen; noch %1 bis zur längsten eingetragenen Zeit aus der Gebrauchsanweisung</translation>
+        <source>look; the typed limit, not a target, is in %1</source>
+        <translation>ansehen; die eingetragene Grenze, kein Ziel, ist in %1 erreicht</translation>
     </message>
     <message>
-        <source>Tap %1: the program was started anew or the plan went to another computer, and the clock stands %2 min before the last tap. Times on the hair may be too short by that and more; look at a clock and at the hair.</source>
-        <translation>Eintrag %1: Der Rechner wurde neu gestartet oder der Plan kam auf einen anderen Rechner, und die Uhr steht %2 min vor dem letzten Eintrag. Zeiten am Haar können um so viel und mehr zu kurz sein; auf eine Uhr und auf das Haar sehen.</translation>
+        <source>Tap %1: the computer was started anew or the plan went to another one, and the clock stands %2 min before the last tap. Times on the hair may be too short by that and more; look at a clock and at the hair.</source>
+        <translation>Eintrag %1: Der Rechner wurde neu gestartet oder der Plan kam auf einen anderen Rechner, und die Uhr steht %2 min vor dem letzten Eintrag. Zeiten auf dem Haar können um so viel und mehr zu kurz sein; auf eine Uhr und auf das Haar sehen.</translation>
+    </message>
+    <message>
+        <source>1 piece was not tapped as rinsed; it went on %1. If this appointment still goes on, look at the hair now.</source>
+        <translation>1 Strähne ist nicht als ausgespült eingetragen; aufgetragen wurde %1. Wenn dieser Termin noch läuft, jetzt das Haar ansehen.</translation>
+    </message>
+    <message>
+        <source>%1 pieces were not tapped as rinsed; the first went on %2. If this appointment still goes on, look at the hair now.</source>
+        <translation>%1 Strähnen sind nicht als ausgespült eingetragen; die erste wurde %2 aufgetragen. Wenn dieser Termin noch läuft, jetzt das Haar ansehen.</translation>
     </message>
 </context>
 <context>
@@ -785,8 +793,8 @@
         <translation>%1 bis mehr als %2 Wochen</translation>
     </message>
     <message>
-        <source>Until new growth begins to show at the parting, with the hair worn down.</source>
-        <translation>Bis sich Nachwuchs am Scheitel zu zeigen beginnt, mit offen getragenem Haar.</translation>
+        <source>Until new growth begins to show at the parting as drawn, with the hair worn down; yours may show it sooner or later.</source>
+        <translation>Bis der Nachwuchs am Scheitel wie gezeichnet zu sehen ist, mit offenem Haar; bei Ihnen kann es früher oder später sein.</translation>
     </message>
     <message>
         <source>How light, if it lightens less or more</source>
@@ -1436,11 +1444,11 @@
     </message>
     <message>
         <source>lightener over hair that is already light: check the strength of the hair, test a strand</source>
-        <translation>Aufheller über schon hellem Haar: die Festigkeit des Haars prüfen, an einer Probesträhne testen</translation>
+        <translation>Blondierung über schon hellem Haar: die Festigkeit des Haars prüfen, an einer Probesträhne testen</translation>
     </message>
     <message>
         <source>lightener over hair in poor condition: check the strength of the hair, test a strand</source>
-        <translation>Aufheller über Haar in schlechtem Zustand: die Festigkeit des Haars prüfen, an einer Probesträhne testen</translation>
+        <translation>Blondierung über Haar in schlechtem Zustand: die Festigkeit des Haars prüfen, an einer Probesträhne testen</translation>
     </message>
     <message>
         <source>circumference, length and breadth do not fit one head; measure again</source>
@@ -2036,7 +2044,7 @@
     </message>
     <message>
         <source>where lightener starts, off the scalp</source>
-        <translation>wo der Aufheller beginnt, über der Kopfhaut</translation>
+        <translation>wo die Blondierung beginnt, über der Kopfhaut</translation>
     </message>
     <message>
         <source>blend length at the start</source>
@@ -2052,7 +2060,7 @@
     </message>
     <message>
         <source>where lightener stops</source>
-        <translation>wo der Aufheller endet</translation>
+        <translation>wo die Blondierung endet</translation>
     </message>
     <message>
         <source>place in the working order</source>
@@ -2814,6 +2822,10 @@
         <source>the file stands in its place, and the disk did not confirm it: %1</source>
         <translation>die Datei steht an ihrem Platz, und der Datenträger hat es nicht bestätigt: %1</translation>
     </message>
+    <message>
+        <source>photos are still being read</source>
+        <translation>Fotos werden noch gelesen</translation>
+    </message>
 </context>
 <context>
     <name>FindingsList</name>
@@ -3272,7 +3284,7 @@
     </message>
     <message>
         <source>Before mixing: the maker&apos;s directions are read and at hand; skin test, test strand and elasticity are checked and written down.</source>
-        <translation>Vor dem Anmischen: Die Angaben des Herstellers sind gelesen und liegen bereit; Unverträglichkeitstest, Probesträhne und Elastizität sind geprüft und notiert.</translation>
+        <translation>Vor dem Anmischen: Die Angaben des Herstellers sind gelesen und liegen bereit; Hautverträglichkeitstest, Probesträhne und Elastizität sind geprüft und notiert.</translation>
     </message>
     <message>
         <source>Partings: clean, and where the drawing has them. Measure the first piece of each section against the scale.</source>
@@ -3315,12 +3327,12 @@
         <translation>Es ist weniger hell als gewünscht: Heute nicht noch einmal aufhellen. Notieren, was zu sehen ist; eine Probesträhne vor einem weiteren Besuch zeigt, wie dieses Haar aufhellt.</translation>
     </message>
     <message>
-        <source>Hair stretches and does not spring back, or breaks: Take the product off and stop lightening; the maker&apos;s directions and whoever teaches say what follows.</source>
-        <translation>Haar dehnt sich und federt nicht zurück, oder es bricht: Das Produkt abnehmen und das Aufhellen beenden; was folgt, sagen die Angaben des Herstellers und wer unterrichtet.</translation>
+        <source>Hair stretches and does not spring back, or breaks: Rinse the product off and stop lightening; the maker&apos;s directions and whoever teaches say what follows.</source>
+        <translation>Haar dehnt sich und federt nicht zurück, oder es bricht: Das Produkt ausspülen und das Aufhellen beenden; was folgt, sagen die Angaben des Herstellers und wer unterrichtet.</translation>
     </message>
     <message>
-        <source>Pain, burning or swelling: Take the product off, follow the maker&apos;s first aid and get medical help. In the eye: rinse with water at once, then medical help. Trouble breathing or a swelling face: the emergency number.</source>
-        <translation>Schmerz, Brennen oder Schwellung: Das Produkt abnehmen, der Ersten Hilfe des Herstellers folgen und ärztliche Hilfe holen. Im Auge: sofort mit Wasser ausspülen, dann ärztliche Hilfe. Atemnot oder ein anschwellendes Gesicht: den Notruf wählen.</translation>
+        <source>Pain, burning or swelling: Rinse the product off at once with plenty of lukewarm water, unless the maker&apos;s first aid says otherwise, and get medical help. In the eye: rinse with water at once, then medical help. Trouble breathing or a swelling face: the emergency number.</source>
+        <translation>Schmerz, Brennen oder Schwellung: Das Produkt sofort mit viel lauwarmem Wasser ausspülen, wenn die Erste-Hilfe-Hinweise des Herstellers nichts anderes sagen, und ärztliche Hilfe holen. Im Auge: sofort mit Wasser ausspülen, dann ärztliche Hilfe. Atemnot oder Schwellung im Gesicht: den Notruf wählen.</translation>
     </message>
     <message>
         <source>My partings were clean and stood where the drawing has them.</source>
@@ -3399,12 +3411,12 @@
         <translation>Bevor Sie anfangen</translation>
     </message>
     <message>
-        <source>Ask the age, past reactions and the state of the scalp; check which tests are due. In doubt do not go on; refer to a doctor. Wear gloves, see to fresh air, and work to the maker&apos;s directions. Added heat only as the leaflet says.</source>
-        <translation>Nach dem Alter, früheren Reaktionen und dem Zustand der Kopfhaut fragen; prüfen, welche Tests fällig sind. Im Zweifel nicht weitermachen; ärztlich abklären lassen. Handschuhe tragen, für frische Luft sorgen und nach den Angaben des Herstellers arbeiten. Zusätzliche Wärme nur, wie es die Gebrauchsanweisung sagt.</translation>
+        <source>Ask the age, past reactions and what the hair has been through: henna, metallic or box colour, lightening; look at the scalp; check which tests are due. In doubt do not go on; refer to a doctor. Wear gloves, see to fresh air, and work to the maker&apos;s directions. Added heat only as the leaflet says.</source>
+        <translation>Nach Alter, früheren Reaktionen und danach fragen, was das Haar hinter sich hat: Henna, metallhaltige oder Farbe aus der Packung, Blondierung; die Kopfhaut ansehen; prüfen, welche Tests fällig sind. Im Zweifel nicht weitermachen; ärztlich abklären lassen. Handschuhe tragen, für frische Luft sorgen und nach den Angaben des Herstellers arbeiten. Zusätzliche Wärme nur, wie es die Gebrauchsanweisung sagt.</translation>
     </message>
     <message>
-        <source>Pain, burning or swelling: take the product off, follow the maker&apos;s first aid and get medical help. In the eye: rinse with water at once, then medical help. Trouble breathing or a swelling face: the emergency number.</source>
-        <translation>Schmerz, Brennen oder Schwellung: das Produkt abnehmen, der Ersten Hilfe des Herstellers folgen und ärztliche Hilfe holen. Im Auge: sofort mit Wasser ausspülen, dann ärztliche Hilfe. Atemnot oder ein anschwellendes Gesicht: den Notruf wählen.</translation>
+        <source>Pain, burning or swelling: rinse the product off at once with plenty of lukewarm water, unless the maker&apos;s first aid says otherwise, and get medical help. In the eye: rinse with water at once, then medical help. Trouble breathing or a swelling face: the emergency number.</source>
+        <translation>Schmerz, Brennen oder Schwellung: das Produkt sofort mit viel lauwarmem Wasser ausspülen, wenn die Erste-Hilfe-Hinweise des Herstellers nichts anderes sagen, und ärztliche Hilfe holen. Im Auge: sofort mit Wasser ausspülen, dann ärztliche Hilfe. Atemnot oder Schwellung im Gesicht: den Notruf wählen.</translation>
     </message>
     <message>
         <source>There are no pieces in this choice yet: the head is bare.</source>
@@ -4300,11 +4312,11 @@
     </message>
     <message>
         <source>The appointment, tap by tap</source>
-        <translation>Die Behandlung, Eintrag für Eintrag</translation>
+        <translation>Der Termin, Eintrag für Eintrag</translation>
     </message>
     <message>
         <source>The appointment log stands in the plan and cannot be read: %1</source>
-        <translation>Das Protokoll der Behandlung steht im Plan und lässt sich nicht lesen: %1</translation>
+        <translation>Das Protokoll des Termins steht im Plan und lässt sich nicht lesen: %1</translation>
     </message>
     <message>
         <source>As it was tapped, by this computer&apos;s clock; minutes count from the first tap of the visit. How long product was on the hair is what happened on this hair, not how long it may stay.</source>
@@ -4392,7 +4404,7 @@
     </message>
     <message>
         <source>Pain, burning or swelling at the scalp or skin, also later at home: get medical help, show this page, say that hair lightener or hair colour was used, and call us. Swelling of the face or trouble breathing: the emergency number.</source>
-        <translation>Schmerz, Brennen oder Schwellung an Kopfhaut oder Haut, auch später zu Hause: ärztliche Hilfe holen, diese Seite zeigen, sagen, dass Aufheller oder Haarfarbe verwendet wurde, und uns anrufen. Schwellung im Gesicht oder Atemnot: den Notruf wählen.</translation>
+        <translation>Schmerz, Brennen oder Schwellung an Kopfhaut oder Haut, auch später zu Hause: ärztliche Hilfe holen, diese Seite zeigen, sagen, dass Blondiermittel oder Haarfarbe verwendet wurde, und uns anrufen. Schwellung im Gesicht oder Atemnot: den Notruf wählen.</translation>
     </message>
     <message>
         <source>Backcombing: the parting lies free, and the pushed hairs end where the step says.</source>
@@ -4424,7 +4436,7 @@
     </message>
     <message>
         <source>Skin test, on, seen:</source>
-        <translation>Unverträglichkeitstest, am, gesehen:</translation>
+        <translation>Hautverträglichkeitstest, am, gesehen:</translation>
     </message>
     <message>
         <source>Test strand, on, seen:</source>
@@ -4556,7 +4568,7 @@
     </message>
     <message>
         <source>Nothing was tapped in the appointment log; to be written in, a row for each bowl.</source>
-        <translation>Im Protokoll der Behandlung steht kein Eintrag; zum Eintragen, eine Zeile je Schale.</translation>
+        <translation>Im Protokoll des Termins steht kein Eintrag; zum Eintragen, eine Zeile je Schale.</translation>
     </message>
     <message>
         <source>Mixed at</source>
@@ -4984,6 +4996,22 @@
     <message>
         <source>The handout: its parts or texts</source>
         <translation>Der Handzettel: seine Teile oder Texte</translation>
+    </message>
+    <message>
+        <source>The appointment&apos;s log: %1 taps became %2</source>
+        <translation>Das Protokoll des Termins: aus %1 Einträgen wurden %2</translation>
+    </message>
+    <message>
+        <source>The appointment&apos;s log</source>
+        <translation>Das Protokoll des Termins</translation>
+    </message>
+    <message>
+        <source>The agreed picture</source>
+        <translation>Das vereinbarte Bild</translation>
+    </message>
+    <message>
+        <source>The visits</source>
+        <translation>Die Besuche</translation>
     </message>
 </context>
 <context>
@@ -5663,7 +5691,7 @@
     </message>
     <message>
         <source>Level and tone that your toner is to leave. A zone&apos;s own finish comes before the one for all.</source>
-        <translation>Tonhöhe und Nuance, die Ihr Toner hinterlassen soll. Der eigene Endton einer Zone geht dem für alle vor.</translation>
+        <translation>Tonhöhe und Farbrichtung, die Ihr Toner hinterlassen soll. Der eigene Endton einer Zone geht dem für alle vor.</translation>
     </message>
     <message>
         <source>All zones with a level</source>
@@ -5691,7 +5719,7 @@
     </message>
     <message>
         <source>The appointment log in this plan cannot be read and is kept as it is. %1</source>
-        <translation>Das Protokoll der Behandlung in diesem Plan ist nicht lesbar und bleibt, wie es ist. %1</translation>
+        <translation>Das Protokoll des Termins in diesem Plan ist nicht lesbar und bleibt, wie es ist. %1</translation>
     </message>
     <message>
         <source>As last tapped in the log. Once a finish was tried, “planned” is what came; undo shows what was planned.</source>
@@ -5703,7 +5731,7 @@
     </message>
     <message>
         <source>Give both, a level and a tone, or neither.</source>
-        <translation>Beides angeben, Tonhöhe und Nuance, oder keines.</translation>
+        <translation>Beides angeben, Tonhöhe und Farbrichtung, oder keines.</translation>
     </message>
     <message>
         <source>Toning does not lighten. Typed: level %1; right would be at most the level of the lowest piece here, %2.</source>
@@ -5730,11 +5758,11 @@
     <name>combdraft::appointment::AppointmentPage</name>
     <message>
         <source>Appointment</source>
-        <translation>Behandlung</translation>
+        <translation>Termin</translation>
     </message>
     <message>
         <source>What is shown of the appointment</source>
-        <translation>Was von der Behandlung gezeigt wird</translation>
+        <translation>Was vom Termin gezeigt wird</translation>
     </message>
     <message>
         <source>Work list</source>
@@ -5809,7 +5837,7 @@
     </message>
     <message>
         <source>To the level and tone above; one undo takes it back</source>
-        <translation>Auf Tonhöhe und Nuance von oben; einmal Rückgängig nimmt es zurück</translation>
+        <translation>Auf Tonhöhe und Farbrichtung von oben; einmal Rückgängig nimmt es zurück</translation>
     </message>
     <message>
         <source>Leave them out next time</source>
@@ -5924,15 +5952,15 @@
     </message>
     <message>
         <source>no tone</source>
-        <translation>keine Nuance</translation>
+        <translation>keine Farbrichtung</translation>
     </message>
     <message>
         <source>%1: tone</source>
-        <translation>%1: Nuance</translation>
+        <translation>%1: Farbrichtung</translation>
     </message>
     <message>
         <source>The tone that your toner is to leave</source>
-        <translation>Die Nuance, die Ihr Toner hinterlassen soll</translation>
+        <translation>Die Farbrichtung, die Ihr Toner hinterlassen soll</translation>
     </message>
 </context>
 <context>
@@ -6094,8 +6122,8 @@
         <translation>Auffälliges im Protokoll</translation>
     </message>
     <message>
-        <source>The appointment log in this plan cannot be read and is kept as it is; no tap is added to it. %1</source>
-        <translation>Das Protokoll der Behandlung in diesem Plan ist nicht lesbar und bleibt, wie es ist; kein Eintrag kommt hinzu. %1</translation>
+        <source>Taps cannot be noted in this plan: its log cannot be read, and is kept as it is. Write times on paper. %1</source>
+        <translation>In diesem Plan lassen sich keine Einträge machen: Sein Protokoll ist nicht lesbar und bleibt, wie es ist. Zeiten auf Papier notieren. %1</translation>
     </message>
     <message>
         <source>%1: %2 on the hair; %3</source>
@@ -6158,12 +6186,12 @@
         <translation>Für einen anderen Besuch mit diesem Plan: die Einträge bis jetzt bleiben im Protokoll und zählen nicht mehr</translation>
     </message>
     <message>
-        <source>This computer&apos;s screen may go dark by itself: it could not be asked to stay awake. See its own settings before you begin.</source>
-        <translation>Der Bildschirm dieses Rechners kann von selbst dunkel werden: Das ließ sich nicht verhindern. Vor dem Beginn in den Einstellungen des Rechners nachsehen.</translation>
+        <source>This screen may go dark by itself: the computer could not be asked to keep it on. Set it to stay on, and plug it in, before you mix.</source>
+        <translation>Dieser Bildschirm kann von selbst dunkel werden: Der Rechner konnte nicht gebeten werden, ihn anzulassen. Vor dem Anmischen einstellen, dass er anbleibt, und den Rechner an den Strom anschließen.</translation>
     </message>
     <message>
         <source>An appointment log is open</source>
-        <translation>Ein Behandlungsprotokoll ist offen</translation>
+        <translation>Ein Terminprotokoll ist offen</translation>
     </message>
     <message>
         <source>%1, %2 old, of %3 typed from its leaflet</source>
@@ -6174,8 +6202,8 @@
         <translation>Eine zweite Berührung in weniger als einer halben Sekunde wurde nicht gezählt.</translation>
     </message>
     <message>
-        <source>This tap is not in the log: the plan may only be read, or it has no room left. What was typed here stays; note the time on paper.</source>
-        <translation>Dieser Eintrag steht nicht im Protokoll: der Plan darf nur gelesen werden, oder er hat keinen Platz mehr. Was hier eingegeben ist, bleibt; die Zeit auf Papier festhalten.</translation>
+        <source>Not noted: this plan may only be read. Write the time on paper, then go on where the plan is open, or change it here anyway. What was typed here stays.</source>
+        <translation>Nicht eingetragen: Dieser Plan darf nur gelesen werden. Die Zeit auf Papier notieren, dann dort weitermachen, wo der Plan offen ist, oder ihn hier trotzdem ändern. Was hier eingegeben wurde, bleibt.</translation>
     </message>
     <message>
         <source>A new log is begun; the taps before it stay in the plan.</source>
@@ -6202,8 +6230,8 @@
         <translation>aufgetragen um %1</translation>
     </message>
     <message>
-        <source>The last tap is not on the disk yet. It is tried again; note times on paper until this line goes.</source>
-        <translation>Der letzte Eintrag ist noch nicht auf dem Datenträger. Es wird noch einmal versucht; Zeiten auf Papier notieren, bis diese Zeile verschwindet.</translation>
+        <source>The last tap is on this screen only; the disk may be full. If the program or the battery stops, it is lost. It is tried again: write times on paper until this line goes, or save the plan elsewhere.</source>
+        <translation>Der letzte Eintrag steht nur auf diesem Bildschirm; vielleicht ist der Speicher voll. Endet das Programm oder der Akku, ist er weg. Es wird weiter versucht: Zeiten auf Papier notieren, bis diese Zeile verschwindet, oder den Plan anderswo speichern.</translation>
     </message>
     <message>
         <source>%1, %2 old: longer than it may be used as typed from its leaflet. See the leaflet.</source>
@@ -6223,15 +6251,23 @@
     </message>
     <message>
         <source>and %1 more on the hair: see the list</source>
-        <translation>und %1 weitere am Haar: siehe Liste</translation>
+        <translation>und %1 weitere auf dem Haar: siehe Liste</translation>
     </message>
     <message>
         <source>The clock of this computer stands %1 min before the last tap: times on the hair may be too short by that and more. Look at a clock and at the hair.</source>
-        <translation>Die Uhr dieses Rechners steht %1 min vor dem letzten Eintrag: Zeiten am Haar können um so viel und mehr zu kurz sein. Auf eine Uhr und auf das Haar sehen.</translation>
+        <translation>Die Uhr dieses Rechners steht %1 min vor dem letzten Eintrag: Zeiten auf dem Haar können um so viel und mehr zu kurz sein. Auf eine Uhr und auf das Haar sehen.</translation>
     </message>
     <message>
-        <source>This tap is not in the log: no piece is chosen. Choose one in the list.</source>
-        <translation>Dieser Eintrag steht nicht im Protokoll: Es ist keine Strähne gewählt. Bitte eine in der Liste wählen.</translation>
+        <source>Not noted: no piece is chosen. Choose one in the list.</source>
+        <translation>Nicht eingetragen: Keine Strähne ist gewählt. Eine in der Liste wählen.</translation>
+    </message>
+    <message>
+        <source>Since the tap of %1 this computer was started anew, or another one noted the taps; its clock says %2. Compare with another clock: if they differ, times here are wrong, and the hair and that clock count.</source>
+        <translation>Seit dem Eintrag vom %1 wurde dieser Rechner neu gestartet, oder ein anderer hat die Einträge gemacht; seine Uhr zeigt %2. Mit einer anderen Uhr vergleichen: Weichen sie ab, stimmen die Zeiten hier nicht, und das Haar und jene Uhr zählen.</translation>
+    </message>
+    <message>
+        <source>Not noted: this plan has no room left. Write times on paper from now on. What was typed here stays.</source>
+        <translation>Nicht eingetragen: Dieser Plan hat keinen Platz mehr. Zeiten von jetzt an auf Papier notieren. Was hier eingegeben wurde, bleibt.</translation>
     </message>
 </context>
 <context>
@@ -6519,7 +6555,7 @@ irgendwo</translation>
     </message>
     <message>
         <source>The appointment log in this plan cannot be read and is kept as it is. %1</source>
-        <translation>Das Protokoll der Behandlung in diesem Plan ist nicht lesbar und bleibt, wie es ist. %1</translation>
+        <translation>Das Protokoll des Termins in diesem Plan ist nicht lesbar und bleibt, wie es ist. %1</translation>
     </message>
     <message>
         <source>Levels as last tapped in the log, beside what each piece was to lift to.</source>
@@ -6618,7 +6654,7 @@ irgendwo</translation>
     <name>combdraft::appointment::TimelineStrip</name>
     <message>
         <source>Appointment in minutes</source>
-        <translation>Behandlung in Minuten</translation>
+        <translation>Termin in Minuten</translation>
     </message>
     <message>
         <source>oldest on the hair: %1, %2 min</source>
@@ -6649,7 +6685,7 @@ irgendwo</translation>
     </message>
     <message>
         <source>Steps of the appointment</source>
-        <translation>Schritte der Behandlung</translation>
+        <translation>Schritte des Termins</translation>
     </message>
     <message>
         <source>from, min</source>
@@ -6876,8 +6912,8 @@ irgendwo</translation>
         <translation>Reihenfolge, Schalen und Zeiten</translation>
     </message>
     <message>
-        <source>Of hair, skin and product this program found nothing in the plan; look at both hair and scalp all the same.</source>
-        <translation>Zu Haar, Haut und Produkt fand dieses Programm nichts im Plan; Haar und Kopfhaut bitte trotzdem ansehen.</translation>
+        <source>Of hair, skin and product this program found nothing in the plan; look at both hair and scalp all the same, and read the consultation before mixing.</source>
+        <translation>Zu Haar, Haut und Produkt hat dieses Programm im Plan nichts gefunden; trotzdem Haar und Kopfhaut ansehen und vor dem Anmischen die Beratung lesen.</translation>
     </message>
 </context>
 <context>
@@ -7687,7 +7723,7 @@ irgendwo</translation>
     </message>
     <message>
         <source>The maker&apos;s directions come first, then local rules, your licence and your insurer. Strengths, times and ratios stand here only as you type them from the leaflet.</source>
-        <translation>Die Angaben des Herstellers gehen vor, dann örtliche Vorschriften, Ihre Zulassung und Ihre Versicherung. Stärken, Zeiten und Verhältnisse stehen hier nur so, wie Sie sie aus der Gebrauchsanweisung eintragen.</translation>
+        <translation>Die Angaben des Herstellers gehen vor, dann örtliche Vorschriften, Ihre Berufsberechtigung und Ihre Versicherung. Stärken, Zeiten und Verhältnisse stehen hier nur so, wie Sie sie aus der Gebrauchsanweisung eintragen.</translation>
     </message>
     <message>
         <source>Gloves, changed between clients; fresh air; powder can harm the lungs. Keep it out of the eyes: if it gets in, rinse with water at once and get medical help.</source>
@@ -7731,7 +7767,7 @@ irgendwo</translation>
     </message>
     <message>
         <source>lightener</source>
-        <translation>Aufheller</translation>
+        <translation>Blondiermittel</translation>
     </message>
     <message>
         <source>toner</source>
@@ -7887,7 +7923,7 @@ irgendwo</translation>
     </message>
     <message>
         <source>The maker&apos;s limit; without it the appointment has no timer</source>
-        <translation>Die Grenze des Herstellers; ohne sie hat die Behandlung keinen Timer</translation>
+        <translation>Die Grenze des Herstellers; ohne sie hat der Termin keinen Timer</translation>
     </message>
     <message>
         <source>longest time</source>
@@ -8885,11 +8921,11 @@ irgendwo</translation>
     </message>
     <message>
         <source>Tone</source>
-        <translation>Nuance</translation>
+        <translation>Farbrichtung</translation>
     </message>
     <message>
         <source>tone</source>
-        <translation>Nuance</translation>
+        <translation>Farbrichtung</translation>
     </message>
     <message>
         <source>Colour of the ends</source>
@@ -8905,11 +8941,11 @@ irgendwo</translation>
     </message>
     <message>
         <source>Tone at the ends</source>
-        <translation>Nuance an den Spitzen</translation>
+        <translation>Farbrichtung an den Spitzen</translation>
     </message>
     <message>
         <source>tone of the ends</source>
-        <translation>Nuance der Spitzen</translation>
+        <translation>Farbrichtung der Spitzen</translation>
     </message>
     <message>
         <source>Working</source>
@@ -9053,7 +9089,7 @@ irgendwo</translation>
     </message>
     <message>
         <source>Lightener stops at</source>
-        <translation>Aufheller endet bei</translation>
+        <translation>Blondierung endet bei</translation>
     </message>
     <message>
         <source>ends</source>
@@ -9916,7 +9952,7 @@ irgendwo</translation>
     </message>
     <message>
         <source>When: on the day</source>
-        <translation>Wann: am selben Tag</translation>
+        <translation>Wann: am Tag selbst</translation>
     </message>
     <message>
         <source>When: 1 week later</source>
@@ -10898,7 +10934,7 @@ vereinbart</translation>
     </message>
     <message>
         <source>What a change of placement might do; try it, then keep or drop it. Placement only: the maker&apos;s directions, your licence, the hair and the scalp come first; test a strand.</source>
-        <translation>Was eine Änderung der Platzierung bewirken könnte; versuchen, dann behalten oder verwerfen. Nur die Platzierung: Die Angaben des Herstellers, Ihre Zulassung, das Haar und die Kopfhaut gehen vor; an einer Probesträhne testen.</translation>
+        <translation>Was eine Änderung der Platzierung bewirken könnte; versuchen, dann behalten oder verwerfen. Nur die Platzierung: Die Angaben des Herstellers, Ihre Berufsberechtigung, das Haar und die Kopfhaut gehen vor; an einer Probesträhne testen.</translation>
     </message>
     <message>
         <source>Try</source>
@@ -12242,8 +12278,8 @@ vereinbart</translation>
         <translation>Meine behalten</translation>
     </message>
     <message>
-        <source>Yours stays, unsaved. Your next save replaces the other version, which stands beside it as %1.previous until the save after that; Save as… keeps both.</source>
-        <translation>Ihre bleibt, ungespeichert. Ihr nächstes Speichern ersetzt die andere Fassung, die bis zum Speichern danach als %1.previous daneben steht; „Speichern unter…“ behält beide.</translation>
+        <source>Yours stays, unsaved, with the taps, visits and agreed pictures of both. Your next save replaces the other version, which stands beside it as %1.previous until the save after that; Save as… keeps both.</source>
+        <translation>Ihre Fassung bleibt, nicht gespeichert, mit Einträgen, Besuchen und vereinbarten Bildern beider. Ihr nächstes Speichern ersetzt die andere, die bis zum übernächsten Speichern als %1.previous daneben steht; Speichern unter… behält beide.</translation>
     </message>
     <message>
         <source>Decide later</source>
@@ -12907,7 +12943,7 @@ vereinbart</translation>
     </message>
     <message>
         <source>Choose a printer for the pages that are shown; at an appointment, for its work list</source>
-        <translation>Einen Drucker für die gezeigten Seiten wählen; bei einer Behandlung für ihre Arbeitsliste</translation>
+        <translation>Einen Drucker für die gezeigten Seiten wählen; bei einem Termin für seine Arbeitsliste</translation>
     </message>
     <message>
         <source>&amp;Appointment</source>
@@ -12923,7 +12959,7 @@ vereinbart</translation>
     </message>
     <message>
         <source>Appointment &amp;log…</source>
-        <translation>Behandlungsprot&amp;okoll…</translation>
+        <translation>Terminprot&amp;okoll…</translation>
     </message>
     <message>
         <source>Work list on &amp;paper…</source>
@@ -13034,8 +13070,8 @@ vereinbart</translation>
         <translation>Die Fassung davor als Kopie öffnen</translation>
     </message>
     <message>
-        <source>%1 was saved by someone else meanwhile. Yours is still here, not saved. If you put it in its place, theirs is kept beside it until the save after that.</source>
-        <translation>%1 wurde inzwischen von jemand anderem gespeichert. Ihre Fassung ist noch hier, nicht gespeichert. Setzen Sie sie an die Stelle, bleibt die andere daneben, bis danach wieder gespeichert wird.</translation>
+        <source>%1 was saved by someone else meanwhile. Yours is still here, not saved. If you put it in its place, theirs is kept beside it until the save after that; taps, visits and agreed pictures are put together where that can be.</source>
+        <translation>%1 wurde inzwischen anderswo gespeichert. Ihre Fassung ist noch hier, nicht gespeichert. Wenn Sie sie an deren Stelle setzen, bleibt die andere bis zum übernächsten Speichern daneben; Einträge, Besuche und vereinbarte Bilder werden zusammengeführt, wo das geht.</translation>
     </message>
     <message>
         <source>Put mine in its place</source>
@@ -13180,6 +13216,30 @@ vereinbart</translation>
     <message>
         <source>Open it instead</source>
         <translation>Stattdessen öffnen</translation>
+    </message>
+    <message>
+        <source>Yours stays, unsaved. Your next save replaces the other version, which stands beside it as %1.previous until the save after that; Save as… keeps both.</source>
+        <translation>Ihre Fassung bleibt, nicht gespeichert. Ihr nächstes Speichern ersetzt die andere, die bis zum übernächsten Speichern als %1.previous daneben steht; Speichern unter… behält beide.</translation>
+    </message>
+    <message>
+        <source>Of the other version these are not in yours: %1. It is another client&apos;s plan, one of the two cannot be read by this program, or both are too much for one file. The other version stands beside %2 as %2.previous until the save after that.</source>
+        <translation>Aus der anderen Fassung ist dies nicht in Ihrer: %1. Sie ist der Plan einer anderen Person, oder dieses Programm kann eine der beiden nicht lesen, oder beide sind zu viel für eine Datei. Die andere steht bis zum übernächsten Speichern neben %2 als %2.previous.</translation>
+    </message>
+    <message>
+        <source>“%1”: %2</source>
+        <translation>„%1“: %2</translation>
+    </message>
+    <message>
+        <source>Open the log</source>
+        <translation>Protokoll öffnen</translation>
+    </message>
+    <message>
+        <source>Discard it all the same</source>
+        <translation>Trotzdem verwerfen</translation>
+    </message>
+    <message>
+        <source>Keep for later</source>
+        <translation>Für später behalten</translation>
     </message>
 </context>
 <context>
@@ -14403,7 +14463,7 @@ Nicht für: %2</translation>
     </message>
     <message>
         <source>When: on the day</source>
-        <translation>Wann: am selben Tag</translation>
+        <translation>Wann: am Tag selbst</translation>
     </message>
     <message>
         <source>When: 1 week later</source>
@@ -14866,7 +14926,7 @@ Nicht für: %2</translation>
     </message>
     <message>
         <source>The list is printed as it is set on the appointment&apos;s page: order, hands, foil widths, own factors. Minutes on the hair are not in it: what is seen is written in by hand.</source>
-        <translation>Die Liste wird gedruckt, wie sie auf der Seite der Behandlung eingestellt ist: Reihenfolge, Hände, Folienbreiten, eigene Faktoren. Minuten auf dem Haar stehen nicht darin: Was zu sehen ist, wird von Hand eingetragen.</translation>
+        <translation>Die Liste wird gedruckt, wie sie auf der Seite des Termins eingestellt ist: Reihenfolge, Hände, Folienbreiten, eigene Faktoren. Minuten auf dem Haar stehen nicht darin: Was zu sehen ist, wird von Hand eingetragen.</translation>
     </message>
     <message>
         <source>work list</source>
@@ -15109,8 +15169,8 @@ Nicht für: %2</translation>
         <translation>%1: %2.</translation>
     </message>
     <message>
-        <source>Henna, metallic or box colour was said: no metal test is written down.</source>
-        <translation>Henna, metallhaltige Farbe oder Farbe aus der Packung wurde genannt: Kein Metalltest ist notiert.</translation>
+        <source>Henna, metallic or box colour was said: no metal test that was made is written down.</source>
+        <translation>Henna, metallhaltige oder Farbe aus der Packung ist genannt: Kein gemachter Metalltest ist notiert.</translation>
     </message>
     <message>
         <source>No test strand is written down: it shows how far this hair lightens.</source>
@@ -15118,7 +15178,7 @@ Nicht für: %2</translation>
     </message>
     <message>
         <source>No skin test is written down: label, local rules and insurer say when one is due.</source>
-        <translation>Kein Unverträglichkeitstest ist notiert: Etikett, örtliche Vorschriften und Versicherung sagen, wann einer fällig ist.</translation>
+        <translation>Kein Hautverträglichkeitstest ist notiert: Etikett, örtliche Vorschriften und Versicherung sagen, wann einer fällig ist.</translation>
     </message>
     <message>
         <source>Not of the age that label, local rules or insurer ask for: they come first, for tests too.</source>
@@ -15138,7 +15198,7 @@ Nicht für: %2</translation>
     </message>
     <message>
         <source>Past reactions were not asked: to colour, to lightener, to a temporary black tattoo; also whether breath was short from powder or colour.</source>
-        <translation>Nach früheren Reaktionen wurde nicht gefragt: auf Farbe, auf Aufheller, auf eine aufgemalte schwarze Tätowierung; auch nicht, ob Pulver oder Farbe den Atem genommen hat.</translation>
+        <translation>Nach früheren Reaktionen wurde nicht gefragt: auf Farbe, auf Blondierung, auf eine aufgemalte schwarze Tätowierung; auch nicht, ob Pulver oder Farbe den Atem genommen hat.</translation>
     </message>
     <message>
         <source>The scalp was not looked at: on broken, sore or irritated skin nothing is put; refer to a doctor.</source>
@@ -15161,12 +15221,12 @@ Nicht für: %2</translation>
         <translation>Abklären lassen: %1</translation>
     </message>
     <message>
-        <source>Ask first, whether or not it is written down: the age that label, rules and insurer ask for; past reactions, also to a temporary black tattoo; the scalp&apos;s condition; which tests are due. In doubt do not go on; refer to a doctor.</source>
-        <translation>Zuerst fragen, ob notiert oder nicht: das Alter, das Etikett, Vorschriften und Versicherung verlangen; frühere Reaktionen, auch auf eine aufgemalte schwarze Tätowierung; den Zustand der Kopfhaut; welche Tests fällig sind. Im Zweifel nicht weitermachen; ärztlich abklären lassen.</translation>
+        <source>Ask first, whether or not it is written down: the age that label, rules and insurer ask for; past reactions, also to a temporary black tattoo; the scalp&apos;s condition; what the hair has been through (henna, metallic or box colour, lightening); which tests are due. In doubt do not go on; refer to a doctor.</source>
+        <translation>Zuerst fragen, ob notiert oder nicht: das Alter, das Etikett, Vorschriften und Versicherung verlangen; frühere Reaktionen, auch auf eine aufgemalte schwarze Tätowierung; den Zustand der Kopfhaut; was das Haar hinter sich hat (Henna, metallhaltige oder Farbe aus der Packung, Blondierung); welche Tests fällig sind. Im Zweifel nicht weitermachen; ärztlich abklären lassen.</translation>
     </message>
     <message>
         <source>Skin test</source>
-        <translation>Unverträglichkeitstest</translation>
+        <translation>Hautverträglichkeitstest</translation>
     </message>
     <message>
         <source>Test strand</source>
@@ -15257,8 +15317,8 @@ Nicht für: %2</translation>
         <translation>Damals offen: %1.</translation>
     </message>
     <message>
-        <source>Whether henna, metallic or box colour is on the hair is not known: no metal test is written down.</source>
-        <translation>Ob Henna, metallhaltige Farbe oder Farbe aus der Packung auf dem Haar ist, ist nicht bekannt: kein Metalltest ist aufgeschrieben.</translation>
+        <source>Whether henna, metallic or box colour is on the hair is not known: no metal test that was made is written down.</source>
+        <translation>Ob Henna, metallhaltige oder Farbe aus der Packung auf dem Haar ist, ist nicht bekannt: Kein gemachter Metalltest ist notiert.</translation>
     </message>
     <message>
         <source>Does not know of past reactions: ask again; in doubt do not go on, to a doctor first. Label and insurer say what may follow.</source>
@@ -15270,7 +15330,7 @@ Nicht für: %2</translation>
     </message>
     <message>
         <source>The age is not known: ask again; label, local rules and insurer set the lowest one, for tests too.</source>
-        <translation>Das Alter ist nicht bekannt: noch einmal fragen; Etikett, Regeln am Ort und Versicherung setzen das niedrigste, auch für Tests.</translation>
+        <translation>Das Alter ist nicht bekannt: noch einmal fragen; Etikett, örtliche Vorschriften und Versicherung setzen das niedrigste, auch für Tests.</translation>
     </message>
     <message>
         <source>Not all of the hair&apos;s history is known: ask again, and look at the ends and at old bands.</source>
@@ -15307,6 +15367,10 @@ Nicht für: %2</translation>
     <message>
         <source>If it was not as it should be, or in doubt: do not go on; see the maker&apos;s directions.</source>
         <translation>War es nicht, wie es sein soll, oder im Zweifel: nicht weitermachen; die Angaben des Herstellers ansehen.</translation>
+    </message>
+    <message>
+        <source>Lightener or developer on metal can get hot and break the hair: before that test, or in doubt, put neither on.</source>
+        <translation>Blondierung oder Entwickler auf Metall kann heiß werden und das Haar brechen lassen: vor diesem Test, oder im Zweifel, keines von beiden auftragen.</translation>
     </message>
 </context>
 <context>
@@ -15399,7 +15463,7 @@ Nicht für: %2</translation>
     </message>
     <message>
         <source>Skin test</source>
-        <translation>Unverträglichkeitstest</translation>
+        <translation>Hautverträglichkeitstest</translation>
     </message>
     <message>
         <source>Test strand</source>

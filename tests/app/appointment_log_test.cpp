@@ -109,7 +109,7 @@ TEST_CASE("a tap that is refused leaves what was typed and says so", "[appointme
   log.tap(Tap::Looked, 5);
   CHECK(logOf(log.controller).events.size() == 1);
   CHECK(log.view().level()->value() == 7.5);
-  CHECK(log.view().stateText().contains(QStringLiteral("not in the log")));
+  CHECK(log.view().stateText().contains(QStringLiteral("Not noted: this plan may only be read")));
   log.tap(Tap::Placed, 6);
   CHECK(log.view().pieces()->currentRow() == 0);  // it does not go on
   log.controller.setAccess(DocumentController::Access::Full);
@@ -223,6 +223,30 @@ TEST_CASE("a screen that was let go before it was granted is given back", "[appo
   REQUIRE(QTest::qWaitFor([&] { return desktop.cookies.size() == 2; }));
   std::sort(desktop.cookies.begin(), desktop.cookies.end());
   CHECK(desktop.cookies == QList<uint>{7, 8});  // both were given back, each once
+}
+
+TEST_CASE("times that only wall clocks counted are said under the safety line until the hair is rinsed", "[appointment][log]") {
+  LogPage log;
+  log.tap(Tap::Placed, 1);
+  CHECK(log.view().doubtText().isEmpty());
+  DocumentController controller(log.controller.document());
+  double minute = 9;
+  std::int64_t back_ms = 0;
+  AppointmentPage page(controller, nullptr, [&] {
+    return work::TapClock{1'700'000'000'000 + static_cast<std::int64_t>(minute * 60'000) - back_ms, static_cast<std::int64_t>(minute * 60'000), "started anew"};
+  });
+  page.show();
+  page.turnTo(AppointmentPage::View::Log);
+  CHECK(page.log().doubtText().contains(QStringLiteral("Compare with another clock")));
+  back_ms = 3'600'000;  // it stands before the last tap: that weighs more
+  page.log().hide();
+  page.log().show();
+  CHECK(page.log().doubtText().contains(QStringLiteral("min before the last tap")));
+  back_ms = 0;
+  page.log().pieces()->setCurrentRow(0);
+  minute = 12;
+  page.log().button(Tap::Rinsed)->click();
+  CHECK(page.log().doubtText().isEmpty());
 }
 
 TEST_CASE("a desktop that cannot keep the screen awake is told on the page", "[appointment][log]") {

@@ -341,7 +341,7 @@ TEST_CASE("at a typed limit the log says product off and before it only look", "
   view.button(Tap::Placed)->click();
   clock.minute = 12;
   view.fill();
-  CHECK(view.pieces()->item(0)->text().contains(QStringLiteral("12:00 on the hair; look; 18:00 left to the longest time typed from the leaflet")));
+  CHECK(view.pieces()->item(0)->text().contains(QStringLiteral("12:00 on the hair; look; the typed limit, not a target, is in 18:00")));
   CHECK(view.firstText().endsWith(QStringLiteral(": look")));
   CHECK(allText(view).contains(QStringLiteral("longer than it may be used as typed from its leaflet. See the leaflet.")));
   clock.minute = 30;
@@ -355,7 +355,7 @@ TEST_CASE("at a typed limit the log says product off and before it only look", "
   view.pieces()->setCurrentRow(0);
   view.button(Tap::Rinsed)->click();
   CHECK(view.firstText() == QStringLiteral("nothing is on the hair"));
-  CHECK(view.safetyText().contains(QStringLiteral("Pain, burning, swelling: take the product off")));
+  CHECK(view.safetyText().contains(QStringLiteral("Pain, burning, swelling: rinse the product off at once")));
   CHECK(view.safetyText().contains(QStringLiteral("makes it look lighter than it is")));
   CHECK_FALSE(hasPromise(allText(page)));
   // Without a typed limit there is no timer.

@@ -70,9 +70,11 @@ TEST_CASE("a plan brings its client along, and another plan its own", "[client][
   fillClient(desk);
   const std::uint64_t number = keeperOf(desk)->number();
 
+  // With another plan nobody's answers are on the screen before they are asked for.
   plan::Plan other = plan::Plan::fresh(555);
   REQUIRE(store::savePlan(other, desk.dir.filePath(QStringLiteral("other.json"))).ok());
   desk.window->openPath(desk.dir.filePath(QStringLiteral("other.json")));
+  CHECK(desk.window->cards().current() == desk::CardColumn::Card::Piece);
   CHECK(keeperOf(desk)->number() == 555);
   CHECK(store::isEmpty(keeperOf(desk)->file()));
 
@@ -243,7 +245,7 @@ TEST_CASE("a tap that is not on the disk is said beside the pieces until it is",
   QFile inTheWay(root);
   REQUIRE(inTheWay.open(QIODevice::WriteOnly | QIODevice::NewOnly));
   log->button(work::Tap::Placed)->click();
-  CHECK(log->unwrittenText().contains(QStringLiteral("note times on paper")));
+  CHECK(log->unwrittenText().contains(QStringLiteral("write times on paper")));
   CHECK(says(*desk.window, "only in this window"));  // and does not hide it
   CHECK_FALSE(says(*desk.window, root.toUtf8().constData()));
   REQUIRE(inTheWay.remove());

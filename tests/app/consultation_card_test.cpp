@@ -184,7 +184,7 @@ TEST_CASE("what was not asked is to be checked and what speaks against it referr
   CHECK(texts[0].startsWith(QStringLiteral("Refer: Not of the age")));
   CHECK(texts[1].startsWith(QStringLiteral("Refer: Has reacted before")));
   CHECK(texts[2].startsWith(QStringLiteral("Refer: Something was found on the scalp")));
-  CHECK(hasText(texts, "no metal test is written down"));
+  CHECK(hasText(texts, "no metal test that was made is written down"));
   // All asked and found without anything: only what the tests ask stays.
   file.health = {store::Answer::Yes, store::Answer::No, "", store::ScalpFound::Nothing, "", "", {}};
   file.history = {store::Answer::No, store::Answer::No, store::Answer::No, store::Answer::No, "", "", {}};
@@ -206,9 +206,20 @@ TEST_CASE("what the client does not know is asked again or tested or referred as
   CHECK(hasText(texts, "Refer: Does not know of past reactions"));
   CHECK(hasText(texts, "Refer: It is not sure what is on the scalp"));
   CHECK(hasText(texts, "Check: The age is not known"));
-  CHECK(hasText(texts, "no metal test is written down"));
+  CHECK(hasText(texts, "no metal test that was made is written down"));
   CHECK(hasText(texts, "Check: Not all of the hair's history is known: ask again"));
   CHECK(texts.filter(QStringLiteral("not asked")).isEmpty());  // it was
+
+  // Metal under lightener is said with or without consent to keep what was answered.
+  Consultation open;
+  open.keeper->edit([](ClientFile& f) { f.history.metallic = store::Answer::Yes; });
+  CHECK(tests::everyWordOf(open.card).contains(QStringLiteral("Lightener or developer on metal can get hot and break the hair")));
+  // Only a test that was made takes it away.
+  file.history.metallic = store::Answer::Yes;
+  file.tests = {{store::TestKind::Metal, "", "", "", {}}};
+  CHECK(hasText(textsOf(file, {}, today), "no metal test that was made"));
+  file.tests[0].date = "2026-05-01";
+  CHECK(textsOf(file, {}, today).filter(QStringLiteral("no metal test that was made")).isEmpty());
 
   Consultation c;
   c.agree();

@@ -8,6 +8,7 @@
 #include <QListWidget>
 #include <QPointer>
 
+#include "app/appointment/appointment_page.h"
 #include "app/desk/left_compare_page.h"
 #include "app/desk/left_plans_box.h"
 #include "app/desk/message_bar.h"
@@ -15,6 +16,7 @@
 #include "app/desk/start_page.h"
 #include "app/store/plan_lock.h"
 #include "app/store/snapshot_folder.h"
+#include "engine/work/log_text.h"
 #include "tests/app/desk_fixture.h"
 #include "tests/app/every_word.h"
 
@@ -148,6 +150,11 @@ TEST_CASE("what differs is told in plain words", "[left]") {
   CHECK(lines.contains(QStringLiteral("The title: “” became “Soft”")));
   CHECK(lines.filter(QStringLiteral("The head")).size() == 1);
   CHECK(lines.size() == 5);
+  info.logJson = "[]";  // not read, and still not the same
+  info.agreedJson = "{}", info.visitsJson = "[1]";
+  after.put(plan::kPlanId, info);
+  for (const char* line : {"The appointment's log", "The agreed picture", "The visits"})
+    CHECK(desk::planChanges(before, after).contains(QString::fromUtf8(line)));
   // A long list is counted.
   for (int i = 1; i <= 12; ++i) before.put("piece-" + std::to_string(i), plan::ItemPtr());
   const QStringList many = desk::planChanges(before, after).filter(QStringLiteral("11 pieces added"));
@@ -165,6 +172,36 @@ TEST_CASE("discarded work can be put back", "[left]") {
   CHECK(QTest::qWaitFor([&] { return desk.row().box->isVisible(); }));
   desk.click(desk.row().open);
   CHECK(desk.white() == 0.77);
+}
+
+TEST_CASE("hair that was under product is said first, and leads to the log", "[left][log]") {
+  Left desk;
+  desk.open();
+  desk.click(desk.row().open);
+  work::LogEvent placed;
+  placed.tap = work::Tap::Placed;
+  placed.pieces = {"piece-1"};
+  const auto log = work::appended({}, placed, {1'700'000'000'000, 1, "one"});
+  desk.window->controller().record(document::DocumentController::Record::Log, work::writeLog(log));
+  REQUIRE(desk.window->recovery().writeNow() == store::Recovery::Written::Yes);
+  desk.window.reset();
+  desk.open();
+  const QString words = QStringLiteral("1 piece was not tapped as rinsed; it went on");
+  CHECK(desk.row().trouble->text().contains(words));
+  desk.window->offerRecovery();
+  CHECK(desk.window->messages().text().contains(words));
+  // Only taps differ: that is not nothing.
+  REQUIRE(desk.left().size() == 1);
+  CHECK(desk::planChanges(store::openPlan(desk.path)->plan, *store::peekLeftPlan(desk.left().front()))
+            .contains(QStringLiteral("The appointment's log: 0 taps became 1")));
+  desk.click(desk.row().discard);
+  CHECK(desk.window->messages().text().contains(words));
+  CHECK(desk.left().size() == 1);  // asked first
+  desk.press("Open recovered");
+  CHECK(desk.window->messages().text().contains(words));
+  desk.press("Open the log");
+  CHECK(desk.window->appointmentPage().view() == appointment::AppointmentPage::View::Log);
+  CHECK(desk.window->appointmentPage().isVisible());
 }
 
 TEST_CASE("after two openings that ended the program the look waits until it is asked for", "[left]") {

@@ -232,6 +232,44 @@ TEST_CASE("pieces are numbered by tapping, and by dragging one onto another", "[
   CHECK(t.order() == before);
 }
 
+TEST_CASE("the number tool gives no number beyond the last piece", "[sheet][tools]") {
+  Table t;
+  t.layOut();
+  t.sheet.grab();
+  const std::vector<plan::ItemId> before = t.order();
+  const QString last = QString::number(before.size());
+  REQUIRE(before.size() >= 3);
+  t.take(Tool::Number);
+  t.type("90");
+  CHECK(t.sheet.hint().contains(QStringLiteral("number %1.").arg(last)));
+  t.click(t.sheet.middleOf(before[0])->toPoint());
+  CHECK(t.order().back() == before[0]);
+  // The next one comes behind it, and the first moves up one.
+  CHECK(t.sheet.hint().contains(QStringLiteral("number %1.").arg(last)));
+  t.sheet.grab();
+  t.click(t.sheet.middleOf(before[1])->toPoint());
+  CHECK(t.order().back() == before[1]);
+  CHECK(t.order()[before.size() - 2] == before[0]);
+  CHECK(t.document.undoStack().count() == 3);  // section, lay out, one entry for the taps
+}
+
+TEST_CASE("a piece whose thickness is typed wrong stays in hand when another tool is taken", "[sheet][tools]") {
+  Table t;
+  t.take(Tool::Piece);
+  t.click(t.at(-30, 0), Qt::ControlModifier);
+  t.click(t.at(30, 0), Qt::ControlModifier);
+  t.type("999");
+  t.take(Tool::Measure);
+  CHECK(t.view.tool() == Tool::Piece);
+  CHECK(t.plan().pieces().empty());
+  CHECK(t.sheet.hint().contains(QStringLiteral("999")));
+  for (int i = 0; i < 2; ++i) t.key(Qt::Key_Backspace);
+  t.take(Tool::Measure);
+  CHECK(t.view.tool() == Tool::Measure);
+  REQUIRE(t.plan().pieces().size() == 1);
+  CHECK(t.plan().pieces().front().second->thickness_mm == 9);
+}
+
 TEST_CASE("everything is drawn by keyboard alone", "[sheet][tools]") {
   Table t;
   t.take(Tool::Section);

@@ -314,6 +314,60 @@ TEST_CASE("reading anew keeps the taps made since and those of the file", "[watc
   CHECK(controller.isModified());  // the file does not have them all
 }
 
+TEST_CASE("putting one's own plan in its place takes nobody's taps away", "[watch][log]") {
+  for (const bool keepFirst : {false, true}) {
+    INFO(keepFirst);
+    Desk desk;
+    const QString path = desk.file("shared");
+    desk.window->openPath(path);
+    auto& controller = desk.window->controller();
+    const auto tapped = [](const char* run, std::int64_t ms) {
+      work::LogEvent event;
+      event.tap = work::Tap::Placed;
+      event.pieces = {"piece-1"};
+      return work::appended({}, event, {1'700'000'000'000 + ms, ms, run});
+    };
+    plan::Plan theirs = controller.document();
+    plan::PlanInfo info = theirs.info();
+    info.logJson = work::writeLog(tapped("elsewhere", 60'000));
+    info.agreedJson = R"({"date": "2026-01-02"})";
+    theirs.put(plan::kPlanId, info);
+    REQUIRE(store::savePlan(theirs, path).ok());
+    controller.record(DocumentController::Record::Log, work::writeLog(tapped("here", 120'000)));
+    desk.edit();
+    if (keepFirst) {
+      desk.window->fileWatch().look();
+      desk.press("Keep mine");
+      actionOf(desk, "file.save")->trigger();
+    } else {
+      actionOf(desk, "file.save")->trigger();
+      CHECK(desk.window->messages().text().contains(QStringLiteral("taps, visits and agreed pictures are put together")));
+      desk.press("Put mine in its place");
+    }
+    CHECK_FALSE(controller.isModified());
+    const auto saved = store::openPlan(path);
+    REQUIRE(saved.ok());
+    CHECK(saved->plan.hair().white_frac == 0.77);
+    CHECK(work::readLog(saved->plan.info().logJson)->events.size() == 2);
+    CHECK(saved->plan.info().agreedJson == info.agreedJson);
+  }
+}
+
+TEST_CASE("what cannot be taken over from another version is said, and not called taken over", "[watch][log]") {
+  Desk desk;
+  const QString path = desk.file("shared");
+  desk.window->openPath(path);
+  plan::Plan other = plan::Plan::fresh(777);  // another client's
+  REQUIRE(store::savePlan(other, path).ok());
+  desk.window->fileWatch().look();
+  desk.press("Keep mine");
+  QString said = desk.window->messages().text();
+  desk.press("Close");
+  said += desk.window->messages().text();
+  CHECK(said.contains(QStringLiteral("the agreed picture, the visits, the log")));
+  CHECK(said.contains(QStringLiteral("Yours stays, unsaved. Your next save")));
+}
+
 TEST_CASE("with changes here, reading anew asks, and undo brings them back", "[watch]") {
   Desk desk;
   const QString path = desk.file("shared");

@@ -161,6 +161,42 @@ TEST_CASE("a pattern of one's own is saved, used, deleted and brought back", "[d
   page.nameField()->setText(QStringLiteral("Half a back"));
   page.saveButton()->click();
   CHECK(QFile::exists(desk.patterns() + QStringLiteral("/half-a-back-2.json")));
+
+  // What took its name meanwhile stays.
+  desk.open();
+  page.rows()[desk.indexOf("Half a back")].remove->click();
+  REQUIRE(QTest::qWaitFor([&] { return QDir(desk.patterns()).entryList(QDir::Files).size() == 1; }, 2000));
+  const QString first = QFile::exists(path) ? desk.patterns() + QStringLiteral("/half-a-back-2.json") : path;
+  QFile other(first);
+  REQUIRE(other.open(QIODevice::WriteOnly));
+  other.write("somebody else's");
+  other.close();
+  desk.press("Bring it back");
+  REQUIRE(other.open(QIODevice::ReadOnly));
+  CHECK(other.readAll() == "somebody else's");
+  const auto named = [&](const store::StoredPattern& pattern) { return pattern.name() == QStringLiteral("Half a back"); };
+  CHECK(std::count_if(page.patterns().begin(), page.patterns().end(), named) == 2);
+}
+
+TEST_CASE("a text of a pattern that is too long is said as soon as it is there", "[desk][patterns]") {
+  Patterns desk;
+  desk.work();
+  plan::Section section;
+  section.outline = {{176, 105}, {150, 105}, {120, 103}, {120, 70}, {150, 62}, {176, 60}};
+  section.layout = plan::Layout{};
+  const plan::ChangeSet added = plan::addSection(desk.plan(), section);
+  desk.window->controller().edit(plan::applied(desk.plan(), added), QStringLiteral("Add"), document::Selection(added.args));
+  desk.window->actions().action(QStringLiteral("pattern.save"))->trigger();
+  auto& page = desk.page();
+  REQUIRE(page.isFormOpen());
+  page.nameField()->setText(QStringLiteral("long"));
+  CHECK(page.saveButton()->isEnabled());
+  page.goodForField()->setPlainText(QString(20'001, u'x'));
+  CHECK_FALSE(page.saveButton()->isEnabled());
+  // And nothing is kept that could not be read back.
+  const plan::Parts pattern = plan::patternOf(desk.plan(), added.args, "long", std::string(20'001, 'x'), "");
+  CHECK_FALSE(store::savePattern(pattern, desk.patterns()).ok());
+  CHECK(QDir(desk.patterns()).entryList(QDir::Files).isEmpty());
 }
 
 TEST_CASE("a bad pattern file is named with its place and the others still show", "[desk][patterns]") {

@@ -115,6 +115,18 @@ TEST_CASE("what is wrong in an agreement is refused with its place and what woul
   CHECK_FALSE(writeAgreement(large).ok());  // never written so that it could not be read
 }
 
+TEST_CASE("an unknown key of an agreement that spells out another's place is kept", "[plan][agreement]") {
+  Agreement odd = full();
+  odd.extra = {{"/view/worn", "1"}, {"/own/place", "2"}, {"/", "3"}, {"/view/angle", "4"}};
+  const auto text = writeAgreement(odd);
+  REQUIRE(text.ok());
+  const auto again = readAgreement(*text);
+  REQUIRE(again.ok());
+  CHECK(again->view == odd.view);
+  CHECK(errorOf(R"({"view": {"angle": 1}, "/view/angle": 2})").code == ErrorCode::JsonDuplicateKey);
+  for (const char* key : {"/view/worn", "/own/place", "/", "/view/angle"}) CHECK(again->extra.at(key) == odd.extra.at(key));
+}
+
 TEST_CASE("agreeing anew keeps what was agreed before, readable or not", "[plan][agreement]") {
   const Agreement first = full();
   const auto firstText = writeAgreement(first);

@@ -206,6 +206,11 @@ TEST_CASE("pieces keep their identity when the run flows anew", "[plan][layout]"
   CHECK(thick.find<Piece>(noted)->thickness_mm == 5);
 }
 
+TEST_CASE("nobody is the twin of nothing", "[plan][layout][twins]") {
+  const Made made = laidOut();
+  CHECK(twinsOf(made.plan, "").empty());
+}
+
 TEST_CASE("a piece that is taken away leaves its place empty", "[plan][layout]") {
   const Made made = laidOut();
   const auto pieces = runPieces(made.plan, made.section);

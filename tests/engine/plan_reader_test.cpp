@@ -190,6 +190,62 @@ TEST_CASE("each kind of bad value is refused at its place", "[plan][reader]") {
   check("\"choices\": [", "\"x\": [", E::FieldMissing, "");
 }
 
+TEST_CASE("a piece laid aside has a name of its own", "[plan][reader]") {
+  const auto retired = [](const std::string& id) { return with("\"id\": \"piece-9\",", id); };
+  checkRefused(retired(""), ErrorCode::FieldMissing, "/sections/0/retired/0");
+  checkRefused(retired("\"id\": \"\","), ErrorCode::FieldWrongType, "/sections/0/retired/0/id");
+  checkRefused(retired("\"id\": \"handout\","), ErrorCode::IdDuplicate, "/sections/0/retired/0/id");
+  CHECK(readPlan(retired("\"id\": \"aside\",")).ok());
+}
+
+TEST_CASE("unknown keys stay where they were found, also those that look like a place", "[plan][reader]") {
+  for (const char* key : {"/end/lifts/level", "/end/formula", "/end/finish", "/backcomb/depth_mm", "/", "//", "/end/~", "/end/a~b", "/end/~1"}) {
+    INFO(key);
+    const std::string unknown = std::string("\"") + key + "\": 5";
+    const auto first = readPlan(pieceText(", " + unknown + ", \"end\": {\"lifts\": {" + unknown + "}, \"finish\": {" + unknown + "}, " + unknown +
+                                          "}, \"backcomb\": {\"depth_mm\": 20, " + unknown + "}"));
+    REQUIRE(first.ok());
+    const auto* piece = first->find<Piece>("p");
+    CHECK(piece->end.formula.empty());
+    for (const Extra* extra : {&piece->extra, &piece->end.extra, &piece->end.lifts.extra, &piece->end.finish->extra, &piece->backcomb.extra})
+      CHECK(*extra == Extra{{key, "5"}});
+    const std::string text = writePlan(*first);
+    const auto again = readPlan(text);
+    REQUIRE(again.ok());
+    CHECK(*again == *first);
+    std::size_t count = 0;
+    for (std::size_t at = text.find(unknown); at != std::string::npos; at = text.find(unknown, at + 1)) ++count;
+    CHECK(count == 5);
+  }
+  // Of an aim for a region that nobody knows, and of the choice that holds it.
+  const auto aims = readPlan(R"({"format": "combdraft plan", "version": 2, "number": 5, "activeChoice": "a", "head": {}, "hair": {},
+    "choices": [{"id": "a", "targets": {"fringe": {"level": 8}, "top": {"level": 8, "later": 1}}, "/targets/crown": 5}]})");
+  REQUIRE(aims.ok());
+  CHECK(aims->find<Choice>("a")->otherTargets.size() == 1);
+  CHECK(aims->find<Choice>("a")->targets.size() == 1);
+  CHECK(*readPlan(writePlan(*aims)) == *aims);
+}
+
+TEST_CASE("what a message repeats of a file is short and holds no control characters", "[plan][reader]") {
+  const std::string huge(100'000, 'k');
+  const std::string said = describe(refused("{\"" + huge + "\": 1, \"" + huge + "\": 1}"));
+  CHECK(said.size() < 2'000);
+  for (const char* control : {"\\u001b[2J", "\\u0085", "\\u007f"}) {
+    const std::string text = describe(refused(std::string("{\"") + control + "\": 1, \"" + control + "\": 1}"));
+    INFO(text);
+    CHECK(std::none_of(text.begin(), text.end(), [](char c) { return static_cast<unsigned char>(c) < 0x20 || c == 0x7F; }));
+    CHECK(text.find("\xc2\x85") == std::string::npos);
+    CHECK(text.find('?') != std::string::npos);
+  }
+  // No letter is cut in two.
+  const std::string letters = shownText("x" + [] {
+    std::string many;
+    for (int i = 0; i < 1'000; ++i) many += "\xc3\xa4";
+    return many;
+  }());
+  CHECK_FALSE(firstBadUtf8(letters));
+}
+
 TEST_CASE("counts and sizes are bounded", "[plan][reader]") {
   const auto repeated = [](const std::string& entry, std::size_t count) {
     std::string list;

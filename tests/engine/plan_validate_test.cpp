@@ -212,7 +212,7 @@ TEST_CASE("notes: worth a look", "[plan][validate]") {
   noted(aimed({9.5, {}, 9, {}, {}}), IssueCode::TargetContradicts);
   CHECK(validate(aimed({8, ContrastAim::Soft, 8, 8, {}})).empty());
   CHECK(validate(aimed({})).empty());
-  noted(with<Choice>(quietPlan(), "choice-1", [](Choice& c) { c.extra["/targets/fringe"] = "1"; }),
+  noted(with<Choice>(quietPlan(), "choice-1", [](Choice& c) { c.otherTargets["fringe"] = "1"; }),
         IssueCode::TargetUnknown);
   Plan twice = quietPlan();
   Piece second = *twice.find<Piece>("piece-1");

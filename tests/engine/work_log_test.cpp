@@ -246,6 +246,46 @@ TEST_CASE("a clock set back between two runs leaves the time unknown, and that i
   CHECK(secondsAt(taps.log, taps.clock(30)) == Approx(1800));
 }
 
+TEST_CASE("hair that only wall clocks counted is told until it is rinsed", "[work][log]") {
+  Taps taps;
+  CHECK_FALSE(wallClocksSince_utc_ms(taps.log, taps.clock(0)));
+  taps.at(0, Tap::Placed, {"piece-1"});
+  taps.at(2, Tap::Placed, {"piece-2"});
+  CHECK_FALSE(wallClocksSince_utc_ms(taps.log, taps.clock(3)));  // one clock
+  taps.run = "two";  // started anew; its wall clock goes on, or seems to
+  const auto since = wallClocksSince_utc_ms(taps.log, taps.clock(9));
+  REQUIRE(since);
+  CHECK(*since == taps.log.events.back().utc_ms);
+  taps.at(10, Tap::Placed, {"piece-3"});
+  CHECK(wallClocksSince_utc_ms(taps.log, taps.clock(11)) == since);  // of those before, still
+  taps.at(12, Tap::Rinsed, {"piece-1", "piece-2"});
+  CHECK_FALSE(wallClocksSince_utc_ms(taps.log, taps.clock(13)));  // piece 3 is of this run
+}
+
+TEST_CASE("what is still under product is counted with the time it went on", "[work][log]") {
+  Taps taps;
+  CHECK_FALSE(onHair(taps.log));
+  taps.at(1, Tap::Placed, {"piece-1"});
+  const std::int64_t first = taps.log.events.back().utc_ms;
+  taps.at(3, Tap::Placed, {"piece-2", "piece-3"});
+  CHECK(onHair(taps.log) == OnHair{3, first});
+  taps.at(5, Tap::Rinsed, {"piece-1"});
+  CHECK(onHair(taps.log)->pieces == 2);
+  CHECK(onHair(taps.log)->first_utc_ms > first);
+  plan::Plan plan = loggedPlan();
+  plan::PlanInfo info = plan.info();
+  info.logJson = writeLog(taps.log);
+  plan.put(plan::kPlanId, info);
+  CHECK(onHair(plan)->pieces == 2);
+  taps.at(6, Tap::TakenOut, {"piece-2"});
+  CHECK(onHair(taps.log)->pieces == 2);  // out of the foil it may still have product on it
+  taps.at(7, Tap::Rinsed, {"piece-2", "piece-3"});
+  CHECK_FALSE(onHair(taps.log));
+  info.logJson = "{";
+  plan.put(plan::kPlanId, info);
+  CHECK_FALSE(onHair(plan));
+}
+
 TEST_CASE("what is odd is told and nothing is lost of it", "[work][log]") {
   const plan::Plan plan = loggedPlan();
   Taps taps;

@@ -222,7 +222,7 @@ def svg_checks(top):
         subprocess.run(["rsvg-convert", "--width", str(ours[0]), "--height", str(ours[1]), "--background-color", "white", "-o", drawn, path],
                        check=True, env={**os.environ, "FONTCONFIG_FILE": fonts})
         mean, most = difference(ours, grey(drawn), 8)
-        check(mean < 0.8 and most < 60, f"{name}: librsvg draws it otherwise: mean {mean:.2f}, most {most:.0f} of 255")
+        check(mean < 1.0 and most < 60, f"{name}: librsvg draws it otherwise: mean {mean:.2f}, most {most:.0f} of 255")
     expected = {"front-diagram": "Front", "back-diagram": "Back", "left-diagram": "Model's left", "right-diagram": "Model's right", "top-diagram": "Top",
                 "crown-diagram": "Crown, close", "key": "Key", "scale-100": "100 mm on paper", "timing": "Minutes for placing, by step"}
     for group, label in expected.items():

@@ -85,6 +85,11 @@ def cases():
     yield "ids that clash", text(plan(pieces=[piece("a"), piece("a")])), {1}, "/pieces/1/id"
     yield "ids of different kinds that clash", text(plan(pieces=[piece("choice-1")])), {1}, "/pieces/0/id"
     yield "id that is a path", text(plan(pieces=[piece("../../etc/passwd")])), {1}, "/pieces/0/id"
+    yield "a key of 5 MB twice", ('{"' + "k" * (5 * MB) + '": 1, "' + "k" * (5 * MB) + '": 1}').encode(), {1}, "twice"
+    yield "a key that moves the terminal's cursor, twice", b'{"\\u001b[2J": 1, "\\u001b[2J": 1}', {1}, "twice"
+    yield "a word that colours the terminal", EXAMPLE.replace('"action": "lighten"', '"action": "\\u001b[31m"', 1).encode(), {1}, "/action"
+    yield "a piece laid aside without a name", text(plan(sections=[
+        {**section("s", ring(8, 100, 40, 60, 70)), "retired": [{"line": [[150, 50], [160, 50]]}]}])), {1}, "/sections/0/retired/0"
     yield "a key twice", EXAMPLE.replace('"notes":', '"title":', 1).encode(), {1}, "/title"
     whole_head = ring(16, -170, 340, 5, 75)
     yield "a run of pieces beyond all bounds", text(plan(pieces=None, sections=[

@@ -305,6 +305,7 @@ class Soak {
   void end() {
     ending_ = true;
     gesture_.stop();
+    minute_.stop();  // undoing everything takes its time
     report();
     auto& controller = window_.controller();
     controller.dropTentative();

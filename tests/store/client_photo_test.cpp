@@ -143,6 +143,49 @@ TEST_CASE("a picture of too many pixels is refused before it is decoded", "[clie
   CHECK_THAT(refusal(folder.put("wide.png", encoded(wide, "png"))), Catch::Contains("20001 by 1 pixels"));
 }
 
+TEST_CASE("more pixels than are taken are refused where both sides are allowed", "[client][photo]") {
+  QByteArray jpeg = encoded(twoColours(16, 16), "jpeg");
+  const qsizetype frame = jpeg.indexOf(QByteArray("\xff\xc0", 2));
+  REQUIRE(frame > 0);
+  jpeg.replace(frame + 5, 4, QByteArray("\x27\x10\x27\x10", 4));  // 10,000 by 10,000
+  Folder folder;
+  CHECK_THAT(refusal(folder.put("many.jpg", jpeg)), Catch::Contains("10000 by 10000 pixels"));
+}
+
+TEST_CASE("photos stop at what a client file holds, and none outlives the consent", "[client][photo]") {
+  Folder folder;
+  auto keeper = store::ClientKeeper::of(folder.dir.filePath(QStringLiteral("clients")), 10);
+  std::string why;
+  QObject::connect(keeper.get(), &store::ClientKeeper::photoRefused, keeper.get(), [&](const QString&, const Error& error) { why = describe(error); });
+  keeper->edit([](store::ClientFile& f) {
+    f.consent = store::Consent{"planning", "2026-01-01", {}};
+    for (int i = 0; i < 199; ++i) f.photos.push_back({"photo-" + std::to_string(i) + ".jpg", store::PhotoOf::Wanted, "", "2026-01-01", {}});
+  });
+  const QString good = folder.put("good.jpg", encoded(twoColours(50, 50), "jpeg"));
+  keeper->addPhotos({good, good}, store::PhotoOf::Wanted);
+  CHECK(keeper->photosOnTheWay() == 2);
+  REQUIRE(QTest::qWaitFor([&] { return keeper->photosOnTheWay() == 0; }, 5000));
+  CHECK(keeper->file().photos.size() == 200);
+  CHECK(why.find("found 201, at most 200") != std::string::npos);
+  REQUIRE(keeper->writeNow().ok());
+  // One that lies there without an entry goes with the others.
+  const QString stray = keeper->folder() + QStringLiteral("/photo-stray.jpg");
+  REQUIRE(QFile::copy(good, stray));
+  CHECK(keeper->takeConsentBack() == 0);
+  CHECK(QDir(keeper->folder()).entryList({QStringLiteral("*.jpg")}).isEmpty());
+}
+
+TEST_CASE("photos on their way come in though nobody looks at the client any more", "[client][photo]") {
+  Folder folder;
+  const QString root = folder.dir.filePath(QStringLiteral("clients"));
+  {
+    auto keeper = store::ClientKeeper::of(root, 11);
+    keeper->edit([](store::ClientFile& f) { f.consent = store::Consent{"planning", "2026-01-01", {}}; });
+    keeper->addPhotos({folder.put("good.jpg", encoded(twoColours(50, 50), "jpeg"))}, store::PhotoOf::Wanted);
+  }
+  CHECK(QTest::qWaitFor([&] { return store::ClientKeeper::of(root, 11)->file().photos.size() == 1; }, 5000));
+}
+
 TEST_CASE("photos come into the client's folder for its owner only, and go for good", "[client][photo]") {
   Folder folder;
   auto keeper = store::ClientKeeper::of(folder.dir.filePath(QStringLiteral("clients")), 9);
