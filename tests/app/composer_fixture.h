@@ -13,6 +13,7 @@
 #include <chrono>
 #include <thread>
 
+#include "app/controls/theme.h"
 #include "app/handout/composer_page.h"
 #include "app/handout/handout_edits.h"
 #include "app/handout/pages_view.h"
@@ -36,6 +37,7 @@ struct Composer {
   QTemporaryDir dir;
 
   explicit Composer(PageMaker::Look look = noLooks) : page(controller, std::move(look)) {
+    controls::applyTheme(*qApp, controls::ThemeName::Light);  // with its letters, as in the program
     page.resize(1180, 760);
     page.show();
     page.enter(dir.path());
@@ -44,6 +46,7 @@ struct Composer {
   }
   void settle() {
     REQUIRE(QTest::qWaitFor([this] { return page.maker().isIdle() && page.pagesView().count() > 0; }, 20000));
+    QCoreApplication::processEvents();  // the pages are laid out with the next turn
   }
   plan::Handout handout() const { return handoutOf(controller.document()); }
   int row(HandoutPart part) {
