@@ -245,14 +245,17 @@ void LogView::fillSide(const work::AppointmentLog& log, double now_s) {
 // Where only wall clocks counted a time on the hair: they may have been set or stood still.
 void LogView::sayDoubt(const work::AppointmentLog& log) {
   const work::TapClock now = clock_();
-  const auto time = [](std::int64_t utc_ms) { return words::momentText(QDateTime::fromMSecsSinceEpoch(utc_ms).toLocalTime()); };
+  const auto time = [&now](std::int64_t utc_ms) {
+    const QDateTime at = QDateTime::fromMSecsSinceEpoch(utc_ms).toLocalTime();
+    return at.date() == QDateTime::fromMSecsSinceEpoch(now.utc_ms).toLocalTime().date() ? at.toString(QStringLiteral("HH:mm")) : words::momentText(at);
+  };
   QString text;
   if (const double unknown_s = work::unknownSince_s(log, now); unknown_s > 0)
     text = tr("The clock of this computer stands %1 min before the last tap: times on the hair may be too short by that and more. Look at a clock and at the hair.")
                .arg(minutes(unknown_s / 60));
   else if (const auto since_ms = work::wallClocksSince_utc_ms(log, now))
-    text = tr("Since the tap of %1 this computer was started anew, or another one noted the taps; its clock says %2. Compare with another clock: if they differ, times here are "
-              "wrong, and the hair and that clock count.").arg(time(*since_ms), time(now.utc_ms));
+    text = tr("Since the tap of %1 this computer was started anew, or another one noted the taps. Its clock says %2: compare with another clock; if they differ, go by the hair "
+              "and by that clock.").arg(time(*since_ms), time(now.utc_ms));
   if (doubt_->text() != text) doubt_->setText(text);
   doubt_->setVisible(!text.isEmpty());
 }

@@ -13,7 +13,7 @@ namespace {
 
 using work::Tap;
 
-constexpr int kTick_ms = 1000, kButton_px = 56, kPigmentLetters = 60;
+constexpr int kTick_ms = 1000, kButton_px = 44, kTallest_px = 112, kPigmentLetters = 60;
 constexpr double kLetters = 1.45;  // times the text size: readable at arm's length
 
 QFont largeFont(const QWidget* widget, double times) {
@@ -96,7 +96,7 @@ QWidget* LogView::buildButtons() {
     auto* made = new QPushButton(text, box);
     made->setMinimumHeight(kButton_px);
     made->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Expanding);
-    made->setMaximumHeight(2 * kButton_px);
+    made->setMaximumHeight(kTallest_px);
     made->setFont(largeFont(this, kLetters));
     made->setToolTip(tip);
     made->setAccessibleName(text);
@@ -179,6 +179,7 @@ QWidget* LogView::buildSide() {
     return text;
   };
   first_ = part(tr("Look at these first"), kLetters);
+  column->addWidget(new controls::WrappedLabel(looksLighter(), side));
   bowls_ = part(tr("Bowls"), 1.2);
   last_ = part(tr("Last taps"), 1.0);
   odd_ = part(tr("Odd in the log"), 1.0);

@@ -180,7 +180,7 @@ QWidget* WorkListView::buildSide() {
   notes_ = addPart(parts, tr("Order, bowls and times"));
   savings_ = addPart(parts, tr("Would save time"));
   found_->hide();
-  addCaution(column, QStringList{firstCome(), glovesAndAir(), safetyLine(), estimatesOnly()}.join(u'\n'));
+  addCaution(column, QStringList{firstCome(), glovesAndAir(), safetyLine(), looksLighter(), estimatesOnly()}.join(u'\n'));
   column->addStretch(1);
   return scroll;
 }

@@ -150,7 +150,7 @@ Result<std::vector<paint::Page>> makePages(const Request& request, const Looks& 
   Foot foot;
   foot.title = title.isEmpty() ? Words::tr("Untitled plan") : title;
   if (request.kind == DocumentKind::WorkList)
-    foot.cautions << paint::safetyLine();
+    foot.cautions << paint::safetyLine() << paint::looksLighter();
   else
     foot.cautions << Words::tr("A picture of the plan, not a promise; a test strand shows how far this hair lightens.");
   if (request.kind != DocumentKind::ClientPage)

@@ -238,8 +238,10 @@ QString factorText(work::Factor which, const work::LearnedFactor& learned) {
 QString safetyLine() {
   return Words::tr("Pain, burning, swelling: rinse the product off at once with plenty of lukewarm water, unless the maker's first aid says otherwise, "
              "and get medical help. In the eye: rinse with water at once, then medical help. Trouble breathing or a swelling face: the emergency "
-             "number. Product on the hair makes it look lighter than it is.");
+             "number.");
 }
+
+QString looksLighter() { return Words::tr("Open, wipe, look: product on the hair makes it look lighter than it is."); }
 
 QString onHairText(const work::OnHair& on) {
   const QString first = words::momentText(QDateTime::fromMSecsSinceEpoch(on.first_utc_ms).toLocalTime());

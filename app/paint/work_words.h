@@ -47,6 +47,7 @@ QString factorText(work::Factor which, const work::LearnedFactor& learned);
 
 /// Always in view while hair is under product.
 QString safetyLine();
+QString looksLighter();
 /// Said where a plan comes back that was left in the middle of an appointment.
 QString onHairText(const work::OnHair& on);
 /// Before colour is put on after the rinse: toner, deepening, a root shadow.

@@ -235,8 +235,8 @@
         <translation>In der Schale übrig: %1 von dem, was verbraucht wurde (%2).</translation>
     </message>
     <message>
-        <source>Pain, burning, swelling: rinse the product off at once with plenty of lukewarm water, unless the maker&apos;s first aid says otherwise, and get medical help. In the eye: rinse with water at once, then medical help. Trouble breathing or a swelling face: the emergency number. Product on the hair makes it look lighter than it is.</source>
-        <translation>Schmerz, Brennen, Schwellung: das Produkt sofort mit viel lauwarmem Wasser ausspülen, wenn die Erste-Hilfe-Hinweise des Herstellers nichts anderes sagen, und ärztliche Hilfe holen. Im Auge: sofort mit Wasser ausspülen, dann ärztliche Hilfe. Atemnot oder Schwellung im Gesicht: den Notruf wählen. Mit Produkt sieht Haar heller aus, als es ist.</translation>
+        <source>Pain, burning, swelling: rinse the product off at once with plenty of lukewarm water, unless the maker&apos;s first aid says otherwise, and get medical help. In the eye: rinse with water at once, then medical help. Trouble breathing or a swelling face: the emergency number.</source>
+        <translation>Schmerz, Brennen, Schwellung: das Produkt sofort mit viel lauwarmem Wasser ausspülen, wenn die Erste-Hilfe-Hinweise des Herstellers nichts anderes sagen, und ärztliche Hilfe holen. Im Auge: sofort mit Wasser ausspülen, dann ärztliche Hilfe. Atemnot oder Schwellung im Gesicht: den Notruf wählen.</translation>
     </message>
     <message>
         <source>The maker&apos;s directions come first, then local rules, your licence and your insurer. Added heat only as the leaflet says.</source>
@@ -337,6 +337,10 @@
     <message>
         <source>%1 pieces were not tapped as rinsed; the first went on %2. If this appointment still goes on, look at the hair now.</source>
         <translation>%1 Strähnen sind nicht als ausgespült eingetragen; die erste wurde %2 aufgetragen. Wenn dieser Termin noch läuft, jetzt das Haar ansehen.</translation>
+    </message>
+    <message>
+        <source>Open, wipe, look: product on the hair makes it look lighter than it is.</source>
+        <translation>Öffnen, abwischen, ansehen: Mit Produkt sieht Haar heller aus, als es ist.</translation>
     </message>
 </context>
 <context>
@@ -6262,8 +6266,8 @@
         <translation>Nicht eingetragen: Keine Strähne ist gewählt. Eine in der Liste wählen.</translation>
     </message>
     <message>
-        <source>Since the tap of %1 this computer was started anew, or another one noted the taps; its clock says %2. Compare with another clock: if they differ, times here are wrong, and the hair and that clock count.</source>
-        <translation>Seit dem Eintrag vom %1 wurde dieser Rechner neu gestartet, oder ein anderer hat die Einträge gemacht; seine Uhr zeigt %2. Mit einer anderen Uhr vergleichen: Weichen sie ab, stimmen die Zeiten hier nicht, und das Haar und jene Uhr zählen.</translation>
+        <source>Since the tap of %1 this computer was started anew, or another one noted the taps. Its clock says %2: compare with another clock; if they differ, go by the hair and by that clock.</source>
+        <translation>Seit dem Eintrag von %1 wurde dieser Rechner neu gestartet, oder ein anderer hat die Einträge gemacht. Seine Uhr zeigt %2: mit einer anderen Uhr vergleichen; weichen sie ab, nach dem Haar und der anderen Uhr gehen.</translation>
     </message>
     <message>
         <source>Not noted: this plan has no room left. Write times on paper from now on. What was typed here stays.</source>

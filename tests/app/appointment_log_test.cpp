@@ -237,7 +237,7 @@ TEST_CASE("times that only wall clocks counted are said under the safety line un
   });
   page.show();
   page.turnTo(AppointmentPage::View::Log);
-  CHECK(page.log().doubtText().contains(QStringLiteral("Compare with another clock")));
+  CHECK(page.log().doubtText().contains(QStringLiteral("compare with another clock")));
   back_ms = 3'600'000;  // it stands before the last tap: that weighs more
   page.log().hide();
   page.log().show();

@@ -356,7 +356,7 @@ TEST_CASE("at a typed limit the log says product off and before it only look", "
   view.button(Tap::Rinsed)->click();
   CHECK(view.firstText() == QStringLiteral("nothing is on the hair"));
   CHECK(view.safetyText().contains(QStringLiteral("Pain, burning, swelling: rinse the product off at once")));
-  CHECK(view.safetyText().contains(QStringLiteral("makes it look lighter than it is")));
+  CHECK(allText(view).contains(QStringLiteral("makes it look lighter than it is")));
   CHECK_FALSE(hasPromise(allText(page)));
   // Without a typed limit there is no timer.
   DocumentController untyped(typedPlan({}, {}));
